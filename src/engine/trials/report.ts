@@ -1,0 +1,65 @@
+import type { TurnoverKind } from '../chance/trace.ts';
+
+/** An estimate with its 95 % interval. */
+export interface Interval {
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One way the play comes open against one scheme. Times are seconds after the play's first beat. */
+export interface LookReport {
+  readonly kind: 'shot' | 'pass' | 'skip' | 'feed';
+  /** Spot of the carrier. */
+  readonly from: string;
+  /** Spot of the man who is open; the carrier's own spot for a shot. */
+  readonly to: string;
+  /** Share of trials in which it came open at least once, 0 to 1. */
+  readonly share: number;
+  /** Median start and end of its first window, s. */
+  readonly opens: number;
+  readonly closes: number;
+  /** Odds that the ball arrives and is caught, 0 to 1 (1 for a shot). */
+  readonly completion: number;
+  /** Goal odds of the shot that it leads to at once, 0 to 1. */
+  readonly shotValue: number;
+  /** Goals expected from that moment to the chance's end when the look is taken, with its interval. */
+  readonly value: number;
+  readonly valueLow: number;
+  readonly valueHigh: number;
+  /** Who should have been there: defender's name, his duty's name, and how late he was, s; `defender` is null when the scheme leaves that man. */
+  readonly leftBy: { readonly defender: string | null; readonly duty: string; readonly lateBy: number };
+}
+
+/** What one play does against one scheme. */
+export interface SchemeReport {
+  readonly scheme: string;
+  readonly trials: number;
+  readonly goalsPerChance: Interval;
+  readonly shotsPerChance: Interval;
+  readonly turnoversPerChance: Interval;
+  /** Share of chances ended by each kind of loss. */
+  readonly turnovers: Readonly<Record<TurnoverKind, number>>;
+  /** Seconds after the restart; null when no trial had a shot. */
+  readonly firstShot: { readonly q1: number; readonly median: number; readonly q3: number } | null;
+  /** Mean goal odds of a shot at its release. */
+  readonly shotQuality: number;
+  readonly onTarget: number;
+  readonly assisted: number;
+  readonly looks: readonly LookReport[];
+  /** When the ball is lost: attackers between ball and midfield, and odds that the other side runs a fast break. */
+  readonly back: { readonly mean: number; readonly fastBreak: number };
+}
+
+export interface PlayReport {
+  readonly engine: string;
+  readonly seed: number;
+  readonly inputHash: string;
+  readonly play: string;
+  readonly side: 'left' | 'right';
+  /** Seconds. */
+  readonly penalty: number;
+  /** What is asked of the unit: passes, skips, reads, movers in one run of the script. */
+  readonly complexity: { readonly passes: number; readonly skips: number; readonly reads: number; readonly movers: number };
+  readonly results: readonly SchemeReport[];
+}
