@@ -1,0 +1,53 @@
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { root } from './ensure-installed.mjs';
+
+/**
+ * Bundles one TypeScript entry for Node into `outfile`, both relative to the repository.
+ * Returns false, and leaves no output, when the entry does not exist; throws when it does not compile.
+ */
+export async function bundle(entry, outfile, { executable = false } = {}) {
+  const target = `${root}/${outfile}`;
+  if (!existsSync(`${root}/${entry}`)) {
+    removeOutput(target);
+    return false;
+  }
+  // Imported here, so that this file loads before anything is installed.
+  const { build } = await import('esbuild');
+  try {
+    const result = await build({
+      absWorkingDir: root,
+      entryPoints: [entry],
+      outfile: target,
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      target: 'node20',
+      packages: 'external',
+      sourcemap: true,
+      write: false,
+      banner: executable ? { js: '#!/usr/bin/env node' } : {},
+    });
+    for (const file of result.outputFiles) replaceIfChanged(file);
+  } catch (error) {
+    // A stale bundle would let the tests of the real thing pass on yesterday's code.
+    removeOutput(target);
+    throw error;
+  }
+  if (executable) chmodSync(target, 0o755);
+  return true;
+}
+
+// Renamed into place: a worker that starts at this moment reads the old file or the new one, never half of one.
+function replaceIfChanged({ path, text }) {
+  if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
+  mkdirSync(dirname(path), { recursive: true });
+  const draft = `${path}.${process.pid}`;
+  writeFileSync(draft, text);
+  renameSync(draft, path);
+}
+
+function removeOutput(target) {
+  rmSync(target, { force: true });
+  rmSync(`${target}.map`, { force: true });
+}
