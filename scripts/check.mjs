@@ -12,7 +12,7 @@ const steps = {
     fix: 'npx biome lint --write .   (what it leaves is for hand and head)',
   },
   zones: {
-    command: 'scripts/check-zones.mjs',
+    command: 'scripts/run-ts.mjs scripts/check-zones.ts',
     fix: 'import downward and through index.ts; the rules and their reasons: .dependency-cruiser.cjs',
   },
   format: {

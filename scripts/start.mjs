@@ -4,7 +4,7 @@ import { buildAll } from './build.mjs';
 import { ensureInstalled, root } from './ensure-installed.mjs';
 
 ensureInstalled();
-await buildAll().catch(() => process.exit(1));
+if (!(await buildAll())) process.exit(1);
 
 const cli = `${root}/dist/sliderule.js`;
 if (!existsSync(cli)) {

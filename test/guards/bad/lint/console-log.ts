@@ -1,0 +1,1 @@
+export const shout = (): void => console.log('goal');

@@ -1,0 +1,2 @@
+const maths = Math;
+export const roll = maths.random();

@@ -1,0 +1,1 @@
+export const later = (run: () => void): unknown => setTimeout(run, 1);

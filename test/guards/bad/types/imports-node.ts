@@ -1,0 +1,2 @@
+import { readFileSync } from 'node:fs';
+export const text = readFileSync('play.json', 'utf8');

@@ -1,0 +1,1 @@
+export const folder = process.cwd();

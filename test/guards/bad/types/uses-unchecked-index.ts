@@ -1,0 +1,1 @@
+export const first = (values: readonly number[]): number => values[0];

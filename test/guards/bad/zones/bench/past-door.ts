@@ -1,0 +1,1 @@
+export { inner as probe } from '../src/engine/geometry/inner.ts';

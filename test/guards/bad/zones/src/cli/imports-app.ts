@@ -1,0 +1,1 @@
+export { screen } from '../app/index.ts';

@@ -1,0 +1,1 @@
+export { probe } from '../../bench/past-door.ts';

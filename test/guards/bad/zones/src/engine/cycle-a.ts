@@ -1,0 +1,2 @@
+import { b } from './cycle-b.ts';
+export const a = (): number => b();

@@ -1,0 +1,2 @@
+import { a } from './cycle-a.ts';
+export const b = (): number => a();

@@ -1,0 +1,1 @@
+export { lost } from './not-there.ts';

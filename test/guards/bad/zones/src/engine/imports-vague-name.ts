@@ -1,0 +1,1 @@
+export { anything } from './utils.ts';

@@ -1,0 +1,1 @@
+export { Command } from 'commander';

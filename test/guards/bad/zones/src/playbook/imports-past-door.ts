@@ -1,0 +1,1 @@
+export { inner } from '../engine/geometry/inner.ts';

@@ -1,0 +1,1 @@
+export type Inner = typeof import('../engine/geometry/inner.ts').inner;

@@ -1,0 +1,1 @@
+export { pool } from '../worker/index.ts';

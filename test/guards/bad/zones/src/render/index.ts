@@ -1,0 +1,1 @@
+export const scene = 1;

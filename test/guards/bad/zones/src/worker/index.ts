@@ -1,0 +1,1 @@
+export const pool = 1;

@@ -1,0 +1,41 @@
+import { createRequire } from 'node:module';
+import { resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { findZoneFaults, unreadFiles } from '../../scripts/check-zones.ts';
+
+const faults = await findZoneFaults(resolve('test/guards/bad/zones'));
+const config = createRequire(import.meta.url)('../../.dependency-cruiser.cjs');
+
+test.each([
+  ['engine-is-closed', 'src/engine/imports-package.ts'],
+  ['engine-is-closed', 'src/engine/imports-node.ts'],
+  ['engine-looks-down', 'src/engine/imports-upward.spec.ts'],
+  ['playbook-is-closed', 'src/playbook/imports-package.ts'],
+  ['playbook-looks-down', 'src/playbook/imports-upward.spec.ts'],
+  ['render-is-closed', 'src/render/imports-package.ts'],
+  ['render-looks-down', 'src/render/imports-upward.spec.ts'],
+  ['worker-looks-down', 'src/worker/imports-render.ts'],
+  ['cli-looks-down', 'src/cli/imports-app.ts'],
+  ['cli-looks-down', 'src/cli/imports-test.ts'],
+  ['app-looks-down', 'src/app/imports-cli.ts'],
+  ['one-door', 'src/playbook/imports-past-door.ts'],
+  ['one-door', 'src/playbook/imports-type-past-door.ts'],
+  ['one-door-from-outside', 'bench/past-door.ts'],
+  ['no-cycle', 'src/engine/cycle-a.ts'],
+  ['no-dev-package-in-src', 'src/cli/imports-dev-package.ts'],
+  ['resolvable', 'src/engine/imports-nothing.ts'],
+  ['telling-name', 'src/engine/imports-vague-name.ts'],
+])('%s stops %s', (rule, file) => {
+  expect(faults.violations.filter((line) => line.startsWith(`${rule}: ${file} -> `))).toHaveLength(1);
+});
+
+test('every rule is broken by a known-bad file', () => {
+  const broken = new Set(faults.violations.map((line) => line.split(':')[0]));
+  expect([...broken].sort()).toEqual(config.forbidden.map((rule: { name: string }) => rule.name).sort());
+});
+
+test('a cruise that read nothing is a fault, not a pass', () => {
+  expect(unreadFiles([], ['src/engine/index.ts'])).toEqual(['src/engine/index.ts']);
+  expect(unreadFiles([], [])).toHaveLength(1);
+  expect(unreadFiles(['src/engine/index.ts'], ['src/engine/index.ts'])).toEqual([]);
+});
