@@ -108,7 +108,10 @@ export interface Play {
   readonly name: string;
   /** Exactly six, ids distinct. */
   readonly spots: readonly Spot[];
-  readonly start: { readonly ball: SpotId; /** Where the restart is taken, outside the box. */ readonly restart: Point };
+  readonly start: {
+    readonly ball: SpotId /** Where the restart is taken, outside the box. */;
+    readonly restart: Point;
+  };
   readonly beats: readonly Beat[];
   readonly reads: readonly Read[];
   readonly reset: Reset;
