@@ -23,6 +23,8 @@ export interface LaneParameters {
   readonly swing: number;
   /** No stick can be on the ball in the first yards of its flight: the passer steps and throws around, yd. */
   readonly releaseClear: number;
+  /** In the last yards the receiver's own stick is between: who stands there is traffic at the catch, yd. */
+  readonly catchClear: number;
   /** A man this far behind the passer or beyond the receiver no longer counts; in between he fades, yd. */
   readonly endFade: number;
   /** How far a lob rises above the sticks' level at its top, yd. */
@@ -38,6 +40,7 @@ export const defaultLaneParameters: LaneParameters = {
   heldShare: 0.4,
   swing: 0.15,
   releaseClear: 1,
+  catchClear: 1,
   endFade: 1,
   lobRise: 2.1,
   overheadLoss: 0.7,
@@ -135,7 +138,7 @@ export function laneInto(
   out.completion = touches === 0 ? 1 : Math.exp(-touches);
 }
 
-/** Where the ball is at each sample: equal times between leaving the passer's own stick and the catch. */
+/** Where the ball is at each sample: equal times between leaving the passer's own room and reaching the receiver's. */
 function layFlight(
   out: Lane,
   fromX: number,
@@ -163,10 +166,12 @@ function layFlight(
   // holds the speed: samples stay at the same places however fast the ball is, so faster can never look worse.
   const u = dragPerYard * length;
   const clear = length === 0 ? 0 : Math.min(parameters.releaseClear, length / 4) / length;
-  const clearTime = clear * (1 - ((1 - clear) * u) / 2);
+  const guarded = length === 0 ? 0 : Math.min(parameters.catchClear, length / 4) / length;
+  const opens = clear * (1 - ((1 - clear) * u) / 2);
+  const closes = 1 - guarded * (1 + ((1 - guarded) * u) / 2);
   const arch = 4 * parameters.lobRise;
   for (let sample = 0; sample < laneSamples; sample++) {
-    const p = clearTime + (1 - clearTime) * ((sample + 0.5) / laneSamples);
+    const p = opens + (closes - opens) * ((sample + 0.5) / laneSamples);
     const bend = p * (1 - p) * u;
     out.distance_bySample[sample] = length * (p + bend * (1 / 2 + ((1 - 2 * p) * u) / 6));
     out.time_bySample[sample] = p * time;
