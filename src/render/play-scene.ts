@@ -1,0 +1,162 @@
+import type { Action, Play, Point } from '../engine/index.ts';
+import { along, barArrow, curvedArrow, distance, doubleArrow, straightArrow, trimStart, zigzagArrow } from './arrow.ts';
+import { type FieldMarkings, fieldScene, viewAround } from './field-scene.ts';
+import { layOutPage } from './page-layout.ts';
+import { attackerMark, attackerRadius, ballInHands } from './people-marks.ts';
+import { actionPath, openingPicture, type PlayPicture, type PlayStep, playSteps } from './play-steps.ts';
+import { actionWords, triggerWords } from './play-words.ts';
+import { type Primitive, polyline, type Scene, text } from './scene.ts';
+
+/** Said on every drawing, because goalkeepers and defenders say left and right the other way round. */
+export const viewpointNote = "Left and right are the offense's, looking in.";
+
+/** Half the length of a pick's bar, yd. */
+const pickHalfBar = 0.95;
+/** How far a fake's stub goes toward the man it is for, yd. */
+const fakeLength = 2.6;
+const goalMiddle: Point = { x: 0, y: 0 };
+
+/**
+ * One step of a play as the script means it: step 0 is the set, step n the play's n-th beat with what each man does in it.
+ * Solid is a run, dashed a pass, zigzag a carry, a bar a pick, a double line a shot.
+ * Throws a RangeError for a step that the play does not have.
+ */
+export function playScene(play: Play, step: number, field: FieldMarkings): Scene {
+  const steps = playSteps(play);
+  if (!Number.isInteger(step) || step < 0 || step > steps.length) {
+    throw new RangeError(`step must be a whole number from 0 to ${steps.length}, not ${step}`);
+  }
+  const shown = steps[step - 1];
+  const sentence = shown === undefined ? openingSentence(play) : stepSentence(shown, step);
+  const picture = shown?.before ?? openingPicture(play);
+  return layOutPage(
+    {
+      title: step === 0 ? `${play.name}: the set` : `${play.name}: step ${step} of ${steps.length}`,
+      description: `${sentence} ${whereWords(picture)} ${viewpointNote}`,
+      field: viewAround([...placesOf(steps), play.start.restart]),
+      clock: step === 0 ? '' : `${step} / ${steps.length}`,
+      above: [
+        { style: 'heading', text: play.name },
+        { style: 'sentence', text: sentence },
+      ],
+      below: [
+        { style: 'small', text: `Solid: run. Zigzag: carry. Dashed: pass. Bar: pick. Double: shot. ${viewpointNote}` },
+      ],
+    },
+    [
+      ...fieldScene(field, viewAround([...placesOf(steps), play.start.restart])),
+      ...(shown?.beat.actions ?? []).flatMap((action) => actionMarks(action, shown!)),
+      ...peopleMarks(play, picture),
+    ],
+  );
+}
+
+function placesOf(steps: readonly PlayStep[]): readonly Point[] {
+  return steps.flatMap(({ before, after }) => [...Object.values(before.places), ...Object.values(after.places)]);
+}
+
+function openingSentence(play: Play): string {
+  return `The set: ${play.start.ball} has the ball when it is up.`;
+}
+
+function stepSentence(step: PlayStep, number: number): string {
+  const actions = step.beat.actions.map(actionWords).join('; ');
+  return `Step ${number}, ${triggerWords(step.beat.when)}: ${actions}.`;
+}
+
+function whereWords(picture: PlayPicture): string {
+  const places = Object.entries(picture.places).map(([spot, at]) => `${spot} ${placeWords(at)}`);
+  return `${places.join(', ')}. ${picture.ball} has the ball.`;
+}
+
+/** A place in words: "8 yards to the right, 4 above the goal line". */
+export function placeWords(at: Point): string {
+  const across = Math.round(at.x);
+  const up = Math.round(at.y);
+  const side = across === 0 ? 'in the middle' : `${Math.abs(across)} yards ${across > 0 ? 'right' : 'left'}`;
+  const height =
+    up === 0 ? 'on the goal line extended' : `${Math.abs(up)} ${up > 0 ? 'above' : 'behind'} the goal line`;
+  return `${side}, ${height}`;
+}
+
+function peopleMarks(play: Play, picture: PlayPicture): readonly Primitive[] {
+  const holder = picture.places[picture.ball];
+  return [
+    ...play.spots.flatMap((spot) => attackerMark(picture.places[spot.id]!, spot.id, spot.id === picture.ball)),
+    ...(holder === undefined ? [] : [ballInHands(holder)]),
+  ];
+}
+
+function actionMarks(action: Action, step: PlayStep): readonly Primitive[] {
+  const before = step.before;
+  const start = before.places[action.by];
+  if (start === undefined) return [];
+  const path = trimStart(actionPath(action, before) ?? [], attackerRadius);
+  switch (action.kind) {
+    case 'run':
+    case 'stepIn':
+      return curvedArrow('run', 'runHead', path);
+    case 'carry':
+      return zigzagArrow('carry', 'runHead', path);
+    case 'pick':
+      return barArrow('pick', path, pickHalfBar);
+    case 'pass':
+      return passMarks(action.to, step, throwPlace(action, step));
+    case 'shot':
+      return shotMarks(throwPlace(action, step));
+    case 'fake':
+      return fakeMarks(start, before.places[action.toward]);
+    case 'seal':
+      return sealMarks(start);
+    case 'hold':
+      return [text('stepText', { x: start.x, y: start.y + attackerRadius + 0.7 }, 'hold')];
+    default:
+      return exhaustive(action);
+  }
+}
+
+// A man who runs with the ball in this beat throws it from where his run ends.
+function throwPlace(action: Action, step: PlayStep): Point {
+  const moves = step.beat.actions.some(
+    (one) => one.by === action.by && (one.kind === 'carry' || one.kind === 'stepIn'),
+  );
+  return (moves ? step.after : step.before).places[action.by]!;
+}
+
+function passMarks(to: string, step: PlayStep, from: Point): readonly Primitive[] {
+  const receiver = step.after.places[to];
+  if (receiver === undefined) return [];
+  const stands = distance(receiver, step.before.places[to]!) < attackerRadius;
+  // Short of a runner's own arrow head, so that both can be seen.
+  const end = along(receiver, from, stands ? attackerRadius + 0.1 : 0.6);
+  return straightArrow('pass', 'passHead', along(from, end, attackerRadius), end);
+}
+
+function shotMarks(from: Point): readonly Primitive[] {
+  return doubleArrow('shot', 'passHead', along(from, goalMiddle, attackerRadius), along(goalMiddle, from, 0.3));
+}
+
+function fakeMarks(from: Point, toward: Point | undefined): readonly Primitive[] {
+  if (toward === undefined) return [];
+  const end = along(from, toward, attackerRadius + fakeLength);
+  const beyond = along(from, toward, attackerRadius + fakeLength + 0.9);
+  return [...polyline('fake', [along(from, toward, attackerRadius), end]), text('stepText', beyond, 'fake')];
+}
+
+// A bracket on the goal side: the body that keeps a defender on the inside shoulder.
+function sealMarks(at: Point): readonly Primitive[] {
+  const inside = along(at, goalMiddle, attackerRadius + 0.35);
+  const length = distance(at, goalMiddle);
+  if (length === 0) return [];
+  const side = { x: -(goalMiddle.y - at.y) / length, y: (goalMiddle.x - at.x) / length };
+  const foot = along(at, goalMiddle, attackerRadius - 0.25);
+  const wing = (sign: number, centre: Point): Point => ({
+    x: centre.x + sign * side.x * 1.05,
+    y: centre.y + sign * side.y * 1.05,
+  });
+  return polyline('seal', [wing(-1, foot), wing(-1, inside), wing(1, inside), wing(1, foot)]);
+}
+
+function exhaustive(value: never): never {
+  throw new TypeError(`unknown action: ${JSON.stringify(value)}`);
+}

@@ -1,0 +1,77 @@
+import type { Action, RunKind, Trigger } from '../engine/index.ts';
+
+const runWords: Readonly<Record<RunKind, string>> = {
+  cut: 'cuts',
+  pop: 'pops out',
+  sneak: 'sneaks in',
+  flash: 'flashes',
+  replace: 'fills the empty place',
+  backUp: 'backs up the shot',
+  getBack: 'gets back',
+};
+
+/** What starts a beat, in words that fit after "Step 2:". */
+export function triggerWords(trigger: Trigger): string {
+  switch (trigger.kind) {
+    case 'start':
+      return 'when the set is up';
+    case 'catch':
+      return `when ${trigger.by} catches`;
+    case 'pass':
+      return trigger.to === undefined ? `when ${trigger.from} passes` : `when ${trigger.from} passes to ${trigger.to}`;
+    case 'arrival':
+      return `when ${trigger.who} gets there`;
+    case 'call':
+      return `${seconds(trigger.seconds)} after the step before`;
+    default:
+      return exhaustive(trigger);
+  }
+}
+
+/** What one man does, as a clause without a full stop: "TR skips to WL". */
+export function actionWords(action: Action): string {
+  switch (action.kind) {
+    case 'pass':
+      return `${action.by} ${passVerb(action.style)} ${action.to}`;
+    case 'carry':
+      return `${action.by} carries`;
+    case 'run':
+      return `${action.by} ${runWords[action.run]}${action.go === 'whenOpen' ? ' when nobody looks' : ''}`;
+    case 'pick':
+      return `${action.by} picks ${action.on}'s man`;
+    case 'seal':
+      return `${action.by} seals ${action.on}'s man`;
+    case 'fake':
+      return `${action.by} fakes to ${action.toward}`;
+    case 'hold':
+      return `${action.by} holds ${seconds(action.seconds)}`;
+    case 'stepIn':
+      return `${action.by} steps in, ready to shoot`;
+    case 'shot':
+      return `${action.by} shoots`;
+    default:
+      return exhaustive(action);
+  }
+}
+
+export function passVerb(style: 'adjacent' | 'skip' | 'feed'): string {
+  switch (style) {
+    case 'adjacent':
+      return 'passes to';
+    case 'skip':
+      return 'skips to';
+    case 'feed':
+      return 'feeds';
+    default:
+      return exhaustive(style);
+  }
+}
+
+/** Seconds to one decimal with their unit: "2.1 s". */
+export function seconds(value: number): string {
+  return `${(Math.round(value * 10) / 10 + 0).toFixed(1)} s`;
+}
+
+function exhaustive(value: never): never {
+  throw new TypeError(`unknown kind: ${JSON.stringify(value)}`);
+}

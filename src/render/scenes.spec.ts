@@ -1,0 +1,179 @@
+import { describe, expect, it } from 'vitest';
+import { fieldScene, unitView, viewAround } from './field-scene.ts';
+import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.ts';
+import { wrapText } from './page-layout.ts';
+import { placeLabels } from './people-marks.ts';
+import { playScene } from './play-scene.ts';
+import { playSteps } from './play-steps.ts';
+import type { Primitive, Scene, StyleName } from './scene.ts';
+import { sceneToSvg } from './svg.ts';
+import { traceScene } from './trace-scene.ts';
+
+const trace = handMadeTrace();
+
+function styled(scene: Scene, style: StyleName): readonly Primitive[] {
+  return scene.items.filter((item) => item.style === style);
+}
+
+function texts(scene: Scene, style: StyleName): readonly string[] {
+  return styled(scene, style).flatMap((item) => (item.kind === 'text' ? [item.text] : []));
+}
+
+describe('playSteps', () => {
+  it('moves men and ball from beat to beat', () => {
+    const steps = playSteps(handMadePlay);
+    expect(steps.map(({ before, after }) => [before.ball, after.ball])).toEqual([
+      ['P', 'TR'],
+      ['TR', 'WL'],
+      ['WL', 'WL'],
+    ]);
+    expect(steps[0]!.after.places.P).toEqual({ x: 4.5, y: 11.5 });
+    expect(steps[1]!.after.places.C).toEqual({ x: -2.5, y: 5.5 });
+  });
+
+  it('finds the order of the beats by what starts them', () => {
+    const shuffled = { ...handMadePlay, beats: [...handMadePlay.beats].reverse() };
+    expect(playSteps(shuffled).map(({ beat }) => beat.id)).toEqual(['open', 'skip', 'finish']);
+  });
+
+  it('still shows a beat that nothing starts', () => {
+    const stuck = { ...handMadePlay, beats: [{ id: 'x', when: { kind: 'catch', by: 'C' }, actions: [] }] } as const;
+    expect(playSteps(stuck).map(({ beat }) => beat.id)).toEqual(['x']);
+  });
+});
+
+describe('playScene', () => {
+  it('draws each action with its own sign', () => {
+    const opening = playScene(handMadePlay, 1, handMadeField);
+    expect([styled(opening, 'carry').length, styled(opening, 'run').length, styled(opening, 'pass').length]).toEqual([
+      1, 1, 1,
+    ]);
+    const skip = playScene(handMadePlay, 2, handMadeField);
+    expect([styled(skip, 'pick').length, styled(skip, 'seal').length, styled(skip, 'fake').length]).toEqual([2, 1, 1]);
+    const finish = playScene(handMadePlay, 3, handMadeField);
+    expect(styled(finish, 'shot')).toHaveLength(2);
+  });
+
+  it('fills only the man who has the ball', () => {
+    expect(texts(playScene(handMadePlay, 0, handMadeField), 'carrierText')).toEqual(['P']);
+    expect(texts(playScene(handMadePlay, 2, handMadeField), 'carrierText')).toEqual(['TR']);
+    expect([...texts(playScene(handMadePlay, 2, handMadeField), 'attackerText')].sort()).toEqual([
+      'C',
+      'P',
+      'TL',
+      'WL',
+      'WR',
+    ]);
+  });
+
+  it('says the same in words for who cannot see it', () => {
+    const { title, description } = playScene(handMadePlay, 2, handMadeField);
+    expect(title).toBe('Far corner <skip & shoot>: step 2 of 3');
+    expect(description).toContain('when TR catches: TR fakes to WR');
+    expect(description).toContain('WL 8 yards left, 4 above the goal line');
+    expect(description).toContain('TR has the ball');
+  });
+
+  it.each([-1, 4, 1.5])('refuses step %d', (step) => {
+    expect(() => playScene(handMadePlay, step, handMadeField)).toThrow(RangeError);
+  });
+
+  it('draws the same file again', () => {
+    expect(sceneToSvg(playScene(handMadePlay, 2, handMadeField))).toMatchSnapshot();
+  });
+});
+
+describe('traceScene', () => {
+  const scene = (time: number): Scene => traceScene(trace, time, handMadeNames, handMadeField);
+
+  it('says what happened last, and when', () => {
+    expect(texts(scene(0.8), 'clock')).toEqual(['0.8 s']);
+    expect(texts(scene(0.8), 'sentence').join(' ')).toBe('TR skips to WL: tr stands in the lane (odds 86 %).');
+    expect(texts(scene(2), 'sentence').join(' ')).toBe('GOAL by WL, from TR.');
+  });
+
+  it('names the offense, the defense and what each defender does', () => {
+    expect(texts(scene(0.3), 'defenderText')).toEqual(['tr', 'tl', 'lr', 'll', 'c']);
+    expect(texts(scene(0.3), 'small').join(' ')).toContain('ll splits WL and TL');
+    expect(scene(0.8).description).toContain('ll on the ball');
+  });
+
+  it('fills the holder, and nobody while the ball is in the air', () => {
+    expect(texts(scene(0.3), 'carrierText')).toEqual(['TR']);
+    expect(texts(scene(0.8), 'carrierText')).toEqual([]);
+    expect(texts(scene(1.2), 'carrierText')).toEqual(['WL']);
+  });
+
+  it('dashes a pass and doubles nothing else', () => {
+    expect(styled(scene(0.3), 'pass')).toHaveLength(0);
+    expect(styled(scene(0.8), 'pass')).toHaveLength(1);
+    expect(styled(scene(1.6), 'shot')).toHaveLength(1);
+  });
+
+  it('keeps duty lines and sticks as options', () => {
+    const bare = traceScene(trace, 0.8, handMadeNames, handMadeField, { duties: false });
+    expect([styled(bare, 'duty').length, styled(bare, 'dutyLock').length]).toEqual([0, 0]);
+    const reach = traceScene(trace, 0.8, handMadeNames, handMadeField, { reach: [2, 2, 2, 2, 1.4] });
+    expect(styled(reach, 'reach')).toHaveLength(5);
+  });
+
+  it('draws the same file again', () => {
+    expect(sceneToSvg(scene(0.8))).toMatchSnapshot();
+  });
+});
+
+describe('the page', () => {
+  it('keeps the field where it is and adds the words outside it', () => {
+    const { view } = playScene(handMadePlay, 0, handMadeField);
+    expect(view.top).toBeLessThan(unitView.top);
+    expect(view.top + view.height).toBeGreaterThan(unitView.top + unitView.height);
+    expect([view.left, view.width]).toEqual([unitView.left, unitView.width]);
+  });
+
+  it('grows the view alike to both sides for a man far out', () => {
+    const view = viewAround([{ x: 19, y: 3 }]);
+    expect(view.left).toBeCloseTo(-20.8, 9);
+    expect(view.width).toBeCloseTo(41.6, 9);
+    expect(viewAround([])).toEqual(unitView);
+  });
+
+  it.each([
+    ['one two three', 7, ['one two', 'three']],
+    ['  spaces   fold  ', 20, ['spaces fold']],
+    ['unbreakableword x', 5, ['unbreakableword', 'x']],
+    ['', 5, []],
+  ])('wraps %j at %d letters', (content, letters, lines) => {
+    expect(wrapText(content, letters)).toEqual(lines);
+  });
+});
+
+describe('fieldScene', () => {
+  it('draws no paint outside the view', () => {
+    const far = { ...unitView, left: -35, width: 70, top: -16, height: 58 };
+    const lines = (view: typeof unitView): number =>
+      fieldScene(handMadeField, view).filter((item) => item.kind === 'line' && item.style === 'paint').length;
+    // Near: the restraining line. Far: also two box sides, two sidelines and the end line.
+    expect([lines(unitView), lines(far)]).toEqual([1, 6]);
+  });
+
+  it('runs the restraining line to the sidelines where the code has no box', () => {
+    const items = fieldScene({ ...handMadeField, boxHalfWidth: null }, { ...unitView, left: -35, width: 70 });
+    expect(items).toContainEqual({ kind: 'line', style: 'paint', from: { x: -30, y: 20 }, to: { x: 30, y: 20 } });
+  });
+});
+
+describe('placeLabels', () => {
+  it('keeps labels of men who stand together apart', () => {
+    const marks = [
+      { x: 0, y: 5 },
+      { x: 0.8, y: 5.2 },
+      { x: -0.6, y: 5.6 },
+    ];
+    const places = placeLabels(
+      marks,
+      marks.map((at) => ({ at, radius: 0.6 })),
+    );
+    for (const [i, a] of places.entries())
+      for (const b of places.slice(i + 1)) expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThan(1);
+  });
+});

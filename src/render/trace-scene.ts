@@ -1,0 +1,197 @@
+import type { Point, Trace, TraceEvent } from '../engine/index.ts';
+import { along, distance } from './arrow.ts';
+import { type FieldMarkings, fieldScene, unitView } from './field-scene.ts';
+import { layOutPage } from './page-layout.ts';
+import {
+  attackerMark,
+  attackerRadius,
+  ballInHands,
+  ballMark,
+  crossHalf,
+  defenderMark,
+  keeperMark,
+  placeLabels,
+} from './people-marks.ts';
+import { viewpointNote } from './play-scene.ts';
+import { seconds } from './play-words.ts';
+import { circle, line, type Primitive, polyline, type Scene, text, type View } from './scene.ts';
+import { agentPath, ballPath, type DutyFrame, frameAt, type TraceFrame } from './trace-frame.ts';
+import { attackerName, defenderName, type TraceNames } from './trace-names.ts';
+import { dutyClause, eventWords, isMainEvent } from './words.ts';
+
+/** What is drawn besides the people and the ball. */
+export interface TraceSceneOptions {
+  /** Seconds of run behind each man. */
+  readonly trailSeconds: number;
+  /** Seconds of ball movement behind the ball. */
+  readonly ballSeconds: number;
+  readonly duties: boolean;
+  /** Radius of each defender's stick, in the trace's order, yd; nothing is drawn for a man who is missing. */
+  readonly reach: readonly number[];
+  readonly view: View;
+}
+
+export const defaultTraceSceneOptions: TraceSceneOptions = {
+  trailSeconds: 1,
+  ballSeconds: 3,
+  duties: true,
+  reach: [],
+  view: unitView,
+};
+
+/**
+ * One instant of one trial: who stands where, who has the ball, where it came from, and what every defender is asked to do.
+ * `time` outside the trace gives its first or last picture.
+ */
+export function traceScene(
+  trace: Trace,
+  time: number,
+  names: TraceNames,
+  field: FieldMarkings,
+  options: Partial<TraceSceneOptions> = {},
+): Scene {
+  const chosen = { ...defaultTraceSceneOptions, ...options };
+  const frame = frameAt(trace, time);
+  const title = `${names.play} against ${names.scheme}`;
+  const happened = sentenceAt(trace, frame.time, names);
+  const duties = dutySentence(frame, names);
+  return layOutPage(
+    {
+      title: `${title}, ${seconds(frame.time)}`,
+      description: `${happened} ${duties} ${viewpointNote}`,
+      field: chosen.view,
+      clock: seconds(frame.time),
+      above: [
+        { style: 'heading', text: title },
+        { style: 'sentence', text: happened },
+      ],
+      below: [
+        { style: 'small', text: duties },
+        { style: 'small', text: `O offense, X defense, G keeper. ${viewpointNote}` },
+      ],
+    },
+    [
+      ...fieldScene(field, chosen.view),
+      ...frame.defense.flatMap((at, index) => reachMark(at, chosen.reach[index])),
+      ...trails(trace, frame.time, chosen.trailSeconds),
+      ...ballMarks(trace, frame.time, chosen.ballSeconds),
+      ...(chosen.duties ? frame.duties.flatMap((duty, index) => dutyMarks(duty, index, frame)) : []),
+      ...people(frame, names),
+    ],
+  );
+}
+
+/** The sentence for the last thing that happened up to `time` (included). */
+export function sentenceAt(trace: Trace, time: number, names: TraceNames): string {
+  const event = lastEvent(trace, time);
+  return event === undefined ? 'Before the whistle.' : `${eventWords(event, trace, names)}.`;
+}
+
+// A beat that starts, or a chance that ends, says less than the pass or the goal it came with.
+function lastEvent(trace: Trace, time: number): TraceEvent | undefined {
+  const past = trace.events.filter((event) => event.time <= time + 1e-6 && isMainEvent(event));
+  return past.filter((event) => event.kind !== 'beat' && event.kind !== 'end').at(-1) ?? past.at(-1);
+}
+
+function dutySentence(frame: TraceFrame, names: TraceNames): string {
+  const man = (index: number): string | undefined => (index >= 0 ? attackerName(names, index) : undefined);
+  const clauses = frame.duties.map((one, index) =>
+    dutyClause(defenderName(names, index), one.duty, man(one.a), man(one.b)),
+  );
+  return `${clauses.join('; ')}.`;
+}
+
+function reachMark(at: Point, radius: number | undefined): readonly Primitive[] {
+  return radius === undefined ? [] : [circle('reach', at, radius)];
+}
+
+function trails(trace: Trace, time: number, length: number): readonly Primitive[] {
+  const runners = trace.agents - 1;
+  return Array.from({ length: runners }, (_, agent) => agentPath(trace, agent, time - length, time))
+    .filter((path) => path.length > 1 && distance(path[0]!, path.at(-1)!) > attackerRadius)
+    .flatMap((path) => polyline('trail', path));
+}
+
+// Flights are dashed, as on paper; the newest one stronger than those before it.
+function ballMarks(trace: Trace, time: number, length: number): readonly Primitive[] {
+  const flights = flightsBetween(trace, time - length, time);
+  return flights.flatMap(({ from, to, shot }, index) => {
+    const points = ballPath(trace, from, to);
+    const newest = index === flights.length - 1;
+    return polyline(shot ? 'shot' : newest ? 'pass' : 'passPast', points);
+  });
+}
+
+interface Flight {
+  readonly from: number;
+  readonly to: number;
+  readonly shot: boolean;
+}
+
+function flightsBetween(trace: Trace, from: number, to: number): readonly Flight[] {
+  const flights: Flight[] = [];
+  for (const [index, event] of trace.events.entries()) {
+    if (event.kind !== 'pass' && event.kind !== 'shot') continue;
+    const landing = trace.events.slice(index + 1).find((later) => landingKinds.has(later.kind));
+    const end = Math.min(landing?.time ?? to, to);
+    if (end > from && event.time < to)
+      flights.push({ from: Math.max(event.time, from), to: end, shot: event.kind === 'shot' });
+  }
+  return flights;
+}
+
+const landingKinds: ReadonlySet<TraceEvent['kind']> = new Set<TraceEvent['kind']>([
+  'catch',
+  'dropped',
+  'intercepted',
+  'deflected',
+  'badPass',
+  'goal',
+  'save',
+  'pipe',
+  'wide',
+  'blocked',
+  'turnover',
+]);
+
+function dutyMarks(one: DutyFrame, defender: number, frame: TraceFrame): readonly Primitive[] {
+  const at = frame.defense[defender]!;
+  const first = frame.offense[one.a];
+  const second = frame.offense[one.b];
+  if (first === undefined) return [];
+  if (one.duty === 'lane') return dutyLine('duty', at, middle(first, frame.ball), 0);
+  const style = one.duty === 'lock' || one.duty === 'ball' ? 'dutyLock' : 'duty';
+  const toFirst = dutyLine(style, at, first, attackerRadius);
+  return one.duty === 'split' && second !== undefined
+    ? [...toFirst, ...dutyLine('duty', at, second, attackerRadius)]
+    : toFirst;
+}
+
+function dutyLine(style: 'duty' | 'dutyLock', from: Point, to: Point, gap: number): readonly Primitive[] {
+  const start = crossHalf * 1.6;
+  if (distance(from, to) < start + gap + 0.2) return [];
+  return [line(style, along(from, to, start), along(to, from, gap))];
+}
+
+function middle(a: Point, b: Point): Point {
+  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+}
+
+function people(frame: TraceFrame, names: TraceNames): readonly Primitive[] {
+  const holder = frame.holder.kind === 'attacker' ? frame.holder.index : -1;
+  const obstacles = [
+    ...frame.offense.map((at) => ({ at, radius: attackerRadius })),
+    ...frame.defense.map((at) => ({ at, radius: crossHalf })),
+    { at: frame.keeper, radius: crossHalf },
+    { at: frame.ball, radius: 0.4 },
+  ];
+  const labels = placeLabels(frame.defense, obstacles);
+  const held = holder >= 0 ? frame.offense[holder] : undefined;
+  return [
+    ...keeperMark(frame.keeper),
+    ...frame.offense.flatMap((at, index) => attackerMark(at, attackerName(names, index), index === holder)),
+    ...frame.defense.flatMap((at) => defenderMark(at)),
+    ...labels.map((at, index) => text('defenderText', at, names.defense[index] ?? 'new')),
+    held === undefined ? ballMark(frame.ball) : ballInHands(held),
+  ];
+}
