@@ -30,6 +30,10 @@ export interface SchemeView {
   timeLeft: number;
   /** The man that a shutoff is meant for; -1 when none was named. */
   star: number;
+  /** 1 for each attacker who counts as a crease man: `readOffense` keeps its hysteresis here. */
+  readonly inside: Uint8Array;
+  /** Place round the goal of each attacker, 0 (straight behind, by the left) to 4 (straight behind, by the right); scratch of `readOffense`. */
+  readonly round: Float64Array;
 }
 
 /** Small integers a scheme keeps between calls (who owns which seat), reset before each chance. */

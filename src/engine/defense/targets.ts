@@ -44,13 +44,13 @@ const same = 1e-6;
  * Mirrors exactly with `params.sense`; never NaN for finite input.
  */
 export function targetInto(
+  out: Float64Array,
   board: DutyBoard,
   defender: number,
   offense: Float64Array,
   ballX: number,
   ballY: number,
   params: TargetParams,
-  out: Float64Array,
 ): void {
   const a = board.a[defender];
   const placeX = board.x[defender];
@@ -60,22 +60,22 @@ export function targetInto(
   const ay = a < 0 ? 0 : offense[2 * a + 1];
   switch (kind) {
     case duty.ball:
-      return meetInto(ax, ay, placeX, params, out);
+      return meetInto(out, ax, ay, placeX, params);
     case duty.man:
-      return manInto(ax, ay, ballX, ballY, params, out);
+      return manInto(out, ax, ay, ballX, ballY, params);
     case duty.split: {
       const b = board.b[defender];
-      if (b < 0 || b === a) return manInto(ax, ay, ballX, ballY, params, out);
-      return splitInto(ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY, out);
+      if (b < 0 || b === a) return manInto(out, ax, ay, ballX, ballY, params);
+      return splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
     }
     case duty.lane:
-      return laneInto(ax, ay, ballX, ballY, placeX, placeY, params, out);
+      return laneInto(out, ax, ay, ballX, ballY, placeX, placeY, params);
     case duty.lock:
-      return lockInto(ax, ay, ballX, ballY, params, out);
+      return lockInto(out, ax, ay, ballX, ballY, params);
     case duty.pipe:
-      return pipeInto(ax, ay, placeX, placeY, out);
+      return pipeInto(out, ax, ay, placeX, placeY);
     case duty.front:
-      return frontInto(ax, ay, ballX, ballY, out);
+      return frontInto(out, ax, ay, ballX, ballY);
     default:
       out[0] = placeX;
       out[1] = placeY;
@@ -83,7 +83,7 @@ export function targetInto(
 }
 
 /** Stick length off the carrier on his line to the middle of the goal, never past `extends`, never behind the goal. */
-function meetInto(x: number, y: number, pipeX: number, params: TargetParams, out: Float64Array): void {
+function meetInto(out: Float64Array, x: number, y: number, pipeX: number, params: TargetParams): void {
   if (y < 0) {
     // Nobody chases behind: he waits at the ball-side pipe, or at his own while the carrier is straight behind.
     const side = x > 1.5 ? 1 : x < -1.5 ? -1 : sideOf(pipeX, params.sense);
@@ -100,7 +100,7 @@ function meetInto(x: number, y: number, pipeX: number, params: TargetParams, out
 }
 
 /** Goal side of the man and toward the ball, farther off the farther the ball and the man's shot are. */
-function manInto(x: number, y: number, ballX: number, ballY: number, params: TargetParams, out: Float64Array): void {
+function manInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number, params: TargetParams): void {
   const distance = Math.sqrt(x * x + y * y);
   if (y < 0 || distance < same) {
     // A man behind the goal is played from the pipe that he and the ball are nearer to.
@@ -110,7 +110,7 @@ function manInto(x: number, y: number, ballX: number, ballY: number, params: Tar
   let bx = ballX - x;
   let by = ballY - y;
   const ballDistance = Math.sqrt(bx * bx + by * by);
-  if (ballDistance < params.standoff) return meetInto(x, y, 0, params, out);
+  if (ballDistance < params.standoff) return meetInto(out, x, y, 0, params);
   bx /= ballDistance;
   by /= ballDistance;
   const gap = Math.min(
@@ -128,13 +128,13 @@ function manInto(x: number, y: number, ballX: number, ballY: number, params: Tar
 
 /** Between two men, nearer the more dangerous one, sunk to the goal by the ball's distance. */
 function splitInto(
+  out: Float64Array,
   ax: number,
   ay: number,
   bx: number,
   by: number,
   ballX: number,
   ballY: number,
-  out: Float64Array,
 ): void {
   const weightA = 1 / (2 + Math.sqrt(ax * ax + ay * ay) + (ay < 0 ? behindDiscount : 0));
   const weightB = 1 / (2 + Math.sqrt(bx * bx + by * by) + (by < 0 ? behindDiscount : 0));
@@ -149,6 +149,7 @@ function splitInto(
 
 /** On the ball's way to the man, at the point nearest the defender's own place, a little sunk. */
 function laneInto(
+  out: Float64Array,
   x: number,
   y: number,
   ballX: number,
@@ -156,25 +157,24 @@ function laneInto(
   placeX: number,
   placeY: number,
   params: TargetParams,
-  out: Float64Array,
 ): void {
   const dx = x - ballX;
   const dy = y - ballY;
   const square = dx * dx + dy * dy;
-  if (square < params.standoff * params.standoff) return meetInto(x, y, placeX, params, out);
+  if (square < params.standoff * params.standoff) return meetInto(out, x, y, placeX, params);
   const along = ((placeX - ballX) * dx + (placeY - ballY) * dy) / square;
   const share = Math.min(laneTo, Math.max(laneFrom, along));
   setInto(out, laneSink * (ballX + share * dx), Math.max(laneSink * (ballY + share * dy), floor));
 }
 
 /** Between man and ball, at arm's length, wherever he goes; a locked man with the ball is met. */
-function lockInto(x: number, y: number, ballX: number, ballY: number, params: TargetParams, out: Float64Array): void {
+function lockInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number, params: TargetParams): void {
   const dx = ballX - x;
   const dy = ballY - y;
   const distance = Math.sqrt(dx * dx + dy * dy);
   if (distance < params.standoff) {
     const own = Math.sqrt(x * x + y * y);
-    if (y < 0 || own < same) return meetInto(x, y, 0, params, out);
+    if (y < 0 || own < same) return meetInto(out, x, y, 0, params);
     const share = Math.max(own - lockGap, 0.5 * own) / own;
     return setInto(out, share * x, share * y);
   }
@@ -183,7 +183,7 @@ function lockInto(x: number, y: number, ballX: number, ballY: number, params: Ta
 }
 
 /** At his place, but tight on the man as he comes to the doorstep. */
-function pipeInto(x: number, y: number, placeX: number, placeY: number, out: Float64Array): void {
+function pipeInto(out: Float64Array, x: number, y: number, placeX: number, placeY: number): void {
   const distance = Math.sqrt(x * x + y * y);
   if (y < 0 || distance < same || distance >= doorstep.none) return setInto(out, placeX, placeY);
   const go = Math.min(1, (doorstep.none - distance) / (doorstep.none - doorstep.full));
@@ -192,7 +192,7 @@ function pipeInto(x: number, y: number, placeX: number, placeY: number, out: Flo
 }
 
 /** Ball side of the crease man, his stick in the feed's lane. */
-function frontInto(x: number, y: number, ballX: number, ballY: number, out: Float64Array): void {
+function frontInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number): void {
   const dx = ballX - x;
   const dy = ballY - y;
   const distance = Math.sqrt(dx * dx + dy * dy);

@@ -1,13 +1,5 @@
 import type { SchemeView } from './scheme.ts';
 
-/** A view that can read the set off the six positions; `inside` is its memory of who is a crease man. */
-export interface ReadableView extends SchemeView {
-  /** 1 for each attacker who counts as a crease man. */
-  readonly inside: Uint8Array;
-  /** Place round the goal of each attacker, 0 (straight behind, by the left) to 4 (straight behind, by the right). */
-  readonly round: Float64Array;
-}
-
 /** The crease working area, yards: a man becomes a crease man inside `enter` and stays one until outside `leave`. */
 export const creaseArea = {
   // Crease men stand at y 4 to 8 and |x| up to 3, a tight low wing at |x| 6 (doctrine of sets, common practice, no source).
@@ -19,7 +11,7 @@ export const creaseArea = {
 const ringCentreY = 3;
 
 /** An empty view for a scheme played with `defenders` men: reused through the whole chance. */
-export function createSchemeView(defenders: number): ReadableView {
+export function createSchemeView(defenders: number): SchemeView {
   return {
     ball: -1,
     previousBall: -1,
@@ -39,7 +31,7 @@ export function createSchemeView(defenders: number): ReadableView {
 }
 
 /** Forget who was on the crease and who had the ball: call before each chance. */
-export function resetSchemeView(view: ReadableView): void {
+export function resetSchemeView(view: SchemeView): void {
   view.inside.fill(0);
   view.ball = -1;
   view.previousBall = -1;
@@ -54,7 +46,7 @@ export function resetSchemeView(view: ReadableView): void {
  * `view.ring` runs from the left behind the goal over the top to the right behind; a man straight behind comes last.
  * `view.crease` runs from left to right. Left is the offense's, times `view.sense`. Ties go to the lower index.
  */
-export function readOffense(view: ReadableView): void {
+export function readOffense(view: SchemeView): void {
   const { offense, inside, round, ring, crease, sense } = view;
   let ringSize = 0;
   let creaseSize = 0;
