@@ -9,11 +9,19 @@ import { motionStride } from './motion.ts';
 export const bodyRadius = 0.375;
 
 /**
+ * Speed at which a man who has run into a set pick works his way off it, along the contact, at least, yd/s.
+ *
+ * Common practice, no source: a defender who feels a set pick is past it in about half a second, which is a body's breadth
+ * at this speed. Without it one who meets a pick dead centre would push against it for ever.
+ */
+export const aroundSpeed = 1.5;
+
+/**
  * Push apart the bodies of agents `from` (included) to `to` (excluded) that overlap, once.
  *
  * Each pair is moved apart along the line between its centres until they touch, half each, and their speed toward each other
  * is taken away, half each; along the contact they slide. A planted agent (`planted[i]` is not 0: a set pick) neither moves nor
- * loses speed, so the other takes it all: he stops, and must go round. Pairs are taken in index order, and one pass
+ * loses speed, so the other takes it all: he stops, and goes round on the side to which he already slides. Pairs are taken in index order, and one pass
  * may leave a small overlap in a crowd (`crowdTolerance`); the next step takes it up. Writes `motion` in place,
  * allocates nothing. The mirror image gives exactly the negated result.
  */
@@ -60,4 +68,27 @@ function separate(motion: Float64Array, a: number, b: number, plantedA: boolean,
   motion[a + 3] = motion[a + 3]! - shareA * closing * normalY;
   motion[b + 2] = motion[b + 2]! + shareB * closing * normalX;
   motion[b + 3] = motion[b + 3]! + shareB * closing * normalY;
+  if (plantedA) goAround(motion, b, normalX, normalY);
+  else if (plantedB) goAround(motion, a, normalX, normalY);
+}
+
+/** Give the man at `moving` at least `aroundSpeed` along the contact whose normal is given, on the side to which he slides. */
+function goAround(motion: Float64Array, moving: number, normalX: number, normalY: number): void {
+  const vx = motion[moving + 2]!;
+  const vy = motion[moving + 3]!;
+  const slide = vy * normalX - vx * normalY;
+  if (slide >= aroundSpeed || slide <= -aroundSpeed) return;
+  const side = slide !== 0 ? Math.sign(slide) : deadCentreSide(motion[moving]!, normalX, normalY);
+  const missing = side * aroundSpeed - (side === 0 ? 0 : slide);
+  motion[moving + 2] = vx - missing * normalY;
+  motion[moving + 3] = vy + missing * normalX;
+}
+
+/**
+ * The way round a pick met dead centre: toward midfield, or toward the middle when that does not decide.
+ *
+ * Neither choice changes in a mirror image. On the middle line itself there is none, and he stays where he is.
+ */
+function deadCentreSide(x: number, normalX: number, normalY: number): number {
+  return normalX !== 0 ? Math.sign(normalX) : Math.sign(x * normalY);
 }

@@ -1,3 +1,5 @@
+import { samePlaceSquared } from '../tolerance.ts';
+
 /**
  * How the agents of one scene can move: the drag model of each, with the coefficients of its exact step.
  *
@@ -114,7 +116,7 @@ export function stepToward(
   const kept = coefficients[model + column.kept]!;
   const limit = effort >= 1 ? topSpeed : effort > 0 ? effort * topSpeed : 0;
   const squared = awayX * awayX + awayY * awayY;
-  if (!(squared > 0 && squared < Infinity)) {
+  if (!(squared > samePlaceSquared && squared < Infinity)) {
     brake(movers, motion, i);
     return;
   }
@@ -130,7 +132,7 @@ export function stepToward(
     const aimX = awayX - vx * drift;
     const aimY = awayY - vy * drift;
     const aimSquared = aimX * aimX + aimY * aimY;
-    const scale = aimSquared > 0 ? (limit / aimSquared) * Math.sqrt(aimSquared) : 0;
+    const scale = aimSquared > samePlaceSquared ? (limit / aimSquared) * Math.sqrt(aimSquared) : 0;
     stepWithPush(movers, motion, i, aimX * scale, aimY * scale);
     return;
   }

@@ -41,7 +41,7 @@ export function reachableAt(
   const awayX = targetX - x - vx * carried;
   const awayY = targetY - y - vy * carried;
   const radius = topSpeed * (time - carried) + spare;
-  return awayX * awayX + awayY * awayY <= radius * radius;
+  return radius >= 0 && awayX * awayX + awayY * awayY <= radius * radius;
 }
 
 /**
