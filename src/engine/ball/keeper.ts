@@ -12,7 +12,7 @@ export interface KeeperArc {
 export const defaultKeeperArc: KeeperArc = { halfWidth: 0.8, depth: 1.05, depthBehind: 0.3 };
 
 /**
- * Where the keeper wants to stand for a ball at (ballX, ballY), written to out[offset], out[offset + 1], yd.
+ * Where the keeper wants to stand for a ball at (ballX, ballY), written to out[offset] and out[offset + 1], yd.
  *
  * On the line from the ball to the middle of the goal, at the arc; the arc shrinks to the goal line as the ball goes behind.
  */
@@ -25,14 +25,16 @@ export function keeperSpotInto(
 ): void {
   const distance = Math.sqrt(ballX * ballX + ballY * ballY);
   const sine = distance === 0 ? 0 : ballX / distance;
-  const cosine = distance === 0 ? 1 : Math.max(0, ballY / distance);
+  const cosine = distance === 0 ? 1 : ballY / distance;
   out[offset] = arc.halfWidth * sine;
-  out[offset + 1] = arc.depthBehind + (arc.depth - arc.depthBehind) * cosine;
+  out[offset + 1] = depthAt(cosine, arc);
 }
 
 /**
- * How far the keeper is from where he wants to be, seen from the shooter, yd: positive when he stands too far to +x
- * of the line from the ball to his spot.
+ * How far the keeper is off his place, across the line of a shot from the ball, yd.
+ *
+ * Positive when he stands too far to the side the ball is not on (he trails a ball that came across), negative when he
+ * has gone too far; with the ball straight in front there is no far side and it is the plain distance across.
  */
 export function keeperLag(
   keeperX: number,
@@ -45,7 +47,13 @@ export function keeperLag(
   if (distance === 0) return 0;
   const sine = ballX / distance;
   const cosine = ballY / distance;
-  const x = keeperX - arc.halfWidth * sine;
-  const y = keeperY - (arc.depthBehind + (arc.depth - arc.depthBehind) * Math.max(0, cosine));
-  return x * cosine - y * sine;
+  const offX = keeperX - arc.halfWidth * sine;
+  const offY = keeperY - depthAt(cosine, arc);
+  const across = offX * cosine - offY * sine;
+  if (ballX === 0) return Math.abs(across);
+  return ballX > 0 ? -across : across;
+}
+
+function depthAt(cosine: number, arc: KeeperArc): number {
+  return arc.depthBehind + (arc.depth - arc.depthBehind) * Math.max(0, cosine);
 }

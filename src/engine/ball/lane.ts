@@ -267,7 +267,7 @@ function touchesOfAgent(
     const depth = (covered + stick - Math.sqrt(dx * dx + dy * dy)) * perDepth;
     let expected = 0;
     if (depth > 0) {
-      const inside = depth < 1 ? depth : 1;
+      const inside = Math.min(depth, 1);
       expected = rate * inside * inside * (3 - 2 * inside);
     }
     out.touches_byAgentSample[base + sample] = expected;

@@ -1,0 +1,50 @@
+/** Every free number of the shot model. The two scales are left to the fit of the whole chance. */
+export interface ShotParameters {
+  /** Factor on every shooter's scatter. */
+  readonly scatterScale: number;
+  /** Factor on what every keeper covers, standing and reaching. */
+  readonly keeperScale: number;
+  /** Scatter at the goal that does not shrink with distance (release point, ball in the pocket), yd. */
+  readonly scatterFloor: number;
+  /** Exponent of the growth of scatter with ball speed over the shooter's own. */
+  readonly speedPower: number;
+  /** Share more scatter, and share less speed, of a shot with a man on the hands. */
+  readonly rushScatter: number;
+  readonly rushSlowing: number;
+  /** The same of a shot on the run against one with the feet set. */
+  readonly runScatter: number;
+  readonly runSlowing: number;
+  /** Odds that the keeper stops a shot that comes where he stands, and one that he has to reach for. */
+  readonly bodyOdds: number;
+  readonly reachOdds: number;
+  /** Height he covers standing over width. */
+  readonly bodyAspect: number;
+  /** Height of the middle of what he covers, and of a shooter's stick at release, yd. */
+  readonly keeperHeight: number;
+  readonly releaseHeight: number;
+  /** A screened shot is seen this much later, s. */
+  readonly screenDelay: number;
+  /** Odds that a save of a slow and of a hard ball stays in the keeper's stick. */
+  readonly heldSlow: number;
+  readonly heldHard: number;
+}
+
+/** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
+export const defaultShotParameters: ShotParameters = {
+  scatterScale: 1,
+  keeperScale: 1,
+  scatterFloor: 0.3,
+  speedPower: 1,
+  rushScatter: 0.6,
+  rushSlowing: 0.12,
+  runScatter: 0.25,
+  runSlowing: 0.12,
+  bodyOdds: 0.95,
+  reachOdds: 0.75,
+  bodyAspect: 1.5,
+  keeperHeight: 0.93,
+  releaseHeight: 1.9,
+  screenDelay: 0.08,
+  heldSlow: 0.9,
+  heldHard: 0.6,
+};
