@@ -1,0 +1,82 @@
+import { availableParallelism } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { Tinypool } from 'tinypool';
+import type { WorkerAnswer, WorkerRequest } from './protocol.ts';
+
+export interface TrialPoolOptions {
+  /** Worker threads, at least 1. */
+  readonly threads: number;
+  /** The bundled worker (dist/trial-worker.js). */
+  readonly worker: URL;
+}
+
+export interface AnswerOptions {
+  /** Ends the work: running batches are dropped with their threads, and `answer` rejects with the signal's reason. */
+  readonly signal?: AbortSignal;
+  /** Called after each answer, in whatever order they come in. */
+  readonly onAnswer?: () => void;
+}
+
+/** Threads that answer requests. The order of answers is that of the requests, whoever was ready first. */
+export interface TrialPool {
+  readonly threads: number;
+  answer(requests: readonly WorkerRequest[], options?: AnswerOptions): Promise<readonly WorkerAnswer[]>;
+  /** Ends the threads. Safe to call twice. */
+  close(): Promise<void>;
+}
+
+/** One thread a core, because a trial waits for nothing. */
+export function defaultThreads(): number {
+  return Math.max(1, availableParallelism());
+}
+
+/**
+ * Starts a pool; threads boot when the first request arrives. Close it, or the process does not end.
+ * Throws a RangeError when `threads` is no whole number from 1 to 256.
+ */
+export function createTrialPool({ threads, worker }: TrialPoolOptions): TrialPool {
+  if (!Number.isInteger(threads) || threads < 1 || threads > 256) {
+    throw new RangeError(`threads must be a whole number from 1 to 256, not ${threads}`);
+  }
+  let pool: Tinypool | undefined;
+  let closed: Promise<void> | undefined;
+  const start = (): Tinypool => {
+    pool ??= new Tinypool({
+      filename: fileURLToPath(worker),
+      minThreads: threads,
+      maxThreads: threads,
+      // Handed one at a time: a thread that had two would finish the second long after the others are idle.
+      concurrentTasksPerWorker: 1,
+    });
+    return pool;
+  };
+  return {
+    threads,
+    answer: (requests, options = {}) => answerAll(start(), requests, options),
+    close: () => {
+      closed ??= pool?.destroy() ?? Promise.resolve();
+      return closed;
+    },
+  };
+}
+
+async function answerAll(
+  pool: Tinypool,
+  requests: readonly WorkerRequest[],
+  { signal, onAnswer }: AnswerOptions,
+): Promise<readonly WorkerAnswer[]> {
+  signal?.throwIfAborted();
+  const running = requests.map(async (request) => {
+    const answer: WorkerAnswer = await pool.run(request, signal === undefined ? {} : { signal });
+    onAnswer?.();
+    return answer;
+  });
+  try {
+    return await Promise.all(running);
+  } catch (error) {
+    // The others fail for the same reason; a rejection that nobody waits for would end the process.
+    await Promise.allSettled(running);
+    signal?.throwIfAborted();
+    throw error;
+  }
+}
