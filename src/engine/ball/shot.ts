@@ -2,7 +2,7 @@ import { bestAimInto, createAim, onTargetOdds, saveOdds, saveOddsAt } from './ai
 import { speedAfter } from './flight.ts';
 import { quickNormalCdf } from './normal-cdf.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
-import { ballRadius, createShotView, goalHeight, type ShotSituation, type ShotView, viewInto } from './shot-view.ts';
+import { createShotView, goalHeight, type ShotSituation, type ShotView, viewInto } from './shot-view.ts';
 
 /** What can become of a shot; the five odds sum to 1. Overwritten by `shotOddsInto`. */
 export interface ShotOdds {
