@@ -4,8 +4,8 @@ export interface ShotParameters {
   readonly scatterScale: number;
   /** Factor on what every keeper covers, standing and reaching. */
   readonly keeperScale: number;
-  /** Scatter at the goal that does not shrink with distance (release point, ball in the pocket), yd. */
-  readonly scatterFloor: number;
+  /** Near the goal a shot scatters as if it flew this much farther, root of squares (release point, hurry inside), yd. */
+  readonly nearDistance: number;
   /** Exponent of the growth of scatter with ball speed over the shooter's own. */
   readonly speedPower: number;
   /** Share more scatter, and share less speed, of a shot with a man on the hands. */
@@ -33,14 +33,14 @@ export interface ShotParameters {
 export const defaultShotParameters: ShotParameters = {
   scatterScale: 1,
   keeperScale: 1,
-  scatterFloor: 0.3,
+  nearDistance: 6.4,
   speedPower: 1,
   rushScatter: 0.6,
   rushSlowing: 0.12,
   runScatter: 0.25,
   runSlowing: 0.12,
-  bodyOdds: 0.95,
-  reachOdds: 0.75,
+  bodyOdds: 0.9,
+  reachOdds: 0.525,
   bodyAspect: 1.5,
   keeperHeight: 0.93,
   releaseHeight: 1.9,

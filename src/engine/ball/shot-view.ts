@@ -127,8 +127,7 @@ export function viewInto(out: ShotView, shot: ShotSituation, parameters: ShotPar
   if (y <= 0 || square <= Math.abs(x) * goalHalfWidth) return false;
   out.right = (distance * y * goalHalfWidth) / (square - x * goalHalfWidth);
   out.left = (-distance * y * goalHalfWidth) / (square + x * goalHalfWidth);
-  const angular = shot.scatter * distance;
-  out.deviation = Math.sqrt(angular * angular + parameters.scatterFloor * parameters.scatterFloor);
+  out.deviation = shot.scatter * Math.sqrt(square + parameters.nearDistance * parameters.nearDistance);
 
   const toKeeperX = shot.keeperX - x;
   const toKeeperY = shot.keeperY - y;
