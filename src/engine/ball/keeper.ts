@@ -12,13 +12,12 @@ export interface KeeperArc {
 export const defaultKeeperArc: KeeperArc = { halfWidth: 0.8, depth: 1.05, depthBehind: 0.3 };
 
 /**
- * Where the keeper wants to stand for a ball at (ballX, ballY), written to out[offset] and out[offset + 1], yd.
+ * Where the keeper wants to stand for a ball at (ballX, ballY), written to out[0] and out[1], yd.
  *
  * On the line from the ball to the middle of the goal, at the arc; the arc shrinks to the goal line as the ball goes behind.
  */
-export function keeperSpotInto(
+export function keeperPlaceInto(
   out: Float64Array,
-  offset: number,
   ballX: number,
   ballY: number,
   arc: KeeperArc = defaultKeeperArc,
@@ -26,8 +25,8 @@ export function keeperSpotInto(
   const distance = Math.sqrt(ballX * ballX + ballY * ballY);
   const sine = distance === 0 ? 0 : ballX / distance;
   const cosine = distance === 0 ? 1 : ballY / distance;
-  out[offset] = arc.halfWidth * sine;
-  out[offset + 1] = depthAt(cosine, arc);
+  out[0] = arc.halfWidth * sine;
+  out[1] = depthAt(cosine, arc);
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
 import { bestAimInto, createAim } from './aim.ts';
-import { defaultKeeperArc, type KeeperArc, keeperSpotInto } from './keeper.ts';
+import { defaultKeeperArc, type KeeperArc, keeperPlaceInto } from './keeper.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
 import { createShotSituation, createShotView, faceKeeperInto, releaseInto, viewInto } from './shot-view.ts';
 
@@ -38,7 +38,7 @@ export function createShotTable(
       shot.x = gridX[ix];
       shot.y = gridY[iy];
       const distance = Math.sqrt(shot.x * shot.x + shot.y * shot.y);
-      keeperSpotInto(place, 0, shot.x, shot.y, arc);
+      keeperPlaceInto(place, shot.x, shot.y, arc);
       for (let rush = 0; rush < rushSteps; rush++) {
         releaseInto(shot, shooter.shotSpeed, shooter.shotScatter, rush, 0, 1, parameters);
         for (let lag = 0; lag < gridLag.length; lag++) {
