@@ -1,0 +1,31 @@
+import type { LookReport, PlayReport, SchemeReport } from '../engine/index.ts';
+
+/**
+ * What `sliderule test --json` prints: an array with one object a play, keys as documented in docs/cli.md.
+ * Numbers are not rounded; an empty interval cannot happen, a missing first shot is `null`.
+ */
+export function reportsJson(reports: readonly PlayReport[]): string {
+  return `${JSON.stringify(reports.map(playJson), null, 2)}\n`;
+}
+
+function playJson({ engine, seed, inputHash, play, side, penalty, results }: PlayReport): object {
+  return { engine, seed, inputHash, play, side, penalty, results: results.map(schemeJson) };
+}
+
+function schemeJson(result: SchemeReport): object {
+  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, looks, back } = result;
+  return {
+    scheme,
+    trials,
+    goalsPerChance,
+    shotsPerChance,
+    turnoversPerChance,
+    firstShot,
+    looks: looks.map(lookJson),
+    back,
+  };
+}
+
+function lookJson({ kind, from, to, share, opens, closes, completion, shotValue, value, leftBy }: LookReport): object {
+  return { kind, from, to, share, opens, closes, completion, shotValue, value, leftBy };
+}

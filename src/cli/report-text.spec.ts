@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { compareText } from './compare-text.ts';
+import { lookSentence } from './look-words.ts';
+import { count, perChance, percent, withInterval } from './number-text.ts';
+import { reportsJson } from './report-json.ts';
+import { isClearlyApart, reportText } from './report-text.ts';
+import { sampleLook, sampleNames, sampleReport, sampleScheme } from './sample-report.ts';
+import { tableWidth } from './table.ts';
+import { wrapParagraph } from './wrap-paragraph.ts';
+
+const report = sampleReport('far-corner', [
+  sampleScheme('box-zone', 0.34, 0.03),
+  sampleScheme('four-rotation-locked', 0.22, 0.03),
+]);
+
+function widest(text: string): number {
+  return Math.max(...text.split('\n').map((line) => line.length));
+}
+
+describe('reportText', () => {
+  const text = reportText(report, sampleNames);
+
+  it('fits 80 columns', () => {
+    expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('gives the interval beside the number and says what it means', () => {
+    expect(text).toContain('0.34 (0.31-0.37)');
+    expect(text.replace(/\s+/g, ' ')).toContain(
+      'Far corner does best against Box and one, zone (0.34) and worst against Four-man rotation, locked crease (0.22); that gap is more than luck.',
+    );
+  });
+
+  it('names who left the look open, and who was left on purpose', () => {
+    const flat = text.replace(/\s+/g, ' ');
+    expect(text).toMatch(/box-zone +skip TR to WL +62 % +4.1-4.9 +86 % +0.31 +0.41 +ll split, 0.4 s late/);
+    expect(flat).toContain('because ll is splitting two and 0.4 s late');
+    expect(text).toMatch(/left by\s/);
+  });
+
+  it('lists the three commonest losses, largest first', () => {
+    expect(text).toMatch(/box-zone +saved 20 %, picked off 12 %, dropped 5 %/);
+  });
+
+  it('is honest when the gap may be luck', () => {
+    const close = sampleReport('p', [
+      sampleScheme('box-zone', 0.34, 0.1),
+      sampleScheme('four-rotation-locked', 0.3, 0.1),
+    ]);
+    expect(reportText(close, sampleNames).replace(/\s+/g, ' ')).toContain('that gap may be luck');
+  });
+
+  it('stands without looks, without shots and with one scheme', () => {
+    const bare = { ...sampleScheme('box-zone', 0, 0), looks: [], firstShot: null };
+    const alone = reportText(sampleReport('p', [bare]), sampleNames);
+    expect(alone).toContain('none');
+    expect(alone).toContain('No look came open often enough');
+    expect(alone).not.toContain('NaN');
+    expect(widest(alone)).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('fits with the longest names that a file may hold', () => {
+    const long = { play: 'Long name '.repeat(8).trim(), schemes: { 'box-zone': 'Longer name '.repeat(7).trim() } };
+    expect(widest(reportText(report, long).split('\n').slice(2).join('\n'))).toBeLessThanOrEqual(tableWidth);
+  });
+});
+
+describe('compareText', () => {
+  it('says what to call, and where plays are not told apart', () => {
+    const other = sampleReport('wheel', [
+      sampleScheme('box-zone', 0.2, 0.03),
+      sampleScheme('four-rotation-locked', 0.23, 0.03),
+    ]);
+    const text = compareText([report, other], [sampleNames, { ...sampleNames, play: 'Wheel' }]);
+    expect(text).toContain('0.34 ±0.03');
+    const flat = text.replace(/\s+/g, ' ');
+    expect(flat).toContain('Call Far corner against Box and one, zone.');
+    expect(flat).toContain('No play is clearly best against Four-man rotation, locked crease.');
+    expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('puts many plays into tables below one another', () => {
+    const many = Array.from({ length: 9 }, (_, index) => ({ ...report, play: `a-play-with-a-long-name-${index}` }));
+    const text = compareText(
+      many,
+      many.map(() => sampleNames),
+    );
+    expect(text.match(/goals a chance/g)).toHaveLength(3);
+    expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+  });
+});
+
+describe('reportsJson', () => {
+  it('has the documented keys, in order, and no others', () => {
+    const [play] = JSON.parse(reportsJson([report])) as [Record<string, unknown>];
+    expect(Object.keys(play)).toEqual(['engine', 'seed', 'inputHash', 'play', 'side', 'penalty', 'results']);
+    const [result] = play.results as [Record<string, unknown>];
+    expect(Object.keys(result)).toEqual([
+      'scheme',
+      'trials',
+      'goalsPerChance',
+      'shotsPerChance',
+      'turnoversPerChance',
+      'firstShot',
+      'looks',
+      'back',
+    ]);
+    expect(Object.keys(result.goalsPerChance as object)).toEqual(['mean', 'low', 'high']);
+    expect(Object.keys(result.firstShot as object)).toEqual(['q1', 'median', 'q3']);
+    const [look] = result.looks as [Record<string, unknown>];
+    expect(Object.keys(look)).toEqual([
+      'kind',
+      'from',
+      'to',
+      'share',
+      'opens',
+      'closes',
+      'completion',
+      'shotValue',
+      'value',
+      'leftBy',
+    ]);
+    expect(Object.keys(look.leftBy as object)).toEqual(['defender', 'duty', 'lateBy']);
+  });
+});
+
+describe('words and numbers', () => {
+  it('says a look in a sentence', () => {
+    expect(lookSentence('the box', { ...sampleLook, kind: 'shot', to: 'TR' })).toBe(
+      'Against the box look first for the shot by TR: it opens in 62 % of chances, about 4.1 s into the play, for 0.8 s, ' +
+        'because ll is splitting two and 0.4 s late. Taking it is worth 0.41 goals (0.38-0.44) by the end of the chance.',
+    );
+  });
+
+  it.each([
+    [perChance(-0.001), '0.00'],
+    [perChance(Number.NaN), '-'],
+    [percent(0.864), '86 %'],
+    [count(1234567), '1,234,567'],
+    [withInterval({ mean: 0.335, low: 0.3, high: 0.37 }), '0.34 (0.30-0.37)'],
+  ])('%s', (shown, expected) => {
+    expect(shown).toBe(expected);
+  });
+
+  it.each([
+    [{ mean: 1, low: 0.9, high: 1.1 }, { mean: 2, low: 1.2, high: 3 }, true],
+    [{ mean: 1, low: 0.9, high: 1.2 }, { mean: 2, low: 1.2, high: 3 }, false],
+  ])('%j and %j are clearly apart: %s', (a, b, apart) => {
+    expect([isClearlyApart(a, b), isClearlyApart(b, a)]).toEqual([apart, apart]);
+  });
+
+  it('keeps a number and its unit on one line', () => {
+    expect(wrapParagraph('it is late by 0.4 s', 16)).toBe('it is late by\n0.4 s');
+  });
+});

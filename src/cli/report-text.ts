@@ -1,0 +1,179 @@
+import type { Interval, PlayReport, SchemeReport, TurnoverKind } from '../engine/index.ts';
+import { turnoverNames } from '../render/index.ts';
+import { leftByCell, lookName, lookSentence } from './look-words.ts';
+import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
+import { formatTable, tableWidth } from './table.ts';
+import { wrapParagraph } from './wrap-paragraph.ts';
+
+/** What a reader needs besides the numbers: ids are for typing, names are for reading. */
+export interface ReportNames {
+  readonly play: string;
+  readonly schemes: Readonly<Record<string, string>>;
+}
+
+/** How many looks are listed for each scheme: more than a unit can hold in mind helps nobody. */
+const looksShown = 3;
+
+/** One play against the schemes it was tested with, as tables of 80 columns with a sentence beside each. */
+export function reportText(report: PlayReport, names: ReportNames): string {
+  return [
+    heading(report, names),
+    summaryTable(report, names),
+    paragraph(summarySentence(report, names)),
+    looksTable(report),
+    paragraph(looksSentence(report, names)),
+    lossTable(report),
+    paragraph(lossSentence(report, names)),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+}
+
+/** `true` when two intervals have no number in common, so that the gap is more than luck. */
+export function isClearlyApart(a: Interval, b: Interval): boolean {
+  return a.low > b.high || b.low > a.high;
+}
+
+function heading(report: PlayReport, names: ReportNames): string {
+  const { passes, skips, reads, movers } = report.complexity;
+  const asks = [
+    counted(passes, 'pass', 'passes'),
+    counted(skips, 'skip'),
+    counted(reads, 'read'),
+    counted(movers, 'mover'),
+  ];
+  return [
+    `${names.play} (${report.play}), ${report.side} side, ${report.penalty} s penalty`,
+    paragraph(`It asks for ${asks.join(', ')}. Left and right are the offense's, looking in at the goal.`),
+  ].join('\n');
+}
+
+function summaryTable(report: PlayReport, names: ReportNames): string {
+  const rows = report.results.map((result) => [
+    schemeName(result, names),
+    count(result.trials),
+    withInterval(result.goalsPerChance),
+    perChance(result.shotsPerChance.mean),
+    perChance(result.turnoversPerChance.mean),
+    firstShotCell(result),
+  ]);
+  return formatTable(
+    [
+      { title: 'against', align: 'left', flexible: true },
+      { title: 'trials', align: 'right' },
+      { title: 'goals a chance', align: 'right' },
+      { title: 'shots', align: 'right' },
+      { title: 'lost', align: 'right' },
+      { title: '1st shot, s', align: 'right' },
+    ],
+    rows,
+  );
+}
+
+function firstShotCell({ firstShot }: SchemeReport): string {
+  return firstShot === null ? 'none' : `${tenth(firstShot.median)} (${tenth(firstShot.q1)}-${tenth(firstShot.q3)})`;
+}
+
+function summarySentence(report: PlayReport, names: ReportNames): string {
+  const meaning =
+    'Goals a chance is what one man-up brings on average; the true figure of this model lies in the brackets 95 times in 100. ' +
+    '1st shot is the median, half of all first shots fall in its brackets.';
+  const sorted = [...report.results].sort((a, b) => b.goalsPerChance.mean - a.goalsPerChance.mean);
+  const best = sorted[0];
+  const worst = sorted.at(-1);
+  if (best === undefined || worst === undefined || best === worst) return meaning;
+  const gap = isClearlyApart(best.goalsPerChance, worst.goalsPerChance)
+    ? 'that gap is more than luck'
+    : 'with so few trials that gap may be luck: raise --trials';
+  return (
+    `${names.play} does best against ${schemeName(best, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
+    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}); ${gap}. ${meaning}`
+  );
+}
+
+function looksTable(report: PlayReport): string {
+  const rows = report.results.flatMap((result) =>
+    result.looks
+      .slice(0, looksShown)
+      .map((look, index) => [
+        index === 0 ? result.scheme : '',
+        lookName(look),
+        percent(look.share),
+        `${tenth(look.opens)}-${tenth(look.closes)}`,
+        percent(look.completion),
+        perChance(look.shotValue),
+        perChance(look.value),
+        leftByCell(look.leftBy),
+      ]),
+  );
+  if (rows.length === 0) return '';
+  return formatTable(
+    [
+      { title: 'against', align: 'left', flexible: true },
+      { title: 'look', align: 'left', flexible: true },
+      { title: 'opens', align: 'right' },
+      { title: 's', align: 'right' },
+      { title: 'there', align: 'right' },
+      { title: 'shot', align: 'right' },
+      { title: 'worth', align: 'right' },
+      { title: 'who left it', align: 'left', flexible: true },
+    ],
+    rows,
+  );
+}
+
+function looksSentence(report: PlayReport, names: ReportNames): string {
+  const results = report.results.filter((result) => result.looks.length > 0);
+  const first = [...results].sort((a, b) => (b.looks[0]?.value ?? 0) - (a.looks[0]?.value ?? 0))[0];
+  const look = first?.looks[0];
+  if (first === undefined || look === undefined) return 'No look came open often enough to be listed.';
+  const columns =
+    'Opens: share of chances in which the look was there at all. S: median start and end, in seconds after the play began. ' +
+    'There: passes that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from then on.';
+  return `${lookSentence(schemeName(first, names), look)} ${columns}`;
+}
+
+function lossTable(report: PlayReport): string {
+  if (report.results.length === 0) return '';
+  const rows = report.results.map((result) => [
+    result.scheme,
+    commonLosses(result),
+    tenth(result.back.mean),
+    percent(result.back.fastBreak),
+  ]);
+  return formatTable(
+    [
+      { title: 'against', align: 'left', flexible: true },
+      { title: 'how it is lost, of all chances', align: 'left', flexible: true },
+      { title: 'men back', align: 'right' },
+      { title: 'fast break', align: 'right' },
+    ],
+    rows,
+  );
+}
+
+function commonLosses({ turnovers }: SchemeReport): string {
+  const kinds = (Object.entries(turnovers) as [TurnoverKind, number][])
+    .filter(([, share]) => share >= 0.005)
+    .sort(([a, x], [b, y]) => y - x || a.localeCompare(b, 'en'))
+    .slice(0, 3)
+    .map(([kind, share]) => `${turnoverNames[kind]} ${percent(share)}`);
+  return kinds.length === 0 ? 'hardly ever' : kinds.join(', ');
+}
+
+function lossSentence(report: PlayReport, names: ReportNames): string {
+  const risky = [...report.results].sort((a, b) => b.back.fastBreak - a.back.fastBreak)[0];
+  if (risky === undefined) return '';
+  return (
+    `When the ball is lost, ${schemeName(risky, names)} is the likeliest to run a fast break the other way ` +
+    `(${percent(risky.back.fastBreak)} of losses, ${tenth(risky.back.mean)} of your men between the ball and midfield).`
+  );
+}
+
+function schemeName(result: SchemeReport, names: ReportNames): string {
+  return names.schemes[result.scheme] ?? result.scheme;
+}
+
+function paragraph(content: string): string {
+  return wrapParagraph(content, tableWidth);
+}
