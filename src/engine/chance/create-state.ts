@@ -1,0 +1,248 @@
+import { createDutyBoard } from '../defense/duty.ts';
+import { createSchemeView, resetSchemeView } from '../defense/view.ts';
+import { normal } from '../random/draws.ts';
+import { drawKind, drawKinds } from './draw-kinds.ts';
+import { settleDefense } from './coverage.ts';
+import type { ChanceModel } from './model.ts';
+import { rememberAll } from './perceive.ts';
+import { passStyles } from './script.ts';
+import { type BallState, ballMode, type Bodies, type ChanceState, type Counts, type Coverage, historySteps, phase, stride, task, type Unit } from './state.ts';
+
+/** Memory for the trials of one model; `resetState` makes it ready for each. */
+export function createChanceState(model: ChanceModel): ChanceState {
+  return {
+    bodies: createBodies(model.agents),
+    unit: createUnit(model),
+    ball: createBall(),
+    coverage: createCoverage(model),
+    counts: createCounts(),
+    drawsUsed: new Int32Array(drawKinds * model.agents),
+    holder_byStep: new Int8Array(historySteps),
+    trial: 0,
+    step: 0,
+    time: 0,
+    penaltyEnds: 0,
+    shotClockEnds: 0,
+    setUpTime: 0,
+    scriptSince: 0,
+    lastTenDue: false,
+    end: null,
+    recorder: null,
+    forced: null,
+  };
+}
+
+function createBodies(agents: number): Bodies {
+  return {
+    motion: new Float64Array(stride * agents),
+    history: Array.from({ length: historySteps }, () => new Float64Array(stride * agents)),
+    target: new Float64Array(2 * agents),
+    arrive: new Uint8Array(agents),
+    effort: new Float64Array(agents),
+    planted: new Uint8Array(agents),
+    present: new Uint8Array(agents),
+  };
+}
+
+function createUnit(model: ChanceModel): Unit {
+  const { script, lastTen } = model.program;
+  const beats = Math.max(script.beats.length, lastTen === null ? 0 : lastTen.beats.length);
+  return {
+    task: new Uint8Array(6),
+    path: [null, null, null, null, null, null],
+    leg: new Uint8Array(6),
+    station: new Float64Array(12),
+    drift: new Float64Array(12),
+    goBy: new Float64Array(6),
+    partner: new Int8Array(6),
+    passTo: new Int8Array(6),
+    passStyle: new Uint8Array(6),
+    passSince: new Float64Array(6),
+    fakeTo: new Int8Array(6),
+    fakedUntil: new Float64Array(6),
+    holdUntil: new Float64Array(6),
+    mustShoot: new Uint8Array(6),
+    beatStarted: new Float64Array(beats),
+    script,
+    newestBeat: -1,
+    lastProgress: 0,
+    phase: phase.settingUp,
+    phaseSince: 0,
+  };
+}
+
+function createBall(): BallState {
+  return {
+    mode: ballMode.held,
+    x: 0.5,
+    y: 0.5,
+    height: 0.5,
+    holder: 0,
+    passer: -1,
+    heldSince: 0.5,
+    readyAt: 0.5,
+    nextDecision: 0.5,
+    nextStrip: 0.5,
+    from: 0,
+    to: 0,
+    fromX: 0.5,
+    fromY: 0.5,
+    toX: 0.5,
+    toY: 0.5,
+    startAt: 0.5,
+    endAt: 0.5,
+    arriveAt: 0.5,
+    lob: false,
+    style: 0,
+    why: 0,
+    fate: 0,
+    fateBy: -1,
+    fateX: 0.5,
+    fateY: 0.5,
+    goalOdds: 0.5,
+    luck: 0.5,
+    completion: 0.5,
+    winner: -1,
+    lossKind: 'dropped',
+    far: false,
+    assistedBy: -1,
+  };
+}
+
+function createCoverage(model: ChanceModel): Coverage {
+  const defenders = model.covering;
+  return {
+    view: createSchemeView(defenders),
+    memory: new Int8Array(model.matchup.scheme.memorySize),
+    wanted: createDutyBoard(defenders),
+    noticed: createDutyBoard(defenders),
+    pending: createDutyBoard(defenders),
+    played: createDutyBoard(defenders),
+    adoptAt: new Float64Array(defenders),
+    changedAt: new Float64Array(defenders),
+    preparedAt: new Float64Array(defenders),
+    lateBy: new Float64Array(defenders),
+    bittenUntil: new Float64Array(defenders),
+    bittenTo: new Int8Array(defenders),
+    seen: new Float64Array(12),
+    nextLook: 0,
+  };
+}
+
+function createCounts(): Counts {
+  return {
+    goals: 0,
+    shots: 0,
+    turnovers: 0,
+    firstShot: Number.NaN,
+    firstGoal: Number.NaN,
+    onTarget: 0,
+    saves: 0,
+    assistedGoals: 0,
+    assistedShots: 0,
+    goalOddsSum: 0,
+    farShots: 0,
+    farGoals: 0,
+    passes: 0,
+    passesCaught: 0,
+    turnover: null,
+    back: 0,
+  };
+}
+
+/** Spread of the time that a unit needs to set up, as a share of its mean (assumption: it is organized, but not a machine). */
+const setUpSpread = 0.3;
+
+/** Make a state ready for one trial: everyone at his start, ball with the starter, nothing counted. */
+export function resetState(model: ChanceModel, state: ChanceState, trial: number): void {
+  const { penalty } = model.matchup;
+  state.trial = trial;
+  state.step = 0;
+  state.time = 0;
+  state.drawsUsed.fill(0);
+  state.penaltyEnds = model.flagDown ? Number.POSITIVE_INFINITY : penalty.seconds;
+  state.shotClockEnds = penalty.shotClock ?? Number.POSITIVE_INFINITY;
+  state.scriptSince = Number.NaN;
+  state.lastTenDue = false;
+  state.end = null;
+  state.forced = null;
+  Object.assign(state.counts, createCounts());
+  resetCoverage(model, state);
+  restart(model, state, model.program.starter);
+  const spread = normal(model.draws, trial, 0, drawKind.start, 0);
+  state.setUpTime = model.flagDown ? 0 : model.parameters.setUpSeconds * Math.max(0.3, 1 + setUpSpread * spread);
+}
+
+function resetCoverage(model: ChanceModel, state: ChanceState): void {
+  const { coverage } = state;
+  coverage.memory.fill(0);
+  resetSchemeView(coverage.view);
+  coverage.view.ball = model.program.starter;
+  coverage.view.sense = model.sense;
+  coverage.view.star = model.star;
+  for (const board of [coverage.wanted, coverage.noticed, coverage.pending, coverage.played]) {
+    board.kind.fill(0);
+    board.a.fill(-1);
+    board.b.fill(-1);
+    for (let defender = 0; defender < model.covering; defender++) {
+      board.x[defender] = model.starts[12 + 2 * defender];
+      board.y[defender] = model.starts[12 + 2 * defender + 1];
+    }
+  }
+  coverage.adoptAt.fill(Number.POSITIVE_INFINITY);
+  coverage.changedAt.fill(0);
+  coverage.preparedAt.fill(0);
+  coverage.lateBy.fill(0);
+  coverage.bittenUntil.fill(0);
+}
+
+/** Put the ball in play: everyone where he stands at a restart, `holder` with the ball (at x, y when it went out there). */
+export function restart(model: ChanceModel, state: ChanceState, holder: number, x?: number, y?: number): void {
+  const { bodies, unit, ball } = state;
+  const homes = x === undefined ? model.starts : model.homes;
+  for (let agent = 0; agent < model.agents; agent++) placeAgent(state, agent, homes[2 * agent], homes[2 * agent + 1]);
+  if (x !== undefined && y !== undefined) placeAgent(state, holder, x, y);
+  bodies.present.fill(1);
+  if (model.released >= 0) bodies.present[model.released] = 0;
+  bodies.planted.fill(0);
+  unit.task.fill(task.stay);
+  unit.drift.fill(0);
+  unit.station.set(model.program.homes);
+  unit.passTo.fill(-1);
+  unit.fakeTo.fill(-1);
+  unit.mustShoot.fill(0);
+  unit.holdUntil.fill(0);
+  unit.fakedUntil.fill(0);
+  unit.script = model.program.script;
+  unit.beatStarted.fill(Number.NaN);
+  unit.newestBeat = -1;
+  unit.phase = phase.settingUp;
+  unit.phaseSince = state.time;
+  unit.lastProgress = state.time;
+  ball.mode = ballMode.held;
+  ball.holder = holder;
+  ball.passer = -1;
+  ball.assistedBy = -1;
+  ball.x = bodies.motion[stride * holder];
+  ball.y = bodies.motion[stride * holder + 1];
+  ball.heldSince = state.time;
+  ball.readyAt = state.time;
+  ball.nextDecision = state.time;
+  ball.nextStrip = state.time + 0.5;
+  ball.style = passStyles.indexOf('adjacent');
+  state.holder_byStep.fill(holder);
+  rememberAll(state);
+  settleDefense(model, state);
+  rememberAll(state);
+  state.recorder?.event({ kind: 'restart', time: state.time, who: holder });
+}
+
+function placeAgent(state: ChanceState, agent: number, x: number, y: number): void {
+  const { motion, target } = state.bodies;
+  motion[stride * agent] = x;
+  motion[stride * agent + 1] = y;
+  motion[stride * agent + 2] = 0;
+  motion[stride * agent + 3] = 0;
+  target[2 * agent] = x;
+  target[2 * agent + 1] = y;
+}

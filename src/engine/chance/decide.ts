@@ -1,0 +1,158 @@
+import type { Options } from './options.ts';
+import { weighInto } from './weigh.ts';
+import { cueHolds } from './cues.ts';
+import { windUpPass } from './pass.ts';
+import { seenBy } from './perceive.ts';
+import type { CompiledRead } from './program.ts';
+import type { ChanceModel } from './model.ts';
+import { clearOrders, giveOrder, passStyles } from './script.ts';
+import { windUpShot } from './shoot.ts';
+import { ballMode, type ChanceState, phase, task } from './state.ts';
+import { startReset, swingOn } from './flow.ts';
+import { fakeTo } from './fake.ts';
+
+const because = { script: 0, read: 1, open: 2, safe: 3 } as const;
+
+/**
+ * Let the man with the ball look round and act, if it is time: first the reads he was taught, then what is plainly
+ * better than going on, then what the script asks of him, then the swing of a unit without a script.
+ */
+export function decide(model: ChanceModel, state: ChanceState): void {
+  const { ball } = state;
+  if (ball.mode !== ballMode.held || ball.holder >= 6 || state.time < ball.nextDecision) return;
+  ball.nextDecision = state.time + model.parameters.decideEvery;
+  const carrier = ball.holder;
+  const seen = seenBy(model, state, carrier);
+  const { options } = model.scratch;
+  weighInto(options, model, state, carrier, seen);
+  if (takeForced(model, state, carrier)) return;
+  if (takeRead(model, state, carrier, seen, options)) return;
+  if (takeOpening(model, state, carrier, options)) return;
+  if (followScript(model, state, carrier, options)) return;
+  swingOn(model, state, carrier, options);
+}
+
+function takeForced(model: ChanceModel, state: ChanceState, carrier: number): boolean {
+  const { forced } = state;
+  if (forced === null || carrier !== forced.from || state.time < forced.time) return false;
+  state.forced = null;
+  if (forced.to === carrier) windUpShot(model, state);
+  else windUpPass(model, state, forced.to, 0, because.open);
+  return true;
+}
+
+function takeRead(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array, options: Options): boolean {
+  const { unit } = state;
+  const reads = unit.script.reads;
+  if (unit.phase === phase.settingUp) return false;
+  for (let index = 0; index < reads.length; index++) {
+    const read = reads[index];
+    if (read.carrier !== carrier || !belongsNow(state, read)) continue;
+    if (!allCuesHold(model, state, carrier, seen, read, options)) continue;
+    if (!actOnRead(model, state, carrier, read)) continue;
+    state.recorder?.event({ kind: 'read', time: state.time, who: carrier, read: index });
+    return true;
+  }
+  return false;
+}
+
+function belongsNow(state: ChanceState, read: CompiledRead): boolean {
+  const { unit } = state;
+  return read.during < 0 || (unit.phase === phase.script && unit.newestBeat === read.during);
+}
+
+function allCuesHold(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array, read: CompiledRead, options: Options): boolean {
+  for (let cue = 0; cue < read.cues.length; cue++) {
+    if (!cueHolds(model, state, carrier, seen, read.cues[cue], options)) return false;
+  }
+  return true;
+}
+
+/** Do what the read says; false when it is already being done. */
+function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read: CompiledRead): boolean {
+  const { unit } = state;
+  const action = read.then;
+  switch (action.kind) {
+    case 'pass':
+      windUpPass(model, state, action.to, passStyles.indexOf(action.style), because.read);
+      return true;
+    case 'shot':
+      windUpShot(model, state);
+      return true;
+    case 'fake':
+      if (state.time < unit.fakedUntil[carrier]) return false;
+      fakeTo(model, state, action.toward);
+      return true;
+    default:
+      if (unit.task[carrier] === task.carry || state.time < unit.holdUntil[carrier]) return false;
+      giveOrder(state, action);
+      return true;
+  }
+}
+
+/** Take the best look when it beats going on by more than the margin. */
+function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
+  let best = options.shotValue;
+  let to = carrier;
+  for (let mate = 0; mate < 6; mate++) {
+    if (options.value_byMate[mate] > best && options.shotOdds_byMate[mate] > 0) {
+      best = options.value_byMate[mate];
+      to = mate;
+    }
+  }
+  if (best <= options.holdValue + model.parameters.greedyMargin) return false;
+  if (to === carrier) windUpShot(model, state);
+  else windUpPass(model, state, to, 0, because.open);
+  return true;
+}
+
+/** Do what the script asks of this carrier now. True when he is busy with it. */
+function followScript(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
+  const { unit } = state;
+  if (unit.phase === phase.settingUp) return true;
+  if (unit.phase !== phase.script) return false;
+  if (state.time < unit.holdUntil[carrier]) return true;
+  if (unit.fakeTo[carrier] >= 0) {
+    fakeTo(model, state, unit.fakeTo[carrier]);
+    return true;
+  }
+  if (unit.mustShoot[carrier] === 1 && unit.task[carrier] !== task.carry) {
+    windUpShot(model, state);
+    return true;
+  }
+  if (unit.passTo[carrier] >= 0) return throwScripted(model, state, carrier, options);
+  if (unit.task[carrier] === task.carry) return true;
+  if (state.time - unit.lastProgress < model.parameters.stallPatience) return true;
+  clearOrders(state);
+  startReset(model, state);
+  return false;
+}
+
+function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
+  const { unit, ball } = state;
+  const to = unit.passTo[carrier];
+  // A pass on the end of a carry waits for the carry; a pass that has been given up waits for nothing.
+  if (unit.task[carrier] === task.carry && carryLeft(state, carrier)) return true;
+  if (options.completion_byMate[to] >= model.parameters.passFloor) {
+    windUpPass(model, state, to, unit.passStyle[carrier], because.script);
+    return true;
+  }
+  const since = Math.max(unit.passSince[carrier], ball.readyAt);
+  if (state.time - since < model.parameters.passPatience) return true;
+  unit.passTo[carrier] = -1;
+  startReset(model, state);
+  return false;
+}
+
+/** A carrier throws in his last stride, not before. */
+function carryLeft(state: ChanceState, carrier: number): boolean {
+  const path = state.unit.path[carrier];
+  if (path === null) return false;
+  const { motion } = state.bodies;
+  const dx = path[path.length - 2] - motion[4 * carrier];
+  const dy = path[path.length - 1] - motion[4 * carrier + 1];
+  return dx * dx + dy * dy > lastStride * lastStride;
+}
+
+/** Yards before the end of a carry at which the pass may leave. */
+const lastStride = 1.5;

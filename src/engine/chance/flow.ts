@@ -1,0 +1,116 @@
+import type { ChanceModel } from './model.ts';
+import type { Options } from './options.ts';
+import { windUpPass } from './pass.ts';
+import { clearOrders, startScript } from './script.ts';
+import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
+
+/** A man counts as in his place within this distance. Yards. */
+const inPlace = 2;
+/** Why a pass of the swing is thrown: see `passReasons`. */
+const safe = 3;
+/** A ball that is not wanted anywhere in particular goes on round; a pass worse than this is not thrown. */
+const swingFloor = 0.85;
+/** A reset waits no longer than this for stragglers. Seconds. */
+const resetPatience = 4;
+
+/** The script cannot go on: everyone to his home, ball to the man who restarts it. */
+export function startReset(model: ChanceModel, state: ChanceState): void {
+  const { unit } = state;
+  clearOrders(state);
+  unit.phase = model.program.resetAgain ? phase.resetting : phase.free;
+  unit.phaseSince = state.time;
+  unit.lastProgress = state.time;
+  sendHome(model, state);
+  state.recorder?.event({ kind: 'reset', time: state.time });
+}
+
+/** Everyone to his spot. */
+export function sendHome(model: ChanceModel, state: ChanceState): void {
+  const { unit, bodies, ball } = state;
+  unit.station.set(model.program.homes);
+  for (let who = 0; who < 6; who++) {
+    if (unit.task[who] !== task.receive || ball.to !== who) unit.task[who] = task.stay;
+    bodies.planted[who] = 0;
+  }
+}
+
+/** Whether the set is up and the right man has the ball. */
+export function setIsUp(model: ChanceModel, state: ChanceState, ballMan: number, patience: number): boolean {
+  const { ball, unit } = state;
+  if (ball.mode !== ballMode.held || ball.holder !== ballMan) return false;
+  if (state.time - unit.phaseSince >= patience) return true;
+  for (let who = 0; who < 6; who++) if (!isHome(model, state, who)) return false;
+  return true;
+}
+
+function isHome(model: ChanceModel, state: ChanceState, who: number): boolean {
+  const { motion } = state.bodies;
+  const dx = motion[stride * who] - model.program.homes[2 * who];
+  const dy = motion[stride * who + 1] - model.program.homes[2 * who + 1];
+  return dx * dx + dy * dy < inPlace * inPlace;
+}
+
+/** Move the chance from setting up, or from a reset, into the script when the set is up. */
+export function advancePhase(model: ChanceModel, state: ChanceState): void {
+  const { unit } = state;
+  if (unit.phase === phase.settingUp) {
+    if (state.time - unit.phaseSince < state.setUpTime) return;
+    if (!setIsUp(model, state, model.program.starter, model.parameters.setUpPatience)) return;
+    state.recorder?.event({ kind: 'setUp', time: state.time });
+    startScript(state);
+  } else if (unit.phase === phase.resetting) {
+    if (setIsUp(model, state, model.program.resetTo, resetPatience)) startScript(state);
+  } else if (unit.phase === phase.free && model.program.resetAgain) {
+    if (state.time - unit.phaseSince > freePatience) startReset(model, state);
+  }
+}
+
+/** After a scramble the unit plays on this long before it sets up again. Seconds. */
+const freePatience = 4;
+
+/** Without a script: to the man who restarts the play, or on round the ring the way the ball was going. */
+export function swingOn(model: ChanceModel, state: ChanceState, carrier: number, options: Options): void {
+  const { unit, ball } = state;
+  if (state.time - ball.heldSince < model.parameters.swingTempo) return;
+  const to = unit.phase === phase.resetting ? towardRestart(model, state, carrier, options) : onRound(state, carrier, options);
+  if (to >= 0) windUpPass(model, state, to, 0, safe);
+}
+
+function towardRestart(model: ChanceModel, state: ChanceState, carrier: number, options: Options): number {
+  const goal = model.program.resetTo;
+  if (carrier === goal) return -1;
+  if (options.completion_byMate[goal] >= swingFloor) return goal;
+  return onRound(state, carrier, options);
+}
+
+/** The next man in the ring away from where the ball came from, or the safest neighbour. */
+function onRound(state: ChanceState, carrier: number, options: Options): number {
+  const { view } = state.coverage;
+  const seat = seatOf(view.ring, view.ringSize, carrier);
+  if (seat < 0) return safest(options);
+  const size = view.ringSize;
+  const next = view.ring[(seat + 1) % size];
+  const back = view.ring[(seat + size - 1) % size];
+  const first = state.ball.passer === next ? back : next;
+  const second = first === next ? back : next;
+  if (options.completion_byMate[first] >= swingFloor) return first;
+  if (options.completion_byMate[second] >= swingFloor) return second;
+  return safest(options);
+}
+
+function safest(options: Options): number {
+  let best = -1;
+  let most = swingFloor;
+  for (let mate = 0; mate < 6; mate++) {
+    if (options.completion_byMate[mate] > most) {
+      most = options.completion_byMate[mate];
+      best = mate;
+    }
+  }
+  return best;
+}
+
+function seatOf(ring: Int8Array, size: number, who: number): number {
+  for (let seat = 0; seat < size; seat++) if (ring[seat] === who) return seat;
+  return -1;
+}

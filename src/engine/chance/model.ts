@@ -1,0 +1,209 @@
+import { createLane, type Lane, type LaneMovers } from '../ball/lane.ts';
+import { createPlacement, type Placement } from '../ball/pass-placement.ts';
+import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } from '../ball/shot.ts';
+import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
+import { createShotTable, type ShotTable } from '../ball/shot-table.ts';
+import { createShotSituation, type ShotSituation } from '../ball/shot-view.ts';
+import { createTouch, type Touch } from '../ball/touch.ts';
+import type { DutyChange } from '../defense/discipline.ts';
+import type { TargetParams } from '../defense/targets.ts';
+import type { Athlete } from '../people/athlete.ts';
+import { createMovers, type Movers, setMover } from '../people/motion.ts';
+import { createPhiTable, type PhiTable } from '../people/reach.ts';
+import { createDraws, type Draws } from '../random/draws.ts';
+import type { Matchup } from './matchup.ts';
+import { createOptions, type Options } from './options.ts';
+import { type ChanceParameters, defaultChanceParameters } from './parameters.ts';
+import { compileProgram, type Program } from './program.ts';
+import { type ChanceState, historySteps, stepSeconds } from './state.ts';
+
+/**
+ * Everything about a chance that no trial changes. Made once by `compileChance`; many trials share it.
+ *
+ * Agents are numbered: offense 0 to 5 in the order of the play's spots, the scheme's defenders from 6, then the released man
+ * (when somebody is in the box), then the keeper. Only `draws` and `scratch` hold memory that is written to, and nothing
+ * in them outlives a call, so one model serves one thread.
+ */
+export interface ChanceModel {
+  readonly matchup: Matchup;
+  readonly parameters: ChanceParameters;
+  readonly program: Program;
+  readonly athletes: readonly Athlete[];
+  readonly agents: number;
+  /** Defenders that the scheme directs. */
+  readonly covering: number;
+  /** Agent index of the released man; -1 when nobody is in the box. */
+  readonly released: number;
+  readonly keeper: number;
+  readonly sense: 1 | -1;
+  readonly flagDown: boolean;
+  readonly movers: Movers;
+  readonly phi: PhiTable;
+  readonly laneMovers: LaneMovers;
+  readonly reaction_byAgent: Float64Array;
+  readonly reactionSteps_byAgent: Int32Array;
+  /** Mean reaction of the covering defenders: how old the picture is by which they keep their places. */
+  readonly defenseSteps: number;
+  readonly defenseDelay: number;
+  readonly targetParams: TargetParams;
+  readonly shotParameters: ShotParameters;
+  readonly shotTables: readonly ShotTable[];
+  /** Where everyone stands at the whistle: x, y per agent. */
+  readonly starts: Float64Array;
+  /** Where everyone stands when the ball is put in play after a shot that went wide: six at their spots, defense home. */
+  readonly homes: Float64Array;
+  readonly star: number;
+  readonly draws: Draws;
+  readonly scratch: Scratch;
+}
+
+/** Memory for one calculation at a time. */
+export interface Scratch {
+  readonly lane: Lane;
+  readonly touch: Touch;
+  readonly placement: Placement;
+  readonly options: Options;
+  readonly arrival: Float64Array;
+  readonly odds: Float64Array;
+  readonly point: Float64Array;
+  readonly dutyChange: DutyChange;
+  readonly shot: ShotSituation;
+  readonly shotOdds: ShotOdds;
+  readonly outcome: ShotOutcome;
+  /** Rush of the shot described last, 0 to 1; and the defender who stands in its way most, or -1. */
+  rush: number;
+  blocker: number;
+}
+
+/** Where the run of a released man begins: the scorer's table at midfield. Yards. */
+const table = { x: 30, y: 40 };
+
+/**
+ * Compile a matchup for trials with `seed`.
+ * @throws RangeError when the matchup does not have six attackers, or its defenders do not fit its scheme.
+ */
+export function compileChance(
+  matchup: Matchup,
+  seed: number,
+  parameters: ChanceParameters = defaultChanceParameters,
+  shotParameters: ShotParameters = defaultShotParameters,
+): ChanceModel {
+  checkMatchup(matchup);
+  const { scheme, sense } = matchup;
+  const program = compileProgram(matchup.play);
+  const field = matchup.released === undefined ? matchup.defenders : [...matchup.defenders, matchup.released];
+  const athletes: readonly Athlete[] = [...matchup.six, ...field, matchup.keeper];
+  const agents = athletes.length;
+  const covering = scheme.defenders;
+  const movers = createMovers(agents, stepSeconds);
+  athletes.forEach((athlete, agent) => setMover(movers, agent, athlete.topSpeed, athlete.drag));
+  const reaction_byAgent = Float64Array.from(athletes, (athlete) => athlete.reaction);
+  const reactionSteps_byAgent = Int32Array.from(athletes, (athlete) => stepsOf(athlete.reaction));
+  const defenseSteps = stepsOf(mean(matchup.defenders.map((athlete) => athlete.reaction)));
+  const starts = startPlaces(program, matchup, agents);
+  return {
+    matchup,
+    parameters,
+    program,
+    athletes,
+    agents,
+    covering,
+    released: matchup.released === undefined ? -1 : 6 + covering,
+    keeper: agents - 1,
+    sense,
+    flagDown: matchup.penalty.start === 'flagDown',
+    movers,
+    phi: createPhiTable(movers.drag),
+    laneMovers: {
+      topSpeed_byAgent: movers.topSpeed,
+      drag_byAgent: movers.drag,
+      reaction_byAgent,
+      stickReach_byAgent: Float64Array.from(athletes, (athlete) => athlete.stickReach),
+    },
+    reaction_byAgent,
+    reactionSteps_byAgent,
+    defenseSteps,
+    defenseDelay: defenseSteps * stepSeconds,
+    targetParams: { extends: scheme.extends, standoff: stickLength, sense },
+    shotParameters,
+    shotTables: matchup.six.map((athlete) => createShotTable(athlete, matchup.keeper, shotParameters)),
+    starts,
+    homes: homePlaces(program, starts),
+    star: matchup.star === undefined ? -1 : program.spotIds.indexOf(matchup.star),
+    draws: createDraws(seed),
+    scratch: createScratch(agents),
+  };
+}
+
+function checkMatchup(matchup: Matchup): void {
+  const { six, scheme, defenders, discipline } = matchup;
+  if (matchup.play.spots.length !== 6 || six.length !== 6) {
+    throw new RangeError(`invalid six: ${six.length} athletes for ${matchup.play.spots.length} spots (expected 6 and 6)`);
+  }
+  if (defenders.length !== scheme.defenders || discipline.length !== scheme.defenders) {
+    throw new RangeError(`invalid defenders: ${defenders.length} athletes, ${discipline.length} disciplines (expected ${scheme.defenders} for ${scheme.id})`);
+  }
+}
+
+function stepsOf(seconds: number): number {
+  return Math.min(historySteps - 1, Math.round(seconds / stepSeconds));
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** Both units come on while the penalty is reported: at the whistle they stand in their places, the starter where the restart is taken. */
+function startPlaces(program: Program, matchup: Matchup, agents: number): Float64Array {
+  const places = new Float64Array(2 * agents);
+  const { restart, homes } = program;
+  for (let who = 0; who < 6; who++) {
+    const isStarter = who === program.starter;
+    places[2 * who] = isStarter ? restart.x : homes[2 * who];
+    places[2 * who + 1] = isStarter ? restart.y : homes[2 * who + 1];
+  }
+  matchup.scheme.home.forEach((value, at) => {
+    places[12 + at] = at % 2 === 0 ? value * matchup.sense : value;
+  });
+  if (matchup.released !== undefined) {
+    places[2 * (agents - 2)] = table.x * matchup.sense;
+    places[2 * (agents - 2) + 1] = table.y;
+  }
+  places[2 * (agents - 1) + 1] = 1;
+  return places;
+}
+
+function homePlaces(program: Program, starts: Float64Array): Float64Array {
+  const places = Float64Array.from(starts);
+  places.set(program.homes);
+  return places;
+}
+
+/** Distance that a defender keeps from the carrier he meets, yd: about a stick's length (doctrine: a stick-length off). */
+const stickLength = 1.5;
+
+function createScratch(agents: number): Scratch {
+  return {
+    lane: createLane(agents),
+    touch: createTouch(),
+    placement: createPlacement(),
+    options: createOptions(),
+    arrival: new Float64Array(agents),
+    odds: new Float64Array(agents),
+    point: new Float64Array(2),
+    dutyChange: { late: 0, wrongMan: false, keepOld: false },
+    shot: createShotSituation(),
+    shotOdds: createShotOdds(),
+    outcome: createShotOutcome(),
+    rush: 0.5,
+    blocker: -1,
+  };
+}
+
+/** Seconds that the unit can still use: to the penalty's end, or to the moment a free shot under a flag should have been taken. */
+export function timeLeft(model: ChanceModel, state: ChanceState): number {
+  return model.flagDown ? flagShotWithin - state.time : state.penaltyEnds - state.time;
+}
+
+/** Under a flag the unit has one free shot and takes it within about this time (common practice, no source). Seconds. */
+const flagShotWithin = 12;

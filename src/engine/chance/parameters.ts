@@ -1,0 +1,72 @@
+/**
+ * The numbers of the chance that no source gives. They are fitted together on the 60 s column of the pro timing table
+ * (docs/models/chance.md); nothing else is fitted on. Seconds and yards.
+ */
+export interface ChanceParameters {
+  /** From the whistle to the first beat at the earliest: players find their spots and the ball is walked in. */
+  readonly setUpSeconds: number;
+  /** The longest that a unit waits for a man who is not in his place. */
+  readonly setUpPatience: number;
+  /** Goals a unit expects from a long time still to play: what a carrier weighs a look against. */
+  readonly continuationTop: number;
+  /** Time in which most of that is reached. */
+  readonly continuationRise: number;
+  /** Time too short to make anything of. */
+  readonly continuationDead: number;
+  /** Share of shots whose ball comes back to the shooter's side, as a carrier reckons. */
+  readonly keptShare: number;
+  /** How much better than going on a look must be before the script is left for it. */
+  readonly greedyMargin: number;
+  /** Least odds at which a scripted pass is thrown. */
+  readonly passFloor: number;
+  /** How long a carrier waits for a scripted pass to come open. */
+  readonly passPatience: number;
+  /** How long nothing may happen before the unit goes to its reset. */
+  readonly stallPatience: number;
+  /** From catch to pass when the ball is swung without a script. */
+  readonly swingTempo: number;
+  /** Chance of a strip per second with a defender on the carrier's hands. */
+  readonly stripRate: number;
+  /** Distance at which a defender is on his hands. */
+  readonly stripDistance: number;
+  /** A defender farther than this leaves time and room; nearer than `pressDistance` he presses. */
+  readonly freeDistance: number;
+  readonly pressDistance: number;
+  /** From how far a man thinks of shooting at all. */
+  readonly shotRange: number;
+  /** Time between two looks round by a carrier who holds the ball. */
+  readonly decideEvery: number;
+  /** Time between two looks round by the defense as a whole. */
+  readonly defenseEvery: number;
+  /** Odds that the face-off after a goal is won, for a penalty that a goal does not end. */
+  readonly faceOff: number;
+}
+
+export const defaultChanceParameters: ChanceParameters = {
+  setUpSeconds: 7,
+  setUpPatience: 11,
+  continuationTop: 0.42,
+  continuationRise: 16,
+  continuationDead: 2,
+  keptShare: 0.2,
+  greedyMargin: 0.01,
+  passFloor: 0.8,
+  passPatience: 0.9,
+  stallPatience: 2.2,
+  swingTempo: 1.1,
+  stripRate: 0.06,
+  stripDistance: 1.3,
+  freeDistance: 3.2,
+  pressDistance: 1.8,
+  shotRange: 15,
+  decideEvery: 0.2,
+  defenseEvery: 0.25,
+  faceOff: 0.5,
+};
+
+/** Goals that a unit reckons with from here on, with `timeLeft` seconds to play: rises from nothing to `continuationTop`. */
+export function continuation(parameters: ChanceParameters, timeLeft: number): number {
+  const useful = timeLeft - parameters.continuationDead;
+  if (useful <= 0) return 0;
+  return (parameters.continuationTop * useful) / (useful + parameters.continuationRise);
+}

@@ -1,0 +1,60 @@
+import { alertDefense } from './coverage.ts';
+import type { ChanceModel } from './model.ts';
+import { fireTriggers } from './script.ts';
+import { ballMode, type ChanceState, stride, task } from './state.ts';
+import type { TurnoverKind } from './trace.ts';
+
+/** Fewer than this many attackers between the ball and midfield let the other side run a fast break. */
+export const fastBreakBelow = 2;
+
+/** Of a passer's catch-to-release time this share is the throw itself; the rest is the gather that he has already done. */
+export const windUpShare = 0.5;
+
+/** An attacker has the ball in his stick. */
+export function catchBall(model: ChanceModel, state: ChanceState, who: number): void {
+  const { ball, unit, bodies } = state;
+  state.counts.passesCaught++;
+  takeBall(model, state, who);
+  ball.assistedBy = ball.passer;
+  if (unit.task[who] === task.receive) {
+    unit.task[who] = task.stay;
+    unit.station[2 * who] = bodies.motion[stride * who];
+    unit.station[2 * who + 1] = bodies.motion[stride * who + 1];
+  }
+  state.recorder?.event({ kind: 'catch', time: state.time, who });
+  unit.passSince[who] = state.time;
+  fireTriggers(state, 'catch', who, -1);
+}
+
+/** Give the ball to an attacker, however he came by it. */
+export function takeBall(model: ChanceModel, state: ChanceState, who: number): void {
+  const { ball, unit } = state;
+  ball.mode = ballMode.held;
+  ball.holder = who;
+  ball.heldSince = state.time;
+  ball.readyAt = state.time + model.athletes[who].passRelease * (1 - windUpShare);
+  ball.nextDecision = ball.readyAt;
+  ball.assistedBy = -1;
+  unit.drift[2 * who] = 0;
+  unit.drift[2 * who + 1] = 0;
+  state.bodies.planted[who] = 0;
+  alertDefense(state);
+}
+
+/** The chance is lost: count how, and who stands between the ball and midfield. */
+export function loseBall(model: ChanceModel, state: ChanceState, how: TurnoverKind): void {
+  const { counts, ball, bodies } = state;
+  ball.mode = ballMode.dead;
+  counts.turnovers++;
+  counts.turnover = how;
+  counts.back = 0;
+  for (let who = 0; who < 6; who++) {
+    const y = bodies.motion[stride * who + 1];
+    if (y > ball.y + backMargin) counts.back++;
+  }
+  state.end = model.flagDown ? 'flagOver' : 'turnover';
+  state.recorder?.event({ kind: 'turnover', time: state.time, how, back: counts.back });
+}
+
+/** A man counts as back when he is at least this far nearer to midfield than the ball. Yards. */
+const backMargin = 1;

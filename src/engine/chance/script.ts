@@ -1,0 +1,129 @@
+import type { CompiledAction, CompiledTrigger } from './program.ts';
+import { type ChanceState, phase, task } from './state.ts';
+
+/** What has just happened to the ball or a runner that a beat may wait for. */
+export type ScriptEvent = 'start' | 'catch' | 'pass' | 'arrival';
+
+/** Numbers under which the style of a pass is kept in typed arrays. */
+export const passStyles = ['adjacent', 'skip', 'feed'] as const;
+
+/** A waiting runner goes at the latest after this, so that a play never stands still for one man. Seconds. */
+const runPatience = 2;
+
+/** Begin the script from its first beat. */
+export function startScript(state: ChanceState): void {
+  const { unit } = state;
+  clearOrders(state);
+  unit.beatStarted.fill(Number.NaN);
+  unit.newestBeat = -1;
+  unit.phase = phase.script;
+  unit.phaseSince = state.time;
+  unit.lastProgress = state.time;
+  state.scriptSince = state.time;
+  fireTriggers(state, 'start', -1, -1);
+}
+
+/** Forget every order that a script or a read gave. */
+export function clearOrders(state: ChanceState): void {
+  const { unit } = state;
+  unit.passTo.fill(-1);
+  unit.fakeTo.fill(-1);
+  unit.mustShoot.fill(0);
+  unit.holdUntil.fill(0);
+}
+
+/** Start every beat that waited for this: `a` caught, threw or arrived; `b` is the receiver of a pass. */
+export function fireTriggers(state: ChanceState, event: ScriptEvent, a: number, b: number): void {
+  const { unit } = state;
+  if (unit.phase !== phase.script) return;
+  const beats = unit.script.beats;
+  for (let index = 0; index < beats.length; index++) {
+    if (unit.beatStarted[index] >= 0) continue;
+    if (triggerMatches(beats[index].trigger, event, a, b)) startBeat(state, index);
+  }
+}
+
+/** Start the beats whose call has come. */
+export function fireCalls(state: ChanceState): void {
+  const { unit } = state;
+  if (unit.phase !== phase.script) return;
+  const beats = unit.script.beats;
+  for (let index = 0; index < beats.length; index++) {
+    const trigger = beats[index].trigger;
+    if (trigger.kind !== 'call' || unit.beatStarted[index] >= 0) continue;
+    if (state.time >= unit.beatStarted[trigger.beat] + trigger.seconds) startBeat(state, index);
+  }
+}
+
+function triggerMatches(trigger: CompiledTrigger, event: ScriptEvent, a: number, b: number): boolean {
+  switch (trigger.kind) {
+    case 'start':
+      return event === 'start';
+    case 'catch':
+      return event === 'catch' && trigger.by === a;
+    case 'pass':
+      return event === 'pass' && trigger.from === a && (trigger.to < 0 || trigger.to === b);
+    case 'arrival':
+      return event === 'arrival' && trigger.who === a;
+    case 'call':
+      return false;
+  }
+}
+
+function startBeat(state: ChanceState, index: number): void {
+  const { unit } = state;
+  unit.beatStarted[index] = state.time;
+  unit.newestBeat = index;
+  unit.lastProgress = state.time;
+  const beat = unit.script.beats[index];
+  state.recorder?.event({ kind: 'beat', time: state.time, beat: beat.id });
+  for (let each = 0; each < beat.actions.length; each++) giveOrder(state, beat.actions[each]);
+}
+
+/** Hand one action to the man who is to do it. */
+export function giveOrder(state: ChanceState, action: CompiledAction): void {
+  const { unit } = state;
+  const by = action.by;
+  switch (action.kind) {
+    case 'pass':
+      unit.passTo[by] = action.to;
+      unit.passStyle[by] = passStyles.indexOf(action.style);
+      unit.passSince[by] = state.time;
+      return;
+    case 'carry':
+    case 'stepIn':
+      sendAlong(state, by, action.path, state.ball.holder === by ? task.carry : task.path);
+      return;
+    case 'run':
+      sendAlong(state, by, action.path, action.waits ? task.waitToRun : task.path);
+      unit.goBy[by] = state.time + runPatience;
+      return;
+    case 'pick':
+      sendAlong(state, by, action.path, task.pick);
+      unit.partner[by] = action.on;
+      unit.goBy[by] = state.time + runPatience + 1;
+      return;
+    case 'seal':
+      unit.task[by] = task.seal;
+      unit.partner[by] = action.on;
+      unit.goBy[by] = state.time + runPatience + 1;
+      return;
+    case 'fake':
+      unit.fakeTo[by] = action.toward;
+      return;
+    case 'hold':
+      unit.holdUntil[by] = state.time + action.seconds;
+      return;
+    case 'shot':
+      unit.mustShoot[by] = 1;
+      return;
+  }
+}
+
+function sendAlong(state: ChanceState, who: number, path: Float64Array, kind: number): void {
+  const { unit } = state;
+  unit.task[who] = kind;
+  unit.path[who] = path;
+  unit.leg[who] = 0;
+  state.bodies.planted[who] = 0;
+}

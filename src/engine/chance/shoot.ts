@@ -1,0 +1,229 @@
+import { flightTime } from '../ball/flight.ts';
+import { drawShotInto, shotOddsInto } from '../ball/shot.ts';
+import { faceKeeperInto, releaseInto } from '../ball/shot-view.ts';
+import { block, standardNormal, uniform, unit as unitOf } from '../random/draws.ts';
+import { restart } from './create-state.ts';
+import { alertDefense } from './coverage.ts';
+import { drawAddress } from './draw-address.ts';
+import { drawKind } from './draw-kinds.ts';
+import { dropBall } from './loose-ball.ts';
+import type { ChanceModel } from './model.ts';
+import { loseBall } from './possession.ts';
+import { rushAt } from './weigh.ts';
+import { ballMode, type ChanceState, stride, task } from './state.ts';
+
+/** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
+export const farShot = 16;
+/** A shot within this time of the catch was made by the pass. Seconds. */
+export const assistedWithin = 3;
+/** A man who is pressed lets go this much sooner than his full release, and pays for it in rush. */
+const hurriedRelease = 0.55;
+/** A shooter faster than this is on the run. Yards a second. */
+const onTheRun = 2.5;
+
+/** Start a shot: it leaves the stick after his release time, sooner when a man is on him. */
+export function windUpShot(model: ChanceModel, state: ChanceState): void {
+  const { ball, unit } = state;
+  const shooter = ball.holder;
+  const full = model.athletes[shooter].shotRelease;
+  const hurry = model.scratch.options.shotRush;
+  ball.mode = ballMode.shotWindUp;
+  ball.from = shooter;
+  ball.endAt = state.time + full * (1 - (1 - hurriedRelease) * hurry);
+  unit.mustShoot[shooter] = 0;
+  if (unit.task[shooter] !== task.stay) unit.task[shooter] = task.stay;
+  unit.station[2 * shooter] = state.bodies.motion[stride * shooter];
+  unit.station[2 * shooter + 1] = state.bodies.motion[stride * shooter + 1];
+}
+
+/** The ball leaves the stick: what becomes of it is drawn here, from where everyone really is. */
+export function releaseShot(model: ChanceModel, state: ChanceState): void {
+  const { ball, counts } = state;
+  const { shotOdds, shot, outcome } = model.scratch;
+  const shooter = ball.from;
+  describeShot(model, state, shooter);
+  shotOddsInto(shotOdds, shot, model.shotParameters);
+  block(model.draws, state.trial, shooter, drawKind.shotPlacement, drawAddress(model, state, drawKind.shotPlacement, shooter));
+  const across = standardNormal(model.draws.words[0]) * model.sense;
+  const up = standardNormal(model.draws.words[1]);
+  const luck = unitOf(model.draws.words[2]);
+  drawShotInto(outcome, shotOdds, shot, across, up, luck, model.shotParameters);
+  countShot(state, shooter);
+  const distance = Math.sqrt(shot.x * shot.x + shot.y * shot.y);
+  state.recorder?.event({
+    kind: 'shot',
+    time: state.time,
+    who: shooter,
+    goalOdds: shotOdds.goal,
+    distance,
+    pressed: model.scratch.rush > pressed,
+    assistedBy: ball.assistedBy,
+  });
+  ball.mode = ballMode.shot;
+  ball.holder = -1;
+  ball.fromX = shot.x;
+  ball.fromY = shot.y;
+  ball.toX = outcome.result === 'wide' ? outcome.x : 0;
+  ball.toY = outcome.result === 'wide' ? outcome.y : 0;
+  ball.startAt = state.time;
+  ball.arriveAt = state.time + flightTime(distance, shot.speed);
+  ball.endAt = ball.arriveAt;
+  ball.goalOdds = shotOdds.goal;
+  counts.goalOddsSum += shotOdds.goal;
+}
+
+/** A rush above this is a pressed shot when it is told. */
+const pressed = 0.5;
+
+function describeShot(model: ChanceModel, state: ChanceState, shooter: number): void {
+  const { bodies } = state;
+  const { shot } = model.scratch;
+  const athlete = model.athletes[shooter];
+  const at = stride * shooter;
+  const keeper = stride * model.keeper;
+  const vx = bodies.motion[at + 2];
+  const vy = bodies.motion[at + 3];
+  const run = vx * vx + vy * vy > onTheRun * onTheRun ? 1 : 0;
+  const rush = rushAt(model, bodies.motion, bodies.motion[at], bodies.motion[at + 1], 0);
+  model.scratch.rush = rush;
+  shot.x = bodies.motion[at];
+  shot.y = bodies.motion[at + 1];
+  shot.keeperX = bodies.motion[keeper];
+  shot.keeperY = bodies.motion[keeper + 1];
+  shot.lateCue = 0;
+  shot.block = 0;
+  releaseInto(shot, athlete.shotSpeed, athlete.shotScatter, rush, run, handFactor(athlete, shot.x), model.shotParameters);
+  faceKeeperInto(shot, model.matchup.keeper);
+}
+
+/** A right-hander wants to shoot from the offense's left, a left-hander from its right; near the middle both are at home. */
+const middleHalfWidth = 2.5;
+
+function handFactor(athlete: { readonly hand: string; readonly offHand: number }, x: number): number {
+  if (athlete.hand === 'both') return 1;
+  const wrongSide = athlete.hand === 'right' ? x > middleHalfWidth : x < -middleHalfWidth;
+  return wrongSide ? athlete.offHand : 1;
+}
+
+function countShot(state: ChanceState, shooter: number): void {
+  const { counts, ball, bodies } = state;
+  counts.shots++;
+  if (!(counts.firstShot >= 0)) counts.firstShot = state.time;
+  if (state.time - ball.heldSince > assistedWithin) ball.assistedBy = -1;
+  if (ball.assistedBy >= 0) counts.assistedShots++;
+  const x = bodies.motion[stride * shooter];
+  const y = bodies.motion[stride * shooter + 1];
+  ball.far = x * x + y * y > farShot * farShot;
+  if (ball.far) counts.farShots++;
+}
+
+/** The shot has come to its end. */
+export function endShot(model: ChanceModel, state: ChanceState): void {
+  const { outcome } = model.scratch;
+  switch (outcome.result) {
+    case 'goal':
+      return scoreGoal(model, state);
+    case 'save':
+      return saveShot(model, state);
+    case 'wide':
+      return missWide(model, state);
+    case 'pipe':
+      state.recorder?.event({ kind: 'pipe', time: state.time, who: state.ball.from, kept: false });
+      return dropBall(model, state, outcome.x, outcome.y, 'rebound');
+    case 'block':
+      state.recorder?.event({ kind: 'blocked', time: state.time, by: model.scratch.blocker });
+      return dropBall(model, state, outcome.x, outcome.y, 'blocked');
+  }
+}
+
+function scoreGoal(model: ChanceModel, state: ChanceState): void {
+  const { counts, ball } = state;
+  counts.goals++;
+  counts.onTarget++;
+  if (!(counts.firstGoal >= 0)) counts.firstGoal = state.time;
+  if (ball.assistedBy >= 0) counts.assistedGoals++;
+  if (ball.far) counts.farGoals++;
+  state.recorder?.event({ kind: 'goal', time: state.time, who: ball.from, assistedBy: ball.assistedBy });
+  if (model.matchup.penalty.releasable || model.flagDown || state.time >= state.penaltyEnds) {
+    state.end = 'goal';
+    return;
+  }
+  faceOff(model, state);
+}
+
+/** A penalty that a goal does not end: the ball is faced off, and the unit has it again or the chance is lost. */
+function faceOff(model: ChanceModel, state: ChanceState): void {
+  const address = drawAddress(model, state, drawKind.faceOff, 0);
+  if (uniform(model.draws, state.trial, 0, drawKind.faceOff, address) < model.parameters.faceOff) {
+    return restart(model, state, model.program.starter);
+  }
+  state.end = 'goal';
+}
+
+function saveShot(model: ChanceModel, state: ChanceState): void {
+  const { outcome } = model.scratch;
+  const { counts, ball } = state;
+  counts.onTarget++;
+  counts.saves++;
+  state.recorder?.event({ kind: 'save', time: state.time, who: ball.from, kept: outcome.held });
+  renewShotClock(model, state);
+  ball.x = outcome.x;
+  ball.y = outcome.y;
+  if (!outcome.held) return dropBall(model, state, outcome.x, outcome.y, 'saved');
+  ball.holder = model.keeper;
+  loseBall(model, state, 'saved');
+}
+
+/**
+ * A shot that goes out belongs to the side whose man is nearest to where it crosses the line.
+ * Dead-ball time is not penalty time: everyone is in his place again when it is put in play there.
+ */
+function missWide(model: ChanceModel, state: ChanceState): void {
+  const { outcome } = model.scratch;
+  const { ball } = state;
+  ball.x = outcome.x;
+  ball.y = outcome.y;
+  const nearest = nearestTo(model, state, outcome.x, outcome.y);
+  const kept = nearest < 6;
+  state.recorder?.event({ kind: 'wide', time: state.time, who: ball.from, kept });
+  if (!kept) return loseBall(model, state, 'wide');
+  if (model.flagDown) return loseBall(model, state, 'outOfBounds');
+  renewShotClock(model, state);
+  restartAt(model, state, nearest, outcome.x, outcome.y);
+}
+
+function nearestTo(model: ChanceModel, state: ChanceState, x: number, y: number): number {
+  const { motion, present } = state.bodies;
+  let nearest = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let agent = 0; agent < model.agents; agent++) {
+    if (present[agent] === 0) continue;
+    const dx = motion[stride * agent] - x;
+    const dy = motion[stride * agent + 1] - y;
+    const square = dx * dx + dy * dy;
+    if (square < least) {
+      least = square;
+      nearest = agent;
+    }
+  }
+  return nearest;
+}
+
+/** Put the ball in play where it went out, with everyone else at home. */
+function restartAt(model: ChanceModel, state: ChanceState, who: number, x: number, y: number): void {
+  restart(model, state, who, x, y);
+  state.setUpTime = afterWideSeconds;
+  alertDefense(state);
+}
+
+/** From a restart after a wide shot to the next first beat: the ball only has to come back to its man. */
+const afterWideSeconds = 3;
+
+/** A shot that the keeper or the frame has touched, or that is backed up, starts the shot clock again. */
+function renewShotClock(model: ChanceModel, state: ChanceState): void {
+  const { shotClock } = model.matchup.penalty;
+  if (shotClock !== null) state.shotClockEnds = state.time + Math.min(shotClock, renewedShotClock);
+}
+
+/** NCAA since 2022: 60 s after a shot that the offense keeps (usalacrosse.com, "NCAA approves 60-second shot clock reset"). */
+const renewedShotClock = 60;

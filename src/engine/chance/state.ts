@@ -1,0 +1,219 @@
+import type { DutyBoard } from '../defense/duty.ts';
+import type { SchemeView } from '../defense/scheme.ts';
+import type { ChanceEnd, TraceEvent, TurnoverKind } from './trace.ts';
+import type { Script } from './program.ts';
+
+/** Seconds of one step of the bodies. */
+export const stepSeconds = 0.05;
+
+/** Steps of history kept, so that the slowest reaction (1.5 s) can look back. */
+export const historySteps = 32;
+
+/** Numbers per agent in `motion`: x, y, vx, vy. */
+export const stride = 4;
+
+/** Where the ball is. */
+export const ballMode = { held: 0, windUp: 1, pass: 2, shotWindUp: 3, shot: 4, loose: 5, dead: 6 } as const;
+export type BallMode = (typeof ballMode)[keyof typeof ballMode];
+
+/** What an attacker without (or with) the ball is busy with. */
+export const task = { stay: 0, path: 1, waitToRun: 2, pick: 3, seal: 4, carry: 5, receive: 6, chase: 7 } as const;
+export type Task = (typeof task)[keyof typeof task];
+
+/** Where the chance stands as a whole. */
+export const phase = { settingUp: 0, script: 1, free: 2, resetting: 3 } as const;
+export type Phase = (typeof phase)[keyof typeof phase];
+
+/** How a pass in the air will end; drawn once, at its release. */
+export const passFate = { caught: 0, dropped: 1, bad: 2, intercepted: 3, deflected: 4 } as const;
+
+
+/** Bodies and what they are steering for. One entry (or two, for x and y) per agent. */
+export interface Bodies {
+  readonly motion: Float64Array;
+  /** `motion` of the last `historySteps` steps, in a ring: slot = step modulo `historySteps`. */
+  readonly history: readonly Float64Array[];
+  readonly target: Float64Array;
+  /** 1 when he wants to stop at the target. */
+  readonly arrive: Uint8Array;
+  readonly effort: Float64Array;
+  /** 1 while he stands as a pick or may not be moved. */
+  readonly planted: Uint8Array;
+  /** 1 while he takes part (the penalized man does not, until he is released). */
+  readonly present: Uint8Array;
+}
+
+/** The six attackers. */
+export interface Unit {
+  readonly task: Uint8Array;
+  readonly path: (Float64Array | null)[];
+  /** Index of the path's next point. */
+  readonly leg: Uint8Array;
+  /** Where he stays when he has nothing else to do. */
+  readonly station: Float64Array;
+  /** Small steps off his station to be easier to reach, x and y. */
+  readonly drift: Float64Array;
+  /** Latest time at which a man who waits to run goes anyway. */
+  readonly goBy: Float64Array;
+  /** Man he screens or seals for. */
+  readonly partner: Int8Array;
+  /** Scripted pass he is to throw when he can: receiver, or -1; since when. */
+  readonly passTo: Int8Array;
+  readonly passStyle: Uint8Array;
+  readonly passSince: Float64Array;
+  /** Fake he is to make before anything else, or -1. */
+  readonly fakeTo: Int8Array;
+  /** Until when he has nothing to gain by another fake. */
+  readonly fakedUntil: Float64Array;
+  readonly holdUntil: Float64Array;
+  readonly mustShoot: Uint8Array;
+  /** Time at which each beat of the script started; NaN when it has not. */
+  beatStarted: Float64Array;
+  script: Script;
+  newestBeat: number;
+  /** Last time at which the script moved on. */
+  lastProgress: number;
+  phase: Phase;
+  /** When the present phase began. */
+  phaseSince: number;
+}
+
+export interface BallState {
+  mode: BallMode;
+  x: number;
+  y: number;
+  height: number;
+  /** Agent who has it; -1 when nobody. */
+  holder: number;
+  /** Last attacker who had it before the holder; -1 at a restart. */
+  passer: number;
+  /** When the holder got it. */
+  heldSince: number;
+  /** He can pass or shoot from then on. */
+  readyAt: number;
+  nextDecision: number;
+  nextStrip: number;
+  // A pass or shot under way: from, to, start and end.
+  from: number;
+  to: number;
+  fromX: number;
+  fromY: number;
+  toX: number;
+  toY: number;
+  startAt: number;
+  endAt: number;
+  /** When it would be at its end if nobody touched it: what its place is drawn from. */
+  arriveAt: number;
+  lob: boolean;
+  style: number;
+  why: number;
+  fate: number;
+  /** Defender (agent) who gets a stick on it; -1 for none. */
+  fateBy: number;
+  /** Where and when he does. */
+  fateX: number;
+  fateY: number;
+  goalOdds: number;
+  /** The number that settles, at the far end, whether a pass is caught. */
+  luck: number;
+  completion: number;
+  /** Agent who wins the loose ball, and when. */
+  winner: number;
+  /** What the loss is called if the defense gets the loose ball. */
+  lossKind: TurnoverKind;
+  /** The shot in the air was taken from outside. */
+  far: boolean;
+  /** Time of the last catch that came off a pass without a run with the ball since: an assisted shot. */
+  assistedBy: number;
+}
+
+/** The defense's minds: what it sees, what it wants, what each man is doing. */
+export interface Coverage {
+  readonly view: SchemeView;
+  readonly memory: Int8Array;
+  /** Duties as the scheme last gave them out. */
+  readonly wanted: DutyBoard;
+  /** The last wanted duty that each man has taken notice of. */
+  readonly noticed: DutyBoard;
+  /** What each is about to do about it. */
+  readonly pending: DutyBoard;
+  /** Duties the men are really playing. */
+  readonly played: DutyBoard;
+  /** When each will take up his pending duty; Infinity when nothing is pending. */
+  readonly adoptAt: Float64Array;
+  /** When his wanted duty last changed. */
+  readonly changedAt: Float64Array;
+  /** When he last began to answer a change. */
+  readonly preparedAt: Float64Array;
+  /** How late (beyond his reaction) he is with it, s. */
+  readonly lateBy: Float64Array;
+  /** Until when he is out of the play on a fake, and where he went. */
+  readonly bittenUntil: Float64Array;
+  readonly bittenTo: Int8Array;
+  /** Attackers as the defense sees them now. */
+  readonly seen: Float64Array;
+  nextLook: number;
+}
+
+/** What is counted in one trial. */
+export interface Counts {
+  goals: number;
+  shots: number;
+  turnovers: number;
+  firstShot: number;
+  firstGoal: number;
+  onTarget: number;
+  saves: number;
+  assistedGoals: number;
+  assistedShots: number;
+  goalOddsSum: number;
+  farShots: number;
+  farGoals: number;
+  passes: number;
+  passesCaught: number;
+  turnover: TurnoverKind | null;
+  back: number;
+}
+
+/** Everything that changes in a trial. Made once by `createChanceState` and used again for every trial. */
+export interface ChanceState {
+  readonly bodies: Bodies;
+  readonly unit: Unit;
+  readonly ball: BallState;
+  readonly coverage: Coverage;
+  readonly counts: Counts;
+  /** How many draws of each kind each agent has used: kind * agents + agent. */
+  readonly drawsUsed: Int32Array;
+  /** Who had the ball at each of the last steps (-1 nobody): what the keeper follows, late. */
+  readonly holder_byStep: Int8Array;
+  trial: number;
+  step: number;
+  time: number;
+  /** Time at which the penalty is over; Infinity under a flag. */
+  penaltyEnds: number;
+  shotClockEnds: number;
+  /** How long this unit takes from the restart to its first beat, s. */
+  setUpTime: number;
+  /** The play time zero of looks: when the first beat of the present run started; NaN before. */
+  scriptSince: number;
+  /** The last ten seconds have begun and the play changes at the next step. */
+  lastTenDue: boolean;
+  end: ChanceEnd | null;
+  /** Listens to what happens; null in the trials that are only counted. */
+  recorder: Recorder | null;
+  /** A look that has to be taken, to find what it is worth; null in ordinary trials. */
+  forced: ForcedLook | null;
+}
+
+/** Keeps what a trial does. */
+export interface Recorder {
+  event(event: TraceEvent): void;
+  frame(state: ChanceState): void;
+}
+
+/** From `time` on, the first time that `from` has the ball he must throw it to `to`, or shoot when `to` is himself. */
+export interface ForcedLook {
+  readonly time: number;
+  readonly from: number;
+  readonly to: number;
+}

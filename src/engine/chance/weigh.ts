@@ -1,0 +1,162 @@
+import { defaultCatchParameters, expectedCatchOdds } from '../ball/catch.ts';
+import { speedAfter } from '../ball/flight.ts';
+import { laneInto } from '../ball/lane.ts';
+import { meanSquareError } from '../ball/pass-placement.ts';
+import { keeperLag } from '../ball/keeper.ts';
+import { shotValue } from '../ball/shot-table.ts';
+import { phiAt } from '../people/reach.ts';
+import { type ChanceModel, timeLeft } from './model.ts';
+import type { Options } from './options.ts';
+import { continuation } from './parameters.ts';
+import { type ChanceState, stride, task } from './state.ts';
+
+/** The passer's eyes and wind-up give the defense this much of their reaction for free. Seconds. */
+export const telegraph = 0.08;
+
+/** A unit that has lost its shot's ball and got it back needs this long to threaten again. Seconds. */
+const secondChanceDelay = 6;
+
+/**
+ * Weigh everything the carrier can do, in the picture `motion` (what he sees, or the truth when looks are measured).
+ * Allocates nothing. Times are seconds of penalty left.
+ */
+export function weighInto(out: Options, model: ChanceModel, state: ChanceState, carrier: number, motion: Float64Array): void {
+  const left = timeLeft(model, state);
+  const goOn = continuation(model.parameters, left);
+  out.holdValue = goOn;
+  weighShot(out, model, carrier, motion, left);
+  out.value_byMate[carrier] = 0;
+  out.completion_byMate[carrier] = 0;
+  out.shotOdds_byMate[carrier] = 0;
+  for (let mate = 0; mate < 6; mate++) {
+    if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, left);
+  }
+}
+
+function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Float64Array, timeLeft: number): void {
+  const x = motion[stride * carrier];
+  const y = motion[stride * carrier + 1];
+  const release = model.athletes[carrier].shotRelease;
+  out.shotRush = rushAt(model, motion, x, y, release);
+  out.shotOdds = inRange(model, x, y) ? shotValue(model.shotTables[carrier], x, y, lagAfter(model, motion, x, y, release), out.shotRush) : 0;
+  out.shotValue = worthOfShot(model, out.shotOdds, timeLeft - release);
+}
+
+/** Odds of the goal plus what the ball that comes back is worth. */
+function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number {
+  if (timeLeft <= 0) return 0;
+  const again = model.parameters.keptShare * continuation(model.parameters, timeLeft - secondChanceDelay);
+  return odds + (1 - odds) * again;
+}
+
+function weighPass(out: Options, model: ChanceModel, state: ChanceState, carrier: number, mate: number, motion: Float64Array, left: number): void {
+  const passer = model.athletes[carrier];
+  const receiver = model.athletes[mate];
+  const fromX = motion[stride * carrier];
+  const fromY = motion[stride * carrier + 1];
+  let x = motion[stride * mate];
+  let y = motion[stride * mate + 1];
+  const dx = x - fromX;
+  const dy = y - fromY;
+  const roughFlight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
+  // A man on a run is led: he will be farther along his way when the ball comes.
+  const lead = state.unit.task[mate] === task.path ? roughFlight + passer.passRelease * 0.5 : 0;
+  x += motion[stride * mate + 2] * lead;
+  y += motion[stride * mate + 3] * lead;
+  chooseHeight(out, model, mate, fromX, fromY, x, y, passer.passSpeed, motion);
+  const flight = out.flight_byMate[mate];
+  const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
+  out.completion_byMate[mate] = caught;
+  const release = receiver.shotRelease * quickShare;
+  const odds = inRange(model, x, y) ? oddsAfter(model, mate, motion, x, y, flight + release) : 0;
+  out.shotOdds_byMate[mate] = odds;
+  const after = left - flight;
+  const best = Math.max(worthOfShot(model, odds, after - release), continuation(model.parameters, after));
+  out.value_byMate[mate] = caught * best;
+}
+
+/** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper and the nearest defender as far on as they can be. */
+function oddsAfter(model: ChanceModel, shooter: number, motion: Float64Array, x: number, y: number, seconds: number): number {
+  return shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rushAt(model, motion, x, y, seconds));
+}
+
+/** Odds that a pass that gets through is caught: by the thrower's scatter and the traffic when it comes down. */
+function catchOddsAt(model: ChanceModel, carrier: number, mate: number, motion: Float64Array, x: number, y: number, flight: number): number {
+  const { lane } = model.scratch;
+  const meanSquare = meanSquareError(lane.length, model.athletes[carrier].passScatter, 1, 1);
+  const traffic = gapAt(model, motion, x, y, flight, trafficMatters);
+  return expectedCatchOdds(model.athletes[mate].catching, speedAfter(lane.length, lane.speed), meanSquare, traffic);
+}
+
+/** A defender farther than this does not make a catch harder (`defaultCatchParameters`). Yards. */
+const trafficMatters = defaultCatchParameters.trafficDistance;
+
+/** A man who shoots off the catch with his feet set needs this share of his full release. */
+const quickShare = 0.75;
+
+/** Throw flat, or over the sticks when that is clearly safer. */
+function chooseHeight(out: Options, model: ChanceModel, mate: number, fromX: number, fromY: number, x: number, y: number, speed: number, motion: Float64Array): void {
+  const { lane } = model.scratch;
+  const end = 6 + model.covering;
+  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, telegraph);
+  out.completion_byMate[mate] = lane.completion;
+  out.flight_byMate[mate] = lane.time;
+  out.lob_byMate[mate] = 0;
+  if (lane.completion > lobBelow || lane.length < lobLength) return;
+  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, telegraph);
+  if (lane.completion <= out.completion_byMate[mate] + lobGain) return;
+  out.completion_byMate[mate] = lane.completion;
+  out.flight_byMate[mate] = lane.time;
+  out.lob_byMate[mate] = 1;
+}
+
+/** A lob is thought of when the flat pass is worse than this, over at least this many yards, for at least this gain. */
+const lobBelow = 0.85;
+const lobLength = 8;
+const lobGain = 0.08;
+
+function inRange(model: ChanceModel, x: number, y: number): boolean {
+  const range = model.parameters.shotRange;
+  return y > 0 && x * x + y * y < range * range;
+}
+
+/**
+ * How hurried a shot from a place will be, released `seconds` from now: by how near the nearest defender can be by then.
+ * 0 with `freeDistance` of room or more, 1 with a body on his hands.
+ */
+export function rushAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
+  const free = model.parameters.freeDistance;
+  const gap = gapAt(model, motion, x, y, seconds, free);
+  return gap <= 0 ? 1 : 1 - gap / free;
+}
+
+/** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
+export function gapAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number, most: number): number {
+  let gap = most;
+  for (let agent = 6; agent < 6 + model.covering; agent++) {
+    const reaction = model.reaction_byAgent[agent];
+    const moving = seconds - reaction;
+    const ahead = seconds < reaction ? seconds : reaction;
+    const dx = motion[stride * agent] + motion[stride * agent + 2] * ahead - x;
+    const dy = motion[stride * agent + 1] + motion[stride * agent + 3] * ahead - y;
+    const square = dx * dx + dy * dy;
+    // Too far for even a full sprint to matter: most defenders fall out here.
+    const reach = gap + (moving > 0 ? model.movers.topSpeed[agent] * moving : 0);
+    if (square >= reach * reach) continue;
+    const closed = moving > 0 ? model.movers.topSpeed[agent] * (moving - phiAt(model.phi, agent, moving)) : 0;
+    const left = Math.sqrt(square) - closed;
+    if (left < gap) gap = left;
+  }
+  return gap;
+}
+
+/** How far the keeper will still trail the ball (see `keeperLag`) when it is shot from (x, y) after `seconds`. Yards. */
+export function lagAfter(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
+  const { keeper } = model;
+  const lag = keeperLag(motion[stride * keeper], motion[stride * keeper + 1], x, y);
+  const moving = seconds - model.reaction_byAgent[keeper];
+  if (moving <= 0) return lag;
+  const covered = model.movers.topSpeed[keeper] * (moving - phiAt(model.phi, keeper, moving));
+  if (lag > covered) return lag - covered;
+  return lag < -covered ? lag + covered : 0;
+}
