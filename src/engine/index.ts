@@ -5,3 +5,8 @@ export * from './defense/duty.ts';
 export type * from './defense/scheme.ts';
 export type * from './chance/trace.ts';
 export type * from './trials/report.ts';
+export * from './offense/assign.ts';
+export * from './offense/best-assignment.ts';
+export { mirrorHand, mirrorPlay, mirrorPoint, mirrorSpot, mirrorSpotId } from './offense/mirror.ts';
+export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';
+export { insideHand } from './offense/sets/offense-set.ts';
