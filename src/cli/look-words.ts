@@ -17,10 +17,10 @@ const dutyWords: Readonly<Record<string, string>> = {
   front: 'fronting the crease man',
 };
 
-/** Why a look is open, in a table's cell: "ll split, 0.4 s late", "left by plan". */
+/** Who left a look open, in a table's cell: "ll split (0.4)" with the seconds he was late, "plan" when the scheme leaves that man. */
 export function leftByCell({ defender, duty, lateBy }: LookReport['leftBy']): string {
-  if (defender === null) return 'left by plan';
-  return isLate(lateBy) ? `${defender} ${duty}, ${tenth(lateBy)} s late` : `${defender} ${duty}`;
+  if (defender === null) return 'plan';
+  return isLate(lateBy) ? `${defender} ${duty} (${tenth(lateBy)})` : `${defender} ${duty}`;
 }
 
 /** The sentence a coach can act on: what to look for, when, why it is there and what it is worth. */

@@ -3,7 +3,7 @@ import { compareText } from './compare-text.ts';
 import { lookSentence } from './look-words.ts';
 import { count, perChance, percent, withInterval } from './number-text.ts';
 import { reportsJson } from './report-json.ts';
-import { isClearlyApart, reportText } from './report-text.ts';
+import { howToRead, isClearlyApart, reportText } from './report-text.ts';
 import { sampleLook, sampleNames, sampleReport, sampleScheme } from './sample-report.ts';
 import { tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
@@ -22,6 +22,7 @@ describe('reportText', () => {
 
   it('fits 80 columns', () => {
     expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+    expect(widest(howToRead())).toBeLessThanOrEqual(tableWidth);
   });
 
   it('gives the interval beside the number and says what it means', () => {
@@ -33,13 +34,13 @@ describe('reportText', () => {
 
   it('names who left the look open, and who was left on purpose', () => {
     const flat = text.replace(/\s+/g, ' ');
-    expect(text).toMatch(/box-zone +skip TR to WL +62 % +4.1-4.9 +86 % +0.31 +0.41 +ll split, 0.4 s late/);
+    expect(text).toMatch(/skip TR to WL +62 % +4.1-4.9 +86 % +31 % +0.41 \(0.38-0.44\) +ll split \(0.4\)/);
     expect(flat).toContain('because ll is splitting two and 0.4 s late');
-    expect(text).toMatch(/left by\s/);
+    expect(text).toMatch(/shot by P .* plan$/m);
   });
 
   it('lists the three commonest losses, largest first', () => {
-    expect(text).toMatch(/box-zone +saved 20 %, picked off 12 %, dropped 5 %/);
+    expect(text).toMatch(/zone +saved 20 %, picked off 12 %, dropped 5 %/);
   });
 
   it('is honest when the gap may be luck', () => {

@@ -1,8 +1,8 @@
-import type { Interval, PlayReport, SchemeReport, TurnoverKind } from '../engine/index.ts';
+import type { Interval, LookReport, PlayReport, SchemeReport, TurnoverKind } from '../engine/index.ts';
 import { turnoverNames } from '../render/index.ts';
 import { leftByCell, lookName, lookSentence } from './look-words.ts';
 import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
-import { formatTable, tableWidth } from './table.ts';
+import { formatTable, type Row, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
 /** What a reader needs besides the numbers: ids are for typing, names are for reading. */
@@ -20,13 +20,24 @@ export function reportText(report: PlayReport, names: ReportNames): string {
     heading(report, names),
     summaryTable(report, names),
     paragraph(summarySentence(report, names)),
-    looksTable(report),
+    looksTable(report, names),
     paragraph(looksSentence(report, names)),
-    lossTable(report),
+    lossTable(report, names),
     paragraph(lossSentence(report, names)),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+}
+
+/** What the columns mean; said once below all tables. */
+export function howToRead(): string {
+  return paragraph(
+    'How to read this. Goals, shots and lost are per man-up; the true figure of this model lies in the brackets 95 times ' +
+      'in 100. 1st shot: median, with half of all first shots in its brackets, after the whistle. Opens: share of ' +
+      'man-ups in which the look was there at all. When: its median start and end after the play began. There: passes ' +
+      'that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from then on. Left by: ' +
+      'whose man he was and by which duty; plan: the scheme leaves that man.',
+  );
 }
 
 /** `true` when two intervals have no number in common, so that the gap is more than luck. */
@@ -75,51 +86,49 @@ function firstShotCell({ firstShot }: SchemeReport): string {
 }
 
 function summarySentence(report: PlayReport, names: ReportNames): string {
-  const meaning =
-    'Goals a chance is what one man-up brings on average; the true figure of this model lies in the brackets 95 times in 100. ' +
-    '1st shot is the median, half of all first shots fall in its brackets.';
   const sorted = [...report.results].sort((a, b) => b.goalsPerChance.mean - a.goalsPerChance.mean);
   const best = sorted[0];
   const worst = sorted.at(-1);
-  if (best === undefined || worst === undefined || best === worst) return meaning;
+  if (best === undefined || worst === undefined || best === worst) return '';
   const gap = isClearlyApart(best.goalsPerChance, worst.goalsPerChance)
     ? 'that gap is more than luck'
     : 'with so few trials that gap may be luck: raise --trials';
   return (
     `${names.play} does best against ${schemeName(best, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
-    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}); ${gap}. ${meaning}`
+    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}); ${gap}.`
   );
 }
 
-function looksTable(report: PlayReport): string {
-  const rows = report.results.flatMap((result) =>
-    result.looks
-      .slice(0, looksShown)
-      .map((look, index) => [
-        index === 0 ? result.scheme : '',
-        lookName(look),
-        percent(look.share),
-        `${tenth(look.opens)}-${tenth(look.closes)}`,
-        percent(look.completion),
-        perChance(look.shotValue),
-        perChance(look.value),
-        leftByCell(look.leftBy),
-      ]),
-  );
+function looksTable(report: PlayReport, names: ReportNames): string {
+  const rows = report.results.flatMap((result): readonly Row[] => {
+    const looks = result.looks.slice(0, looksShown).map(lookRow);
+    return looks.length === 0 ? [] : [{ section: `Against ${schemeName(result, names)}` }, ...looks];
+  });
   if (rows.length === 0) return '';
   return formatTable(
     [
-      { title: 'against', align: 'left', flexible: true },
-      { title: 'look', align: 'left', flexible: true },
+      { title: 'what comes open', align: 'left', flexible: true },
       { title: 'opens', align: 'right' },
-      { title: 's', align: 'right' },
+      { title: 'when, s', align: 'right' },
       { title: 'there', align: 'right' },
       { title: 'shot', align: 'right' },
       { title: 'worth', align: 'right' },
-      { title: 'who left it', align: 'left', flexible: true },
+      { title: 'left by (s late)', align: 'left', flexible: true },
     ],
     rows,
   );
+}
+
+function lookRow(look: LookReport): readonly string[] {
+  return [
+    `  ${lookName(look)}`,
+    percent(look.share),
+    `${tenth(look.opens)}-${tenth(look.closes)}`,
+    percent(look.completion),
+    percent(look.shotValue),
+    withInterval({ mean: look.value, low: look.valueLow, high: look.valueHigh }),
+    leftByCell(look.leftBy),
+  ];
 }
 
 function looksSentence(report: PlayReport, names: ReportNames): string {
@@ -127,16 +136,13 @@ function looksSentence(report: PlayReport, names: ReportNames): string {
   const first = [...results].sort((a, b) => (b.looks[0]?.value ?? 0) - (a.looks[0]?.value ?? 0))[0];
   const look = first?.looks[0];
   if (first === undefined || look === undefined) return 'No look came open often enough to be listed.';
-  const columns =
-    'Opens: share of chances in which the look was there at all. S: median start and end, in seconds after the play began. ' +
-    'There: passes that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from then on.';
-  return `${lookSentence(schemeName(first, names), look)} ${columns}`;
+  return lookSentence(schemeName(first, names), look);
 }
 
-function lossTable(report: PlayReport): string {
+function lossTable(report: PlayReport, names: ReportNames): string {
   if (report.results.length === 0) return '';
   const rows = report.results.map((result) => [
-    result.scheme,
+    schemeName(result, names),
     commonLosses(result),
     tenth(result.back.mean),
     percent(result.back.fastBreak),
@@ -144,8 +150,8 @@ function lossTable(report: PlayReport): string {
   return formatTable(
     [
       { title: 'against', align: 'left', flexible: true },
-      { title: 'how it is lost, of all chances', align: 'left', flexible: true },
-      { title: 'men back', align: 'right' },
+      { title: 'how the ball is lost', align: 'left', flexible: true },
+      { title: 'back', align: 'right' },
       { title: 'fast break', align: 'right' },
     ],
     rows,

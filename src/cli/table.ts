@@ -7,6 +7,9 @@ export interface Column {
   readonly flexible?: true;
 }
 
+/** Cells in the columns' order, or one line across the whole table that heads the rows below it. */
+export type Row = readonly string[] | { readonly section: string };
+
 /** The most that a table may be wide, in letters: the usual terminal. */
 export const tableWidth = 80;
 
@@ -14,7 +17,7 @@ export const tableWidth = 80;
  * A plain table of at most `tableWidth` letters: a line under the titles, two blanks between columns, nothing else.
  * Throws a RangeError when the fixed columns alone are wider.
  */
-export function formatTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+export function formatTable(columns: readonly Column[], rows: readonly Row[]): string {
   const widths = columnWidths(columns, rows);
   const table = new Table({
     head: columns.map((column) => column.title),
@@ -25,7 +28,9 @@ export function formatTable(columns: readonly Column[], rows: readonly (readonly
     style: { head: [], border: [], 'padding-left': 0, 'padding-right': 2, compact: true },
   });
   const whole = widths.reduce((sum, width) => sum + width + 2, 0) - 2;
-  for (const row of rows) table.push([...row]);
+  for (const row of rows) {
+    table.push('section' in row ? [{ colSpan: columns.length, content: row.section }] : [...row]);
+  }
   return table
     .toString()
     .split('\n')
@@ -51,9 +56,9 @@ const plainChars = {
   middle: '',
 };
 
-function columnWidths(columns: readonly Column[], rows: readonly (readonly string[])[]): readonly number[] {
+function columnWidths(columns: readonly Column[], rows: readonly Row[]): readonly number[] {
   const wanted = columns.map((column, index) =>
-    Math.max(column.title.length, ...rows.map((row) => longestLine(row[index] ?? ''))),
+    Math.max(column.title.length, ...rows.map((row) => ('section' in row ? 0 : longestLine(row[index] ?? '')))),
   );
   const whole = wanted.reduce((sum, width) => sum + width + 2, 0) - 2;
   const surplus = whole - tableWidth;
