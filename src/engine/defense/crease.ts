@@ -30,12 +30,11 @@ export function otherCrease(view: SchemeView, near: number): number {
 /**
  * The man a locked crease defender has, kept in memory slot `slot`; -1 if there is none.
  *
- * He follows his man out of the crease when nobody takes the man's place there. He lets him go when another crease man comes in,
- * and when the man gets the ball outside: then the perimeter has him.
+ * He follows his man out of the crease while nobody takes the man's place there, and lets him go when another crease man comes in.
  */
 export function lockedCrease(view: SchemeView, memory: SchemeMemory, slot: number, ball: number): number {
   const kept = memory[slot] - 1;
-  if (kept >= 0 && (view.inside[kept] === 1 || (view.creaseSize === 0 && kept !== ball))) return kept;
+  if (kept >= 0 && (view.inside[kept] === 1 || view.creaseSize === 0)) return kept;
   memory[slot] = 0;
   return nearCrease(view, memory, slot, ball);
 }

@@ -1,5 +1,5 @@
 import { lockedCrease, nearCrease, otherCrease } from '../crease.ts';
-import type { DutyBoard } from '../duty.ts';
+import { type DutyBoard, duty } from '../duty.ts';
 import {
   farPipe,
   giveBall,
@@ -68,13 +68,15 @@ export function assignTwoTop(
   out: DutyBoard,
 ): Readonly<TwoTopReading> {
   const reading = readTwoTop(view, memory, rules);
-  if (view.inside[reading.ball] === 1) collapse(view, memory, rules, reading, out);
+  const { ball, first, side } = reading;
+  if (view.inside[ball] === 1) collapse(view, memory, rules, reading, out);
   else {
     giveInside(view, rules, reading, out);
     if (reading.at === zone.behind) ballBehind(view, memory, rules, reading, out);
     else if (reading.at === zone.point) ballAtPoint(view, memory, rules, reading, out);
     else if (isTop(reading.at)) ballOnTop(view, memory, rules, reading, out);
     else ballLow(view, memory, rules, reading, out);
+    if (first === ball) swapInside(view, ball, side, out);
   }
   return reading;
 }
@@ -95,14 +97,25 @@ function readTwoTop(view: SchemeView, memory: SchemeMemory, rules: TwoTopRules):
   scratch.farLow = side > 0 ? 3 : 2;
   scratch.first = first;
   scratch.second = otherCrease(view, first);
-  readSeatsInto(view, ball, first >= 0 && view.inside[first] === 0 ? first : -1, scratch.seats);
+  readSeatsInto(view, ball, isPopped(view, first) && first !== ball ? first : -1, scratch.seats);
   return scratch;
+}
+
+/** A locked crease man who has come out. */
+export function isPopped(view: SchemeView, man: number): boolean {
+  return man >= 0 && view.inside[man] === 0;
+}
+
+/** The popped crease man has the ball outside: his own man plays him, and who would have had the ball minds the crease. */
+export function swapInside(view: SchemeView, ball: number, side: 1 | -1, out: DutyBoard): void {
+  for (let i = 0; i < out.kind.length; i++) if (out.kind[i] === duty.ball) givePlace(view, out, i, 0, 5);
+  giveBall(view, out, inside, ball, side);
 }
 
 function giveInside(view: SchemeView, rules: TwoTopRules, reading: TwoTopReading, out: DutyBoard): void {
   const { first, at, ball } = reading;
   if (first < 0) givePlace(view, out, inside, 0.12 * view.sense * view.offense[2 * ball], 5);
-  else if (view.inside[first] === 0) giveLock(view, out, inside, first, rules.home);
+  else if (isPopped(view, first)) giveLock(view, out, inside, first, rules.home);
   else if (at === zone.behind) giveMan(view, out, inside, first, rules.home);
   else giveFront(view, out, inside, first, rules.home);
 }
