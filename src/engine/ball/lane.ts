@@ -35,9 +35,9 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 6,
-  touchDepth: 1.25,
-  heldShare: 0.4,
+  touchRate: 10,
+  touchDepth: 1,
+  heldShare: 0.5,
   swing: 0.15,
   releaseClear: 1,
   catchClear: 1,
@@ -47,7 +47,7 @@ export const defaultLaneParameters: LaneParameters = {
 };
 
 /** Points along the flight at which sticks are looked for; chosen by measurement (docs/models/lane.md). */
-export const laneSamples = 16;
+export const laneSamples = 24;
 
 /** A pass's way through the sticks: made once by `createLane`, overwritten by every `laneInto`. */
 export interface Lane {
@@ -219,9 +219,9 @@ function touchesOfAgent(
   const phiEnd = (1 - Math.exp(-drag * moving)) / drag;
   const speed = Math.sqrt(vx * vx + vy * vy);
   const bound = Math.max(speed * reaction, speed * phiEnd + topSpeed * (moving - phiEnd)) + reach;
-  const room = bound * bound - across * across;
-  if (room <= 0) return 0;
-  const half = Math.sqrt(room);
+  const chord = bound * bound - across * across;
+  if (chord <= 0) return 0;
+  const half = Math.sqrt(chord);
   const distances = out.distance_bySample;
   let sample = 0;
   while (sample < laneSamples && distances[sample] < along - half) sample++;
@@ -264,10 +264,12 @@ function touchesOfAgent(
       const lift = out.rise_bySample[sample] / overhead;
       stick = lift >= 1 ? Number.NEGATIVE_INFINITY : stick * Math.sqrt(1 - lift * lift);
     }
-    const depth = (covered + stick - Math.sqrt(dx * dx + dy * dy)) * perDepth;
+    // Most samples end here: the root is taken only when the ball is inside his reach.
+    const room = covered + stick;
+    const square = dx * dx + dy * dy;
     let expected = 0;
-    if (depth > 0) {
-      const inside = Math.min(depth, 1);
+    if (room > 0 && square < room * room) {
+      const inside = Math.min(1, (room - Math.sqrt(square)) * perDepth);
       expected = rate * inside * inside * (3 - 2 * inside);
     }
     out.touches_byAgentSample[base + sample] = expected;
