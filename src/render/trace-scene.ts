@@ -51,7 +51,7 @@ export function traceScene(
   options: Partial<TraceSceneOptions> = {},
 ): Scene {
   const chosen = { ...defaultTraceSceneOptions, ...options };
-  const frame = frameAt(trace, time);
+  const frame = withoutAbsent(frameAt(trace, time), trace, names);
   const title = `${names.play} against ${names.scheme}`;
   const happened = sentenceAt(trace, frame.time, names);
   const duties = dutySentence(frame, names);
@@ -87,6 +87,14 @@ export function sentenceAt(trace: Trace, time: number, names: TraceNames): strin
   return event === undefined ? 'Before the whistle.' : `${eventWords(event, trace, names)}.`;
 }
 
+// The penalized man waits at the scorer's table until he is released: he is no part of the picture before.
+function withoutAbsent(frame: TraceFrame, trace: Trace, names: TraceNames): TraceFrame {
+  const released = trace.events.some((event) => event.kind === 'released' && event.time <= frame.time);
+  if (released) return frame;
+  const present = names.defense.length;
+  return { ...frame, defense: frame.defense.slice(0, present), duties: frame.duties.slice(0, present) };
+}
+
 // A beat that starts, or a chance that ends, says less than the pass or the goal it came with.
 function lastEvent(trace: Trace, time: number): TraceEvent | undefined {
   const past = trace.events.filter((event) => event.time <= time + 1e-6 && isMainEvent(event));
@@ -96,7 +104,9 @@ function lastEvent(trace: Trace, time: number): TraceEvent | undefined {
 function dutySentence(frame: TraceFrame, names: TraceNames): string {
   const man = (index: number): string | undefined => (index >= 0 ? attackerName(names, index) : undefined);
   const clauses = frame.duties.map((one, index) =>
-    dutyClause(defenderName(names, index), one.duty, man(one.a), man(one.b)),
+    index >= names.defense.length
+      ? 'the released man runs to his place'
+      : dutyClause(defenderName(names, index), one.duty, man(one.a), man(one.b)),
   );
   return `${clauses.join('; ')}.`;
 }
