@@ -51,7 +51,7 @@ export const laneSamples = 24;
 
 /** A pass's way through the sticks: made once by `createLane`, overwritten by every `laneInto`. */
 export interface Lane {
-  /** Odds that no defender gets a stick on the ball, 0 to 1. */
+  /** Odds that no defender gets a stick on the ball, 0 to 1; 0 for a ball without speed, which never arrives. */
   completion: number;
   /** Flight time, s. */
   time: number;
@@ -135,7 +135,8 @@ export function laneInto(
   for (let agent = first; agent < end; agent++) {
     touches += touchesOfAgent(out, agent, lob, motion, movers, readAhead, parameters);
   }
-  out.completion = touches === 0 ? 1 : Math.exp(-touches);
+  if (!(out.time < Number.POSITIVE_INFINITY)) out.completion = 0;
+  else out.completion = touches === 0 ? 1 : Math.exp(-touches);
 }
 
 /** Where the ball is at each sample: equal times between leaving the passer's own room and reaching the receiver's. */
