@@ -1,0 +1,20 @@
+export { demoPlaybook, demoText } from './demo.ts';
+export { type Diagnostic, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
+export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
+export { playbookJsonSchema } from './json-schema.ts';
+export { limits } from './limits.ts';
+export { currentVersion } from './migrate.ts';
+export { type ParseResult, parsePlaybook } from './parse.ts';
+export {
+  type Opponent,
+  type OwnSet,
+  type Playbook,
+  type PlayEntry,
+  type Player,
+  playbookSchema,
+  type SchemeEntry,
+  type Settings,
+  type Team,
+} from './schema.ts';
+export { serializePlaybook } from './serialize.ts';
+export { type LineUp, lineUpFor, type Side, toAthlete, toCandidate, toEnginePlay } from './to-engine.ts';

@@ -1,0 +1,32 @@
+// The play language as regular expressions, so that an editor that knows JSON Schema marks a bad phrase while it is typed.
+// The readers in this folder say what is wrong and where; a test holds the two to the same language.
+
+const spot = '[A-Z][A-Z0-9]{0,3}';
+const beat = '[a-z][a-z0-9-]*';
+const decimal = '-?[0-9]+(\\.[0-9]+)?';
+const place = `(${decimal} *, *${decimal}|${spot})`;
+const path = `(via ${place} )*to ${place}`;
+
+const carrier = `((pass|skip|feed|fake) ${spot}|carry ${path}|step to ${place}|hold ${decimal}|shoot)`;
+const runner = `((cut|pop|sneak|flash|replace|backup|getback) ${path}( when open)?|pick at ${place} on ${spot}|seal on ${spot})`;
+
+export const idPattern = /^[a-z0-9][a-z0-9-]*$/;
+export const spotIdPattern = new RegExp(`^${spot}$`);
+export const beatIdPattern = new RegExp(`^${beat}$`);
+export const actionPattern = whole(`${spot} (${carrier}|${runner})`);
+export const readActionPattern = whole(carrier);
+export const triggerPattern = whole(
+  `(start|catch ${spot}|pass ${spot}( to ${spot})?|arrive ${spot}|call ${beat} *\\+ *${decimal})`,
+);
+export const cuePattern = whole(`(free|pressed|(open|left) ${spot})`);
+
+const man = '[a-z][a-z0-9]{0,3}';
+export const defenderPattern = new RegExp(`^${man}$`);
+export const dutyPattern = whole(
+  `${man} (ball|(man|lane|lock|front) ${spot}|split ${spot} ${spot}|pipe (left|right)( ${spot})?|at ${decimal} *, *${decimal})`,
+);
+
+/** Any run of spaces where the pattern has one, and round the phrase. */
+function whole(pattern: string): RegExp {
+  return new RegExp(`^ *${pattern.replaceAll(/ (?!\*)/g, ' +')} *$`);
+}

@@ -1,0 +1,79 @@
+import type { Action, Cue, Point, Trigger } from '../../engine/index.ts';
+import { runWords } from './parse-action.ts';
+
+/** The action in the play language, such that reading it gives the action back: `C pop to 6,9`. */
+export function printAction(action: Action): string {
+  return `${action.by} ${printCarrierAction(action)}`;
+}
+
+/** The action without the man, as a read ends: `skip WL`. */
+export function printCarrierAction(action: Action): string {
+  switch (action.kind) {
+    case 'pass':
+      return `${action.style === 'adjacent' ? 'pass' : action.style} ${action.to}`;
+    case 'carry':
+      return `carry ${printPath(action.path)}`;
+    case 'run': {
+      const verb = Object.entries(runWords).find(([, kind]) => kind === action.run)![0];
+      return `${verb} ${printPath(action.path)}${action.go === 'whenOpen' ? ' when open' : ''}`;
+    }
+    case 'pick':
+      return `pick at ${printPlace(action.at)} on ${action.on}`;
+    case 'seal':
+      return `seal on ${action.on}`;
+    case 'fake':
+      return `fake ${action.toward}`;
+    case 'hold':
+      return `hold ${action.seconds}`;
+    case 'stepIn':
+      return `step to ${printPlace(action.to)}`;
+    case 'shot':
+      return 'shoot';
+    default:
+      return exhaustive(action);
+  }
+}
+
+export function printTrigger(trigger: Trigger): string {
+  switch (trigger.kind) {
+    case 'start':
+      return 'start';
+    case 'catch':
+      return `catch ${trigger.by}`;
+    case 'pass':
+      return trigger.to === undefined ? `pass ${trigger.from}` : `pass ${trigger.from} to ${trigger.to}`;
+    case 'arrival':
+      return `arrive ${trigger.who}`;
+    case 'call':
+      return `call ${trigger.beat} + ${trigger.seconds}`;
+    default:
+      return exhaustive(trigger);
+  }
+}
+
+export function printCue(cue: Cue): string {
+  switch (cue.kind) {
+    case 'iAmFree':
+      return 'free';
+    case 'iAmPressed':
+      return 'pressed';
+    case 'open':
+    case 'left':
+      return `${cue.kind} ${cue.who}`;
+    default:
+      return exhaustive(cue);
+  }
+}
+
+function printPath(path: readonly Point[]): string {
+  const last = path.length - 1;
+  return path.map((point, i) => `${i === last ? 'to' : 'via'} ${printPlace(point)}`).join(' ');
+}
+
+function printPlace(point: Point): string {
+  return `${point.x},${point.y}`;
+}
+
+function exhaustive(value: never): never {
+  throw new TypeError(`unknown kind in a phrase: ${JSON.stringify(value)}`);
+}

@@ -1,0 +1,30 @@
+/**
+ * The most that a playbook file may hold. A whole club's playbook is under a tenth of each; a file beyond them is
+ * a mistake or an attack, and is refused before it can fill the memory.
+ */
+export const limits = {
+  /** Size of the file, bytes of UTF-8; looked at before anything is read. */
+  bytes: 5_000_000,
+  /** Lists and objects inside one another. The format itself needs 7. */
+  depth: 32,
+  /** Values of any kind in the whole file. */
+  values: 200_000,
+  /** Problems that are listed before the rest is only counted. */
+  problems: 300,
+  name: 80,
+  note: 2_000,
+  /** One action, trigger or cue. */
+  phrase: 160,
+  id: 40,
+  players: 60,
+  readings: 50,
+  plays: 100,
+  beats: 40,
+  actions: 24,
+  reads: 40,
+  cues: 6,
+  sets: 50,
+  schemes: 50,
+  rows: 40,
+  opponents: 100,
+} as const;

@@ -1,0 +1,256 @@
+import type { Action, Beat, Play, Point, RunKind, SpotId } from '../../engine/index.ts';
+import { endOf } from './check-beats.ts';
+import type { Pace } from './pace.ts';
+
+/** Where in the script an order stands. */
+export interface OrderPlace {
+  readonly beat: number;
+  readonly action: number;
+}
+
+/** Something that a walk through the script without a defense finds. */
+export type WalkFault =
+  /** He is sent elsewhere long before he can have come to the end of this run. */
+  | {
+      readonly kind: 'cutShort';
+      readonly who: SpotId;
+      readonly order: OrderPlace;
+      readonly end: Point;
+      readonly needs: number;
+      readonly has: number;
+      readonly nextBeat: string;
+    }
+  /** He is thrown to while the place where he should stand is still far away. */
+  | {
+      readonly kind: 'lateForPass';
+      readonly who: SpotId;
+      readonly order: OrderPlace;
+      readonly end: Point;
+      readonly short: number;
+    }
+  /** A straight stretch of his way leads from `from` to `to` through the crease. */
+  | {
+      readonly kind: 'stretch';
+      readonly who: SpotId;
+      readonly order: OrderPlace;
+      readonly from: Point;
+      readonly to: Point;
+    };
+
+/** A run may be cut short by this much: turning a stride or two early is not a fault. Yards. */
+const strides = 3;
+/** A man may be this far from his place when the ball comes: he catches on the way. Yards. */
+const onTheWay = 8;
+/** Runs that are meant to end before the ball comes; the others are looked for on the way. */
+const settlingRuns: ReadonlySet<RunKind> = new Set(['pop', 'replace', 'backUp', 'getBack']);
+/** A wind-up or a look that deceives takes about this long, s. */
+const fakeTime = 0.3;
+/** Longer than any script: a walk ends here at the latest. Seconds and events. */
+const longest = 90;
+const mostEvents = 600;
+
+interface Way {
+  readonly order: OrderPlace;
+  readonly run: RunKind | undefined;
+  readonly points: readonly Point[];
+  readonly length: number;
+  readonly since: number;
+  readonly speed: number;
+}
+
+interface Order {
+  readonly to?: SpotId;
+  readonly holds: number;
+}
+
+type Happening =
+  | { readonly at: number; readonly kind: 'begin' }
+  | { readonly at: number; readonly kind: 'release'; readonly from: SpotId; readonly turn: number }
+  | { readonly at: number; readonly kind: 'catch'; readonly who: SpotId }
+  | { readonly at: number; readonly kind: 'arrive'; readonly who: SpotId; readonly way: Way }
+  | { readonly at: number; readonly kind: 'call'; readonly beat: number };
+
+/**
+ * Walks through a play's own script as on the practice field without a defense, every pass thrown and every run made
+ * at the pace, and says which orders do not fit into the time. Reads are left out: they are for when somebody is there.
+ */
+export function walkThrough(play: Play, pace: Pace): readonly WalkFault[] {
+  const walk = new Walk(play, pace);
+  walk.run();
+  return walk.faults;
+}
+
+/** The state of one walk: the clock, who has the ball, who is on which way, what each man has been told. */
+class Walk {
+  readonly faults: WalkFault[] = [];
+  private readonly queue: Happening[] = [{ at: 0, kind: 'begin' }];
+  private readonly homes: ReadonlyMap<SpotId, Point>;
+  private readonly ways = new Map<SpotId, Way>();
+  private readonly orders = new Map<SpotId, Order>();
+  private readonly started = new Set<number>();
+  private holder: SpotId | undefined;
+  private heldSince = 0;
+  /** Counts changes of the carrier's orders, so that a release that was planned before one of them is dropped. */
+  private turn = 0;
+
+  constructor(
+    private readonly play: Play,
+    private readonly pace: Pace,
+  ) {
+    this.homes = new Map(play.spots.map((spot) => [spot.id, spot.at]));
+    this.holder = play.start.ball;
+  }
+
+  run(): void {
+    for (let i = 0; i < mostEvents; i++) {
+      const next = this.takeNext();
+      if (next === undefined || next.at > longest) return;
+      this.happen(next);
+    }
+  }
+
+  private takeNext(): Happening | undefined {
+    if (this.queue.length === 0) return undefined;
+    let first = 0;
+    for (const [i, each] of this.queue.entries()) if (each.at < this.queue[first]!.at) first = i;
+    return this.queue.splice(first, 1)[0];
+  }
+
+  private happen(what: Happening): void {
+    switch (what.kind) {
+      case 'begin':
+        this.fire(what.at, (when) => when.kind === 'start');
+        return;
+      case 'call':
+        this.startBeat(what.beat, what.at);
+        return;
+      case 'arrive':
+        if (this.ways.get(what.who) !== what.way) return;
+        this.fire(what.at, (when) => when.kind === 'arrival' && when.who === what.who);
+        return;
+      case 'catch':
+        this.holder = what.who;
+        this.heldSince = what.at;
+        this.fire(what.at, (when) => when.kind === 'catch' && when.by === what.who);
+        this.planRelease(what.at);
+        return;
+      case 'release':
+        this.release(what.from, what.turn, what.at);
+        return;
+      default:
+        exhaustive(what);
+    }
+  }
+
+  private fire(at: number, matches: (when: Beat['when']) => boolean): void {
+    for (const [i, beat] of this.play.beats.entries())
+      if (!this.started.has(i) && matches(beat.when)) this.startBeat(i, at);
+  }
+
+  private startBeat(index: number, at: number): void {
+    if (this.started.has(index)) return;
+    this.started.add(index);
+    const beat = this.play.beats[index]!;
+    for (const [i, action] of beat.actions.entries()) this.give(action, { beat: index, action: i }, at);
+    for (const [i, other] of this.play.beats.entries()) {
+      if (other.when.kind === 'call' && other.when.beat === beat.id)
+        this.queue.push({ at: at + other.when.seconds, kind: 'call', beat: i });
+    }
+    this.planRelease(at);
+  }
+
+  private give(action: Action, order: OrderPlace, at: number): void {
+    const told = this.orders.get(action.by) ?? { holds: 0 };
+    if (action.kind === 'pass') this.orders.set(action.by, { ...told, to: action.to });
+    if (action.kind === 'fake') this.orders.set(action.by, { ...told, holds: told.holds + fakeTime });
+    if (action.kind === 'hold') this.orders.set(action.by, { ...told, holds: told.holds + action.seconds });
+    if (endOf(action) !== undefined) this.send(action, order, at);
+  }
+
+  private send(action: Action, order: OrderPlace, at: number): void {
+    const from = this.placeOf(action.by, at);
+    this.checkCutShort(action.by, order, at);
+    const points = [from, ...(action.kind === 'carry' || action.kind === 'run' ? action.path : [endOf(action)!])];
+    const length = stretches(points).reduce((sum, [a, b]) => sum + distance(a, b), 0);
+    const withBall = this.holder === action.by && (action.kind === 'carry' || action.kind === 'stepIn');
+    const speed = withBall ? this.pace.carry : this.pace.run;
+    const way: Way = { order, run: action.kind === 'run' ? action.run : undefined, points, length, since: at, speed };
+    this.ways.set(action.by, way);
+    for (const [a, b] of stretches(points))
+      this.faults.push({ kind: 'stretch', who: action.by, order, from: a, to: b });
+    this.queue.push({ at: at + length / speed, kind: 'arrive', who: action.by, way });
+  }
+
+  private checkCutShort(who: SpotId, next: OrderPlace, at: number): void {
+    const way = this.ways.get(who);
+    // Two orders of one beat are told as two places at once.
+    if (way === undefined || way.order.beat === next.beat) return;
+    const run = (at - way.since) * way.speed;
+    if (way.length - run <= strides) return;
+    const nextBeat = this.play.beats[next.beat]!.id;
+    this.faults.push({
+      kind: 'cutShort',
+      who,
+      order: way.order,
+      end: way.points.at(-1)!,
+      needs: way.length / way.speed,
+      has: at - way.since,
+      nextBeat,
+    });
+  }
+
+  /** If the man with the ball has been told to throw it, plan when it leaves. */
+  private planRelease(at: number): void {
+    const { holder } = this;
+    if (holder === undefined) return;
+    const told = this.orders.get(holder);
+    if (told?.to === undefined) return;
+    const ready = Math.max(at, this.heldSince + this.pace.release) + told.holds;
+    const way = this.ways.get(holder);
+    const carried = way === undefined || way.since < this.heldSince ? 0 : way.since + way.length / way.speed;
+    this.queue.push({ at: Math.max(ready, carried), kind: 'release', from: holder, turn: ++this.turn });
+  }
+
+  private release(from: SpotId, turn: number, at: number): void {
+    const to = this.orders.get(from)?.to;
+    if (turn !== this.turn || this.holder !== from || to === undefined) return;
+    this.orders.delete(from);
+    this.holder = undefined;
+    const flight = distance(this.placeOf(from, at), this.placeOf(to, at)) / this.pace.passSpeed;
+    this.queue.push({ at: at + flight, kind: 'catch', who: to });
+    this.fire(at, (when) => when.kind === 'pass' && when.from === from && (when.to === undefined || when.to === to));
+    this.checkLate(to, at + flight);
+  }
+
+  private checkLate(who: SpotId, caughtAt: number): void {
+    const way = this.ways.get(who);
+    if (way?.run === undefined || !settlingRuns.has(way.run)) return;
+    const short = way.length - (caughtAt - way.since) * way.speed;
+    if (short > onTheWay)
+      this.faults.push({ kind: 'lateForPass', who, order: way.order, end: way.points.at(-1)!, short });
+  }
+
+  private placeOf(who: SpotId, at: number): Point {
+    const way = this.ways.get(who);
+    if (way === undefined) return this.homes.get(who)!;
+    let left = (at - way.since) * way.speed;
+    for (const [a, b] of stretches(way.points)) {
+      const length = distance(a, b);
+      if (left < length) return { x: a.x + ((b.x - a.x) * left) / length, y: a.y + ((b.y - a.y) * left) / length };
+      left -= length;
+    }
+    return way.points.at(-1)!;
+  }
+}
+
+function stretches(points: readonly Point[]): readonly (readonly [Point, Point])[] {
+  return points.slice(1).map((point, i) => [points[i]!, point] as const);
+}
+
+function distance(a: Point, b: Point): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+function exhaustive(value: never): never {
+  throw new TypeError(`unknown happening: ${JSON.stringify(value)}`);
+}
