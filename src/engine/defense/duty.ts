@@ -3,7 +3,8 @@
  * so the kinds are small integers; `dutyNames` is what people read.
  *
  * `a` and `b` are offense indices 0 to 5 (or -1); `x`, `y` are yards. Beside place and pipe, (x, y) means: for ball the pipe he waits at
- * while the carrier is behind the goal, for lane the place near which he takes the lane. A place may name in `a` and `b` whom it watches.
+ * while the carrier is behind the goal, for lane the place near which he takes the lane. A place may name in `a` and `b` whom it watches,
+ * a lane in `b` the man at the defender's back, a lock in `b` the man he cheats to.
  */
 export const duty = {
   /** Hold the place (x, y). */

@@ -6,7 +6,15 @@ import type { SchemeView } from './scheme.ts';
  * A duty about nobody (man -1) becomes his home place: a scheme may ask for the next man of a ring that has none.
  */
 
-export function givePlace(view: SchemeView, out: DutyBoard, defender: number, x: number, y: number, a = -1, b = -1): void {
+export function givePlace(
+  view: SchemeView,
+  out: DutyBoard,
+  defender: number,
+  x: number,
+  y: number,
+  a = -1,
+  b = -1,
+): void {
   out.kind[defender] = duty.place;
   out.a[defender] = a;
   out.b[defender] = b;
@@ -19,15 +27,33 @@ export function giveBall(view: SchemeView, out: DutyBoard, defender: number, man
   give(view, out, defender, duty.ball, man, -1, side * pipeX, pipeY);
 }
 
-export function giveMan(view: SchemeView, out: DutyBoard, defender: number, man: number, home: readonly number[]): void {
+export function giveMan(
+  view: SchemeView,
+  out: DutyBoard,
+  defender: number,
+  man: number,
+  home: readonly number[],
+): void {
   give(view, out, defender, duty.man, man, -1, home[2 * defender], home[2 * defender + 1]);
 }
 
-export function giveFront(view: SchemeView, out: DutyBoard, defender: number, man: number, home: readonly number[]): void {
+export function giveFront(
+  view: SchemeView,
+  out: DutyBoard,
+  defender: number,
+  man: number,
+  home: readonly number[],
+): void {
   give(view, out, defender, duty.front, man, -1, home[2 * defender], home[2 * defender + 1]);
 }
 
-export function giveLock(view: SchemeView, out: DutyBoard, defender: number, man: number, home: readonly number[]): void {
+export function giveLock(
+  view: SchemeView,
+  out: DutyBoard,
+  defender: number,
+  man: number,
+  home: readonly number[],
+): void {
   give(view, out, defender, duty.lock, man, -1, home[2 * defender], home[2 * defender + 1]);
 }
 
@@ -40,8 +66,14 @@ export function giveSplit(
   other: number,
   home: readonly number[],
 ): void {
-  if (other < 0 || one === other) return giveMan(view, out, defender, one, home);
-  if (one < 0) return giveMan(view, out, defender, other, home);
+  if (other < 0 || one === other) {
+    giveMan(view, out, defender, one, home);
+    return;
+  }
+  if (one < 0) {
+    giveMan(view, out, defender, other, home);
+    return;
+  }
   give(view, out, defender, duty.split, one, other, home[2 * defender], home[2 * defender + 1]);
 }
 

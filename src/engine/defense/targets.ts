@@ -28,6 +28,8 @@ const behindDiscount = 8;
 /** Body-to-body distance of a lock, and of fronting a crease man. */
 const lockGap = 1.2;
 const frontGap = 1;
+/** A lock man who may cheat to the free man between star and ball goes this share of the way. */
+const cheat = 0.25;
 /** Part of the ball's lane in which a stick is worth having: not at the passer, not at the catcher. */
 const laneFrom = 0.35;
 const laneTo = 0.8;
@@ -60,22 +62,38 @@ export function targetInto(
   const ay = a < 0 ? 0 : offense[2 * a + 1];
   switch (kind) {
     case duty.ball:
-      return meetInto(out, ax, ay, placeX, params);
+      meetInto(out, ax, ay, placeX, params);
+      return;
     case duty.man:
-      return manInto(out, ax, ay, ballX, ballY, params);
+      manInto(out, ax, ay, ballX, ballY, params);
+      return;
     case duty.split: {
       const b = board.b[defender];
-      if (b < 0 || b === a) return manInto(out, ax, ay, ballX, ballY, params);
-      return splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
+      if (b < 0 || b === a) {
+        manInto(out, ax, ay, ballX, ballY, params);
+        return;
+      }
+      splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
+      return;
     }
     case duty.lane:
-      return laneInto(out, ax, ay, ballX, ballY, placeX, placeY, params);
-    case duty.lock:
-      return lockInto(out, ax, ay, ballX, ballY, params);
+      laneInto(out, ax, ay, ballX, ballY, placeX, placeY, params);
+      return;
+    case duty.lock: {
+      lockInto(out, ax, ay, ballX, ballY, params);
+      const b = board.b[defender];
+      if (b >= 0) {
+        out[0] += cheat * (offense[2 * b] - out[0]);
+        out[1] += cheat * (offense[2 * b + 1] - out[1]);
+      }
+      return;
+    }
     case duty.pipe:
-      return pipeInto(out, ax, ay, placeX, placeY);
+      pipeInto(out, ax, ay, placeX, placeY);
+      return;
     case duty.front:
-      return frontInto(out, ax, ay, ballX, ballY);
+      frontInto(out, ax, ay, ballX, ballY);
+      return;
     default:
       out[0] = placeX;
       out[1] = placeY;
@@ -92,7 +110,10 @@ function meetInto(out: Float64Array, x: number, y: number, pipeX: number, params
     return;
   }
   const distance = Math.sqrt(x * x + y * y);
-  if (distance < same) return setInto(out, 0, floor);
+  if (distance < same) {
+    setInto(out, 0, floor);
+    return;
+  }
   // In close he stays between man and goal at half way rather than behind the goal line.
   const off = Math.max(distance - params.standoff, 0.5 * distance);
   const share = Math.min(off, params.extends) / distance;
@@ -105,12 +126,16 @@ function manInto(out: Float64Array, x: number, y: number, ballX: number, ballY: 
   if (y < 0 || distance < same) {
     // A man behind the goal is played from the pipe that he and the ball are nearer to.
     const side = sideOf(2 * x + ballX, params.sense);
-    return setInto(out, side * pipeStand.x, pipeStand.y);
+    setInto(out, side * pipeStand.x, pipeStand.y);
+    return;
   }
   let bx = ballX - x;
   let by = ballY - y;
   const ballDistance = Math.sqrt(bx * bx + by * by);
-  if (ballDistance < params.standoff) return meetInto(out, x, y, 0, params);
+  if (ballDistance < params.standoff) {
+    meetInto(out, x, y, 0, params);
+    return;
+  }
   bx /= ballDistance;
   by /= ballDistance;
   const gap = Math.min(
@@ -161,7 +186,10 @@ function laneInto(
   const dx = x - ballX;
   const dy = y - ballY;
   const square = dx * dx + dy * dy;
-  if (square < params.standoff * params.standoff) return meetInto(out, x, y, placeX, params);
+  if (square < params.standoff * params.standoff) {
+    meetInto(out, x, y, placeX, params);
+    return;
+  }
   const along = ((placeX - ballX) * dx + (placeY - ballY) * dy) / square;
   const share = Math.min(laneTo, Math.max(laneFrom, along));
   setInto(out, laneSink * (ballX + share * dx), Math.max(laneSink * (ballY + share * dy), floor));
@@ -174,9 +202,13 @@ function lockInto(out: Float64Array, x: number, y: number, ballX: number, ballY:
   const distance = Math.sqrt(dx * dx + dy * dy);
   if (distance < params.standoff) {
     const own = Math.sqrt(x * x + y * y);
-    if (y < 0 || own < same) return meetInto(out, x, y, 0, params);
+    if (y < 0 || own < same) {
+      meetInto(out, x, y, 0, params);
+      return;
+    }
     const share = Math.max(own - lockGap, 0.5 * own) / own;
-    return setInto(out, share * x, share * y);
+    setInto(out, share * x, share * y);
+    return;
   }
   const share = Math.min(lockGap, 0.5 * distance) / distance;
   setInto(out, x + share * dx, y + share * dy);
@@ -185,7 +217,10 @@ function lockInto(out: Float64Array, x: number, y: number, ballX: number, ballY:
 /** At his place, but tight on the man as he comes to the doorstep. */
 function pipeInto(out: Float64Array, x: number, y: number, placeX: number, placeY: number): void {
   const distance = Math.sqrt(x * x + y * y);
-  if (y < 0 || distance < same || distance >= doorstep.none) return setInto(out, placeX, placeY);
+  if (y < 0 || distance < same || distance >= doorstep.none) {
+    setInto(out, placeX, placeY);
+    return;
+  }
   const go = Math.min(1, (doorstep.none - distance) / (doorstep.none - doorstep.full));
   const keep = Math.max(distance - 1, 0.7 * distance) / distance;
   setInto(out, placeX + go * (keep * x - placeX), placeY + go * (Math.max(keep * y, floor) - placeY));
@@ -196,7 +231,10 @@ function frontInto(out: Float64Array, x: number, y: number, ballX: number, ballY
   const dx = ballX - x;
   const dy = ballY - y;
   const distance = Math.sqrt(dx * dx + dy * dy);
-  if (distance < same) return setInto(out, 0.8 * x, Math.max(0.8 * y, floor));
+  if (distance < same) {
+    setInto(out, 0.8 * x, Math.max(0.8 * y, floor));
+    return;
+  }
   const share = Math.min(frontGap, 0.5 * distance) / distance;
   setInto(out, x + share * dx, Math.max(y + share * dy, floor));
 }

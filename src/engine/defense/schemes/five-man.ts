@@ -1,17 +1,7 @@
 import { coverDangers } from '../cover.ts';
 import { nearCrease, otherCrease } from '../crease.ts';
 import type { DutyBoard } from '../duty.ts';
-import {
-  farPipe,
-  giveBall,
-  giveFront,
-  giveLane,
-  giveMan,
-  givePipe,
-  giveSplit,
-  pipeX,
-  pipeY,
-} from '../give.ts';
+import { farPipe, giveBall, giveFront, giveLane, giveMan, givePipe, giveSplit, pipeX, pipeY } from '../give.ts';
 import {
   disown,
   indexIn,
@@ -45,7 +35,17 @@ const skippedSlot = rotationMemory + 3;
 const seats = createSeats();
 
 /** The five by their part, written by `readParts`. */
-const parts = { ball: 0, side: 1 as 1 | -1, on: 0, before: 0, after: 0, farBefore: 0, farAfter: 0, first: -1, second: -1 };
+const parts = {
+  ball: 0,
+  side: 1 as 1 | -1,
+  on: 0,
+  before: 0,
+  after: 0,
+  farBefore: 0,
+  farAfter: 0,
+  first: -1,
+  second: -1,
+};
 
 /** Five in unison: nobody owns the crease; ball, two adjacents, and two who share the far men and the crease. */
 export const fiveMan: Scheme = {

@@ -1,22 +1,12 @@
 import { lockedCrease, otherCrease } from '../crease.ts';
 import type { DutyBoard } from '../duty.ts';
+import { farPipe, giveBall, giveLock, giveMan, givePipe, givePlace, giveSplit, pipeX, pipeY } from '../give.ts';
 import {
-  farPipe,
-  giveBall,
-  giveLock,
-  giveMan,
-  givePipe,
-  givePlace,
-  giveSplit,
-  pipeX,
-  pipeY,
-} from '../give.ts';
-import {
+  onBall as ballDefender,
   disown,
   indexIn,
   isFresh,
   nearestHome,
-  onBall as ballDefender,
   own,
   ownedBy,
   ownerOf,
@@ -128,10 +118,19 @@ export function giveAdjacent(
   ball: number,
   side: 1 | -1,
 ): void {
-  if (man < 0) return givePlace(view, out, defender, 0, 4);
+  if (man < 0) {
+    givePlace(view, out, defender, 0, 4);
+    return;
+  }
   const manSide = sideOf(view, man, side);
-  if (memory[man] === zone.behind) return givePipe(view, out, defender, man, manSide * pipeX, pipeY);
-  if (isAcross(memory, man, ball)) return givePipe(view, out, defender, man, manSide * farPipe.x, farPipe.y);
+  if (memory[man] === zone.behind) {
+    givePipe(view, out, defender, man, manSide * pipeX, pipeY);
+    return;
+  }
+  if (isAcross(memory, man, ball)) {
+    givePipe(view, out, defender, man, manSide * farPipe.x, farPipe.y);
+    return;
+  }
   giveMan(view, out, defender, man, boxHome);
 }
 
