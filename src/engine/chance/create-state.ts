@@ -29,6 +29,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     end: null,
     recorder: null,
     forced: null,
+    watching: false,
   };
 }
 
@@ -102,6 +103,7 @@ function createBall(): BallState {
     goalOdds: 0.5,
     luck: 0.5,
     completion: 0.5,
+    believed: 0.5,
     winner: -1,
     lossKind: 'dropped',
     far: false,
@@ -166,6 +168,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   state.lastTenDue = false;
   state.end = null;
   state.forced = null;
+  state.watching = false;
   Object.assign(state.counts, createCounts());
   resetCoverage(model, state);
   restart(model, state, model.program.starter);

@@ -2,7 +2,8 @@ import type { Options } from './options.ts';
 import { weighInto } from './weigh.ts';
 import { cueHolds } from './cues.ts';
 import { windUpPass } from './pass.ts';
-import { seenBy } from './perceive.ts';
+import { foresee } from './perceive.ts';
+import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
 import type { ChanceModel } from './model.ts';
 import { clearOrders, giveOrder, passStyles } from './script.ts';
@@ -22,20 +23,27 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   if (ball.mode !== ballMode.held || ball.holder >= 6 || state.time < ball.nextDecision) return;
   ball.nextDecision = state.time + model.parameters.decideEvery;
   const carrier = ball.holder;
-  const seen = seenBy(model, state, carrier);
-  const { options } = model.scratch;
+  const { options, foreseen } = model.scratch;
+  // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
+  const windUp = model.athletes[carrier].passRelease * windUpShare;
+  const seen = foresee(model, state, carrier, windUp, foreseen);
   weighInto(options, model, state, carrier, seen);
   if (takeForced(model, state, carrier)) return;
-  if (takeRead(model, state, carrier, seen, options)) return;
-  if (takeOpening(model, state, carrier, options)) return;
+  if (!state.watching) {
+    if (takeRead(model, state, carrier, seen, options)) return;
+    if (takeOpening(model, state, carrier, options)) return;
+  }
   if (followScript(model, state, carrier, options)) return;
   swingOn(model, state, carrier, options);
 }
 
 function takeForced(model: ChanceModel, state: ChanceState, carrier: number): boolean {
   const { forced } = state;
-  if (forced === null || carrier !== forced.from || state.time < forced.time) return false;
+  if (forced === null || state.time < forced.time) return false;
   state.forced = null;
+  state.watching = false;
+  // The ball has already gone on: the look was missed, and the trial is worth what it is worth without it.
+  if (carrier !== forced.from) return false;
   if (forced.to === carrier) windUpShot(model, state);
   else windUpPass(model, state, forced.to, 0, because.open);
   return true;
@@ -92,10 +100,13 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
 
 /** Take the best look when it beats going on by more than the margin. */
 function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
+  // The ball is walked in first: nobody forces a look while the set is not up.
+  if (state.unit.phase === phase.settingUp) return false;
   let best = options.shotValue;
   let to = carrier;
   for (let mate = 0; mate < 6; mate++) {
-    if (options.value_byMate[mate] > best && options.shotOdds_byMate[mate] > 0) {
+    if (options.shotOdds_byMate[mate] === 0 || options.completion_byMate[mate] < model.parameters.openFloor) continue;
+    if (options.value_byMate[mate] > best) {
       best = options.value_byMate[mate];
       to = mate;
     }

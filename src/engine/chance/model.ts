@@ -1,4 +1,4 @@
-import { createLane, type Lane, type LaneMovers } from '../ball/lane.ts';
+import { createLane, defaultLaneParameters, type Lane, type LaneMovers, type LaneParameters } from '../ball/lane.ts';
 import { createPlacement, type Placement } from '../ball/pass-placement.ts';
 import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } from '../ball/shot.ts';
 import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
@@ -15,7 +15,7 @@ import type { Matchup } from './matchup.ts';
 import { createOptions, type Options } from './options.ts';
 import { type ChanceParameters, defaultChanceParameters } from './parameters.ts';
 import { compileProgram, type Program } from './program.ts';
-import { type ChanceState, historySteps, stepSeconds } from './state.ts';
+import { type ChanceState, historySteps, stepSeconds, stride } from './state.ts';
 
 /**
  * Everything about a chance that no trial changes. Made once by `compileChance`; many trials share it.
@@ -47,6 +47,7 @@ export interface ChanceModel {
   readonly defenseDelay: number;
   readonly targetParams: TargetParams;
   readonly shotParameters: ShotParameters;
+  readonly laneParameters: LaneParameters;
   readonly shotTables: readonly ShotTable[];
   /** Where everyone stands at the whistle: x, y per agent. */
   readonly starts: Float64Array;
@@ -57,12 +58,27 @@ export interface ChanceModel {
   readonly scratch: Scratch;
 }
 
+/** The free numbers of the whole chance, the shot and the lane, in one value. */
+export interface ChanceSettings {
+  readonly parameters: ChanceParameters;
+  readonly shotParameters: ShotParameters;
+  readonly laneParameters: LaneParameters;
+}
+
+export const defaultChanceSettings: ChanceSettings = {
+  parameters: defaultChanceParameters,
+  shotParameters: defaultShotParameters,
+  laneParameters: defaultLaneParameters,
+};
+
 /** Memory for one calculation at a time. */
 export interface Scratch {
   readonly lane: Lane;
   readonly touch: Touch;
   readonly placement: Placement;
   readonly options: Options;
+  /** The bodies as the carrier who decides expects them; laid out like `motion`. */
+  readonly foreseen: Float64Array;
   readonly arrival: Float64Array;
   readonly odds: Float64Array;
   readonly point: Float64Array;
@@ -85,9 +101,9 @@ const table = { x: 30, y: 40 };
 export function compileChance(
   matchup: Matchup,
   seed: number,
-  parameters: ChanceParameters = defaultChanceParameters,
-  shotParameters: ShotParameters = defaultShotParameters,
+  settings: Partial<ChanceSettings> = {},
 ): ChanceModel {
+  const { parameters, shotParameters, laneParameters } = { ...defaultChanceSettings, ...settings };
   checkMatchup(matchup);
   const { scheme, sense } = matchup;
   const program = compileProgram(matchup.play);
@@ -126,6 +142,7 @@ export function compileChance(
     defenseDelay: defenseSteps * stepSeconds,
     targetParams: { extends: scheme.extends, standoff: stickLength, sense },
     shotParameters,
+    laneParameters,
     shotTables: matchup.six.map((athlete) => createShotTable(athlete, matchup.keeper, shotParameters)),
     starts,
     homes: homePlaces(program, starts),
@@ -188,6 +205,7 @@ function createScratch(agents: number): Scratch {
     touch: createTouch(),
     placement: createPlacement(),
     options: createOptions(),
+    foreseen: new Float64Array(stride * agents),
     arrival: new Float64Array(agents),
     odds: new Float64Array(agents),
     point: new Float64Array(2),

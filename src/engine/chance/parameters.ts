@@ -17,6 +17,13 @@ export interface ChanceParameters {
   readonly keptShare: number;
   /** How much better than going on a look must be before the script is left for it. */
   readonly greedyMargin: number;
+  /**
+   * Head start that a carrier grants the defense when he judges a lane: what it does between his look and the throw. At .25 s
+   * what he believes and what comes true agree best (docs/models/chance.md).
+   */
+  readonly prudence: number;
+  /** Least odds at which a pass that no script asked for is forced into a look. */
+  readonly openFloor: number;
   /** Least odds at which a scripted pass is thrown. */
   readonly passFloor: number;
   /** How long a carrier waits for a scripted pass to come open. */
@@ -45,11 +52,13 @@ export interface ChanceParameters {
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 7,
   setUpPatience: 11,
-  continuationTop: 0.42,
-  continuationRise: 16,
+  continuationTop: 0.43,
+  continuationRise: 8,
   continuationDead: 2,
   keptShare: 0.2,
   greedyMargin: 0.01,
+  prudence: 0.25,
+  openFloor: 0.65,
   passFloor: 0.8,
   passPatience: 0.9,
   stallPatience: 2.2,

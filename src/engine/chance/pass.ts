@@ -32,6 +32,7 @@ export function windUpPass(model: ChanceModel, state: ChanceState, to: number, s
   ball.to = to;
   ball.style = style;
   ball.why = why;
+  ball.believed = model.scratch.options.completion_byMate[to];
   ball.endAt = state.time + model.athletes[from].passRelease * windUpShare;
   unit.passTo[from] = -1;
 }
@@ -61,6 +62,7 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
     style: passStyles[ball.style],
     lob: ball.lob,
     completion: ball.completion,
+    believed: ball.believed,
     why: passReasons[ball.why],
   });
   alertDefense(state);
@@ -108,7 +110,7 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
   const passer = model.athletes[ball.from];
   const end = 6 + model.covering;
   ball.lob = model.scratch.options.lob_byMate[ball.to] === 1 && ball.why !== 0 ? true : lobIsSafer(model, state);
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, passer.passSpeed, ball.lob, state.bodies.motion, model.laneMovers, 6, end, telegraph);
+  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, passer.passSpeed, ball.lob, state.bodies.motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
   ball.completion = lane.completion;
   ball.arriveAt = state.time + lane.time;
   ball.endAt = ball.arriveAt;
@@ -132,10 +134,10 @@ function lobIsSafer(model: ChanceModel, state: ChanceState): boolean {
   const { lane } = model.scratch;
   const speed = model.athletes[ball.from].passSpeed;
   const end = 6 + model.covering;
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, false, bodies.motion, model.laneMovers, 6, end, 0);
+  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, false, bodies.motion, model.laneMovers, 6, end, 0, model.laneParameters);
   if (lane.length < 8 || lane.completion > 0.85) return false;
   const flat = lane.completion;
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, true, bodies.motion, model.laneMovers, 6, end, 0);
+  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, true, bodies.motion, model.laneMovers, 6, end, 0, model.laneParameters);
   return lane.completion > flat + 0.08;
 }
 

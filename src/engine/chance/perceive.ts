@@ -1,5 +1,5 @@
 import type { ChanceModel } from './model.ts';
-import { type ChanceState, historySteps } from './state.ts';
+import { type ChanceState, historySteps, stepSeconds, stride } from './state.ts';
 
 /** The bodies as this agent knows them: what he saw his reaction time ago. Read only. */
 export function seenBy(model: ChanceModel, state: ChanceState, agent: number): Float64Array {
@@ -14,4 +14,24 @@ export function remember(state: ChanceState): void {
 /** Fill the whole history with the present picture: everyone has stood and looked before the whistle. */
 export function rememberAll(state: ChanceState): void {
   for (let slot = 0; slot < historySteps; slot++) state.bodies.history[slot].set(state.bodies.motion);
+}
+
+/** Share of everyone's way that is carried on: see `foresee`. */
+const carriedOn = 0.5;
+
+/**
+ * The bodies as this agent expects them `ahead` seconds from now: what he saw, carried on half of everyone's way.
+ * Half, because men stop and turn: measured over five schemes, half misses by 1.0 yd where all of it misses by 1.4 and
+ * none of it by 1.3 (docs/models/chance.md). Written to `out`, which is returned.
+ */
+export function foresee(model: ChanceModel, state: ChanceState, agent: number, ahead: number, out: Float64Array): Float64Array {
+  const seen = seenBy(model, state, agent);
+  const seconds = carriedOn * (ahead + model.reactionSteps_byAgent[agent] * stepSeconds);
+  for (let at = 0; at < out.length; at += stride) {
+    out[at] = seen[at] + seen[at + 2] * seconds;
+    out[at + 1] = seen[at + 1] + seen[at + 3] * seconds;
+    out[at + 2] = seen[at + 2];
+    out[at + 3] = seen[at + 3];
+  }
+  return out;
 }

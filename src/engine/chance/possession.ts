@@ -45,7 +45,7 @@ export function takeBall(model: ChanceModel, state: ChanceState, who: number): v
 export function loseBall(model: ChanceModel, state: ChanceState, how: TurnoverKind): void {
   const { counts, ball, bodies } = state;
   ball.mode = ballMode.dead;
-  counts.turnovers++;
+  if (!afterShot.has(how)) counts.turnovers++;
   counts.turnover = how;
   counts.back = 0;
   for (let who = 0; who < 6; who++) {
@@ -55,6 +55,9 @@ export function loseBall(model: ChanceModel, state: ChanceState, how: TurnoverKi
   state.end = model.flagDown ? 'flagOver' : 'turnover';
   state.recorder?.event({ kind: 'turnover', time: state.time, how, back: counts.back });
 }
+
+/** Losses that follow a shot: the trade does not call them turnovers. */
+const afterShot: ReadonlySet<TurnoverKind> = new Set(['saved', 'blocked', 'wide', 'rebound']);
 
 /** A man counts as back when he is at least this far nearer to midfield than the ball. Yards. */
 const backMargin = 1;

@@ -8,10 +8,14 @@ import type { Trace } from './trace.ts';
 /** No chance lasts longer than this beyond its penalty: a net under a mistake, never met. Seconds. */
 const longestOvertime = 40;
 
-/** Run one trial to its end. The counts are left in `state.counts`, how it ended in `state.end`. */
+/**
+ * Run one trial to its end. The counts are left in `state.counts`, how it ended in `state.end`.
+ * With a forced look the script runs untouched until that look is taken; from then on everything goes its way.
+ */
 export function runTrial(model: ChanceModel, state: ChanceState, trial: number, forced: ForcedLook | null = null): void {
   beginTrial(model, state, trial);
   state.forced = forced;
+  state.watching = forced !== null;
   while (state.end === null) advanceTrial(model, state);
 }
 

@@ -117,6 +117,8 @@ export interface BallState {
   /** The number that settles, at the far end, whether a pass is caught. */
   luck: number;
   completion: number;
+  /** Odds of a catch as the passer judged them. */
+  believed: number;
   /** Agent who wins the loose ball, and when. */
   winner: number;
   /** What the loss is called if the defense gets the loose ball. */
@@ -203,6 +205,8 @@ export interface ChanceState {
   recorder: Recorder | null;
   /** A look that has to be taken, to find what it is worth; null in ordinary trials. */
   forced: ForcedLook | null;
+  /** Nobody takes an opening or a read: the script runs on so that its looks can be seen coming and going. */
+  watching: boolean;
 }
 
 /** Keeps what a trial does. */

@@ -119,14 +119,20 @@ function keepOutOfCrease(motion: Float64Array, who: number): void {
   motion[at + 3] -= inward * y;
 }
 
+/** Height of a ball in the stick and of a flat pass, and what a lob adds at the top of its flight. Yards. */
+const stickHeight = 1.4;
+const lobHeight = 2.1;
+
 /** Keep the ball's place true: with its holder, or along its flight. */
 function carryBall(state: ChanceState): void {
   const { ball, bodies } = state;
+  ball.height = ball.mode === ballMode.loose ? 0 : stickHeight;
   if (ball.mode === ballMode.pass || ball.mode === ballMode.shot) {
     const whole = ball.arriveAt - ball.startAt;
     const share = whole > 0 ? Math.min(1, (state.time - ball.startAt) / whole) : 1;
     ball.x = ball.fromX + (ball.toX - ball.fromX) * share;
     ball.y = ball.fromY + (ball.toY - ball.fromY) * share;
+    if (ball.lob && ball.mode === ballMode.pass) ball.height += 4 * lobHeight * share * (1 - share);
   } else if (ball.holder >= 0) {
     ball.x = bodies.motion[stride * ball.holder];
     ball.y = bodies.motion[stride * ball.holder + 1];

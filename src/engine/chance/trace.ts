@@ -33,7 +33,7 @@ export type TraceEvent =
   | { readonly kind: 'setUp'; readonly time: number }
   | { readonly kind: 'beat'; readonly time: number; readonly beat: string }
   | { readonly kind: 'read'; readonly time: number; readonly who: number; readonly read: number }
-  | { readonly kind: 'pass'; readonly time: number; readonly from: number; readonly to: number; readonly style: 'adjacent' | 'skip' | 'feed'; readonly lob: boolean; readonly completion: number; readonly why: 'script' | 'read' | 'open' | 'safe' }
+  | { readonly kind: 'pass'; readonly time: number; readonly from: number; readonly to: number; readonly style: 'adjacent' | 'skip' | 'feed'; readonly lob: boolean; readonly completion: number; readonly believed: number; readonly why: 'script' | 'read' | 'open' | 'safe' }
   | { readonly kind: 'catch'; readonly time: number; readonly who: number }
   | { readonly kind: 'dropped'; readonly time: number; readonly who: number }
   | { readonly kind: 'intercepted' | 'deflected' | 'stripped'; readonly time: number; readonly by: number }

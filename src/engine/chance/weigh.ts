@@ -98,12 +98,12 @@ const quickShare = 0.75;
 function chooseHeight(out: Options, model: ChanceModel, mate: number, fromX: number, fromY: number, x: number, y: number, speed: number, motion: Float64Array): void {
   const { lane } = model.scratch;
   const end = 6 + model.covering;
-  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, telegraph);
+  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, model.parameters.prudence, model.laneParameters);
   out.completion_byMate[mate] = lane.completion;
   out.flight_byMate[mate] = lane.time;
   out.lob_byMate[mate] = 0;
   if (lane.completion > lobBelow || lane.length < lobLength) return;
-  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, telegraph);
+  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, model.parameters.prudence, model.laneParameters);
   if (lane.completion <= out.completion_byMate[mate] + lobGain) return;
   out.completion_byMate[mate] = lane.completion;
   out.flight_byMate[mate] = lane.time;
