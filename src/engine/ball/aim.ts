@@ -28,27 +28,30 @@ export function bestAimInto(out: Aim, view: ShotView, parameters: ShotParameters
   refineAim(out, view, parameters, width * 0.12, 0.25);
 }
 
+/** The best aim from that for a keeper a little beside: from there, and from the other side of him. */
+export function followAim(out: Aim, view: ShotView, parameters: ShotParameters): void {
+  const { across, up } = out;
+  out.goal = -1;
+  tryAim(out, view, parameters, across, up);
+  tryAim(out, view, parameters, Math.min(view.right, Math.max(view.left, 2 * view.keeperAcross - across)), up);
+  refineAim(out, view, parameters, (view.right - view.left) * 0.12, 0.25);
+}
+
 /** Walks uphill from the aim in `out`, whose odds must be of this very view; steps in yd. */
-export function refineAim(
-  out: Aim,
-  view: ShotView,
-  parameters: ShotParameters,
-  stepAcross: number,
-  stepUp: number,
-): void {
+function refineAim(out: Aim, view: ShotView, parameters: ShotParameters, stepAcross: number, stepUp: number): void {
   let across = stepAcross;
   let up = stepUp;
   for (let round = 0; round < refineRounds; round++) {
-    const { across: fromAcross, up: fromUp } = out;
-    const moved =
-      +tryAim(out, view, parameters, fromAcross + across, fromUp) +
-      +tryAim(out, view, parameters, fromAcross - across, fromUp) +
-      +tryAim(out, view, parameters, out.across, fromUp + up) +
-      +tryAim(out, view, parameters, out.across, fromUp - up);
-    if (moved === 0) {
-      across *= 0.5;
-      up *= 0.5;
-    }
+    const fromAcross = out.across;
+    const sideways =
+      tryAim(out, view, parameters, fromAcross + across, out.up) ||
+      tryAim(out, view, parameters, fromAcross - across, out.up);
+    const fromUp = out.up;
+    const upward =
+      tryAim(out, view, parameters, out.across, fromUp + up) || tryAim(out, view, parameters, out.across, fromUp - up);
+    if (sideways || upward) continue;
+    across *= 0.5;
+    up *= 0.5;
   }
 }
 
@@ -96,7 +99,7 @@ function insideEllipse(dx: number, dy: number, halfWidth: number, halfHeight: nu
   return a * a + b * b <= 1;
 }
 
-const strips = 8;
+const strips = 6;
 /** Sines of the strip edges and cosines of their middles: narrow strips where the ellipse's edge is steep. */
 const edge = Float64Array.from({ length: strips + 1 }, (_, i) => Math.sin(((i / strips) * 2 - 1) * (Math.PI / 2)));
 const middle = Float64Array.from({ length: strips }, (_, i) =>

@@ -170,7 +170,7 @@ describe('flight', () => {
       // The reference model repeats the table: speed to the printed digits; the printed times are up to 1e-4 s late and
       // the drops up to 1e-3 m more, one step of the run that made them.
       expect(Math.abs(reference.time - time)).toBeLessThan(1e-4);
-      expect(Math.abs(reference.drop - drop)).toBeLessThan(1e-3);
+      expect(Math.abs(reference.drop - drop)).toBeLessThan(1.1e-3);
       if (distance === 9.14) expect(reference.speed).toBeCloseTo(end, 2);
       // The closed form: constant Cd, time within .0013 s (slow balls fall, and fall faster than they fly), drop within 1 %.
       expect(Math.abs(flightTime(distance * metre, speed * metre) - time)).toBeLessThan(0.0013);

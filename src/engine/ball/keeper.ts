@@ -25,8 +25,9 @@ export function keeperPlaceInto(
   const distance = Math.sqrt(ballX * ballX + ballY * ballY);
   const sine = distance === 0 ? 0 : ballX / distance;
   const cosine = distance === 0 ? 1 : ballY / distance;
-  out[0] = arc.halfWidth * sine;
-  out[1] = depthAt(cosine, arc);
+  const along = alongLine(sine, cosine, arc);
+  out[0] = along * sine;
+  out[1] = Math.max(arc.depthBehind, along * cosine);
 }
 
 /**
@@ -46,13 +47,18 @@ export function keeperLag(
   if (distance === 0) return 0;
   const sine = ballX / distance;
   const cosine = ballY / distance;
-  const offX = keeperX - arc.halfWidth * sine;
-  const offY = keeperY - depthAt(cosine, arc);
+  const along = alongLine(sine, cosine, arc);
+  const offX = keeperX - along * sine;
+  const offY = keeperY - Math.max(arc.depthBehind, along * cosine);
   const across = offX * cosine - offY * sine;
   if (ballX === 0) return Math.abs(across);
   return ballX > 0 ? -across : across;
 }
 
-function depthAt(cosine: number, arc: KeeperArc): number {
-  return arc.depthBehind + (arc.depth - arc.depthBehind) * Math.max(0, cosine);
+/** Where the line from the middle of the goal to the ball meets the arc; with the ball behind, its share of the half-width. */
+function alongLine(sine: number, cosine: number, arc: KeeperArc): number {
+  if (cosine <= 0) return arc.halfWidth;
+  const a = sine / arc.halfWidth;
+  const b = cosine / arc.depth;
+  return 1 / Math.sqrt(a * a + b * b);
 }

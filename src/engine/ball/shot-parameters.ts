@@ -31,16 +31,16 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1,
-  keeperScale: 1,
-  nearDistance: 6.4,
+  scatterScale: 1.7,
+  keeperScale: 0.8,
+  nearDistance: 10.5,
   speedPower: 1,
   rushScatter: 0.6,
   rushSlowing: 0.12,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,
-  reachOdds: 0.525,
+  reachOdds: 0.645,
   bodyAspect: 1.5,
   keeperHeight: 0.93,
   releaseHeight: 1.9,

@@ -1,5 +1,5 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
-import { bestAimInto, createAim } from './aim.ts';
+import { bestAimInto, createAim, followAim } from './aim.ts';
 import { defaultKeeperArc, type KeeperArc, keeperPlaceInto } from './keeper.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
 import { createShotSituation, createShotView, faceKeeperInto, releaseInto, viewInto } from './shot-view.ts';
@@ -9,15 +9,17 @@ export interface ShotTable {
   readonly odds: Float64Array;
 }
 
-/** Grid lines: across (|x|), up (y), keeper's lag (`keeperLag`), rush. Denser where the odds bend. */
+/** Grid lines: across (|x|) and up (y), denser where the odds bend; the keeper's lag in even steps; rush 0 and 1. */
 const gridX = [0, 1.5, 3, 5, 7.5, 10.5, 14];
 const gridY = [0, 0.75, 1.75, 3, 5, 7, 9, 11, 13.5, 16.5, 20];
-const gridLag = [-1.6, -0.8, 0, 0.8, 1.6];
+const lagLow = -0.8;
+const lagStep = 0.4;
+const lagSteps = 7;
 const rushSteps = 2;
 
 const strideRush = 1;
 const strideLag = rushSteps;
-const strideY = strideLag * gridLag.length;
+const strideY = strideLag * lagSteps;
 const strideX = strideY * gridY.length;
 
 /** Precomputes a shooter's goal odds against a keeper (under 5 ms). */
@@ -41,13 +43,17 @@ export function createShotTable(
       keeperPlaceInto(place, shot.x, shot.y, arc);
       for (let rush = 0; rush < rushSteps; rush++) {
         releaseInto(shot, shooter.shotSpeed, shooter.shotScatter, rush, 0, 1, parameters);
-        for (let lag = 0; lag < gridLag.length; lag++) {
+        aim.goal = -1;
+        for (let lag = 0; lag < lagSteps; lag++) {
           // Straight in front both sides are the same: one number, so that a mirrored shot is worth the same to the last bit.
-          const off = ix === 0 ? Math.abs(gridLag[lag]) : gridLag[lag];
-          shot.keeperX = place[0] - (off * shot.y) / distance;
-          shot.keeperY = place[1] + (off * shot.x) / distance;
+          const off = lagLow + lag * lagStep;
+          const used = ix === 0 ? Math.abs(off) : off;
+          shot.keeperX = place[0] - (used * shot.y) / distance;
+          shot.keeperY = place[1] + (used * shot.x) / distance;
           if (!viewInto(view, shot, parameters)) continue;
-          bestAimInto(aim, view, parameters);
+          // The best aim moves little from one line to the next: the full search is needed only once.
+          if (aim.goal < 0) bestAimInto(aim, view, parameters);
+          else followAim(aim, view, parameters);
           odds[ix * strideX + iy * strideY + lag * strideLag + rush * strideRush] = Math.max(0, aim.goal);
         }
       }
@@ -65,8 +71,8 @@ export function shotValue(table: ShotTable, x: number, y: number, keeperLag: num
   if (!(y > 0)) return 0;
   const px = placeOn(inverseX, Math.abs(x), 0, 14, perX);
   const py = placeOn(inverseY, y, 0, 20, perY);
-  const lagShare = Math.min(gridLag.length - 1, Math.max(0, (keeperLag + 1.6) / 0.8));
-  const lagIndex = Math.min(gridLag.length - 2, Math.floor(lagShare));
+  const lagShare = Math.min(lagSteps - 1, Math.max(0, (keeperLag - lagLow) / lagStep));
+  const lagIndex = Math.min(lagSteps - 2, Math.floor(lagShare));
   const ix = Math.min(gridX.length - 2, Math.floor(px));
   const iy = Math.min(gridY.length - 2, Math.floor(py));
   const base = ix * strideX + iy * strideY + lagIndex * strideLag;
