@@ -20,3 +20,4 @@ export type { Rule } from './field/rule.ts';
 export { type Markings, type RuleCode, type RuleCodeId, ruleCodeIds } from './field/rule-code.ts';
 export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field/rule-codes.ts';
 export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
+export { type SchemeId, schemeById, schemeList, schemes, schemesFor } from './defense/schemes.ts';

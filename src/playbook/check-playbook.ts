@@ -1,4 +1,5 @@
 import { checkSchemes } from './check-schemes.ts';
+import { checkSettings } from './check-settings.ts';
 import { checkTeam } from './check-team.ts';
 import { fieldOf } from './field-limits.ts';
 import type { JsonPath } from './json/json-node.ts';
@@ -14,6 +15,7 @@ import type { Playbook } from './schema.ts';
 /** Says everything that is wrong with a document of the right shape: what it names, and what its plays cannot do. */
 export function checkPlaybook(playbook: Playbook, report: Report): void {
   checkTeam(playbook, report);
+  checkSettings(playbook, report);
   checkIds(playbook, report);
   checkPlays(playbook, report);
   checkSchemes(playbook, report);

@@ -1,24 +1,16 @@
-import { sets } from '../engine/index.ts';
+import { createAthlete, sets } from '../engine/index.ts';
 import type { Report } from './report.ts';
-import type { Playbook } from './schema.ts';
+import type { Playbook, Player } from './schema.ts';
+import { toAthlete } from './to-athlete.ts';
 
 /** Men on the field in a man-up unit. */
 const unitSize = 6;
 
-/** Says what is wrong with the roster and the depth chart, and at which levels no team is ever a man up. */
+/** Says what is wrong with the roster, its measurements and the depth chart. */
 export function checkTeam(playbook: Playbook, report: Report): void {
-  checkLevel(playbook, report);
   checkRoster(playbook, report);
+  checkMeasured(playbook, report);
   checkDepth(playbook, report);
-}
-
-function checkLevel({ team }: Playbook, report: Report): void {
-  if (team.level !== '8U' && team.level !== '10U') return;
-  report.add(
-    'level-no-man-up',
-    ['team', 'level'],
-    `At ${team.level} no team is ever a man up or down in games: the player who fouls is replaced (USA Lacrosse boys' youth rules, since 2020). Use these plays in practice; confirm in your rulebook.`,
-  );
 }
 
 function checkRoster({ team }: Playbook, report: Report): void {
@@ -48,6 +40,31 @@ function checkRoster({ team }: Playbook, report: Report): void {
       ['team', 'roster'],
       'The roster has no goalkeeper. Give one player "crosse": "goalkeeper"; plays can be tested without one.',
     );
+  }
+}
+
+function checkMeasured(playbook: Playbook, report: Report): void {
+  for (const [i, player] of playbook.team.roster.entries()) {
+    // One measurement at a time, so that each slip is told at its own place.
+    for (const [name, value] of Object.entries(player.measured ?? {})) {
+      const one: Player = { ...player, measured: { [name]: value } };
+      if (value === undefined || canBe(playbook, one)) continue;
+      report.add(
+        'measured-odd',
+        ['team', 'roster', i, 'measured', name],
+        `${name} of ${player.name} is so far from what is usual at ${playbook.team.level} that it must be a slip or in another unit. Look at the numbers again.`,
+      );
+    }
+  }
+}
+
+function canBe(playbook: Playbook, player: Player): boolean {
+  try {
+    createAthlete(toAthlete(playbook, player));
+    return true;
+  } catch (thrown) {
+    if (thrown instanceof RangeError) return false;
+    throw thrown;
   }
 }
 

@@ -69,6 +69,7 @@ export const diagnosticCodes = {
   'level-no-man-up': note(
     "At 8U and 10U no team is ever a man up or down in games (USA Lacrosse boys' youth rules, since 2020): these plays are for practice.",
   ),
+  'rule-unknown': error('A rule value is set that the rule code does not have, or to something that it cannot be.'),
   'rule-unconfirmed': note(
     'A rule value could not be confirmed in a current rulebook. Confirm it in your rulebook, and set it in "settings" when it differs.',
   ),

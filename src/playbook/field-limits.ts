@@ -1,4 +1,5 @@
-import type { Point } from '../engine/index.ts';
+import { landmarksOf, type Point } from '../engine/index.ts';
+import { ruleCodeOf } from './rule-settings.ts';
 import type { Playbook } from './schema.ts';
 
 /** The lines of the field that a playbook's places are checked against, yards. */
@@ -45,20 +46,16 @@ export function crossesCrease(from: Point, to: Point, field: FieldLimits): boole
 /** Yards inside the crease's edge that a straight way may brush: half a stride. */
 const brush = 0.4;
 
-/**
- * The classic full field: goal line 15 yd from the end line and 40 from the midline, box 35 by 40 yd, 60 yd wide, crease
- * of 9 ft (britannica.com men's lacrosse; trumarkathletics.com; crylax.org; galaxref.com for NFHS).
- */
-const classicField: FieldLimits = {
-  endLine: -15,
-  midline: 40,
-  sideline: 30,
-  creaseRadius: 3,
-  boxHalfWidth: 20,
-  boxTop: 20,
-};
-
-/** The field that a playbook's places are checked against. */
-export function fieldOf(_playbook: Playbook): FieldLimits {
-  return classicField;
+/** The field that a playbook's places are checked against: that of its rule code. */
+export function fieldOf(playbook: Playbook): FieldLimits {
+  const marks = landmarksOf(ruleCodeOf(playbook).markings);
+  return {
+    endLine: marks.endLine,
+    midline: marks.midfieldLine,
+    sideline: marks.sideline,
+    creaseRadius: marks.creaseRadius,
+    // Where the restraining line spans the field, everything below it is "the box".
+    boxHalfWidth: marks.boxSide ?? marks.sideline,
+    boxTop: marks.restrainingLine,
+  };
 }

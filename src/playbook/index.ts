@@ -5,6 +5,7 @@ export { playbookJsonSchema } from './json-schema.ts';
 export { limits } from './limits.ts';
 export { currentVersion } from './migrate.ts';
 export { type ParseResult, parsePlaybook } from './parse.ts';
+export { type RuleValue, ruleCodeOf, settableRules } from './rule-settings.ts';
 export {
   type Opponent,
   type OwnSet,
@@ -17,4 +18,5 @@ export {
   type Team,
 } from './schema.ts';
 export { serializePlaybook } from './serialize.ts';
-export { type LineUp, lineUpFor, type Side, toAthlete, toCandidate, toEnginePlay } from './to-engine.ts';
+export { toAthlete } from './to-athlete.ts';
+export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { disciplineNames, levels } from '../engine/index.ts';
+import { disciplineNames, levels, ruleCodeIds } from '../engine/index.ts';
 import {
   actionPattern,
   beatIdPattern,
@@ -75,6 +75,7 @@ const playerSchema = z.strictObject({
 const teamSchema = z.strictObject({
   name,
   level: z.enum(levels),
+  ruleCode: z.enum(ruleCodeIds).optional().describe('The rules that are played by; those of the level when left out.'),
   roster: z.array(playerSchema).max(limits.players),
   depth: z
     .record(spotId, z.array(z.int().min(0).max(999)).min(1).max(limits.players))
@@ -215,7 +216,18 @@ const opponentSchema = z.strictObject({
 });
 
 const settingsSchema = z.strictObject({
-  penaltySeconds: z.number().min(5).max(300).optional(),
+  penaltySeconds: z
+    .number()
+    .min(5)
+    .max(300)
+    .optional()
+    .describe('The penalty that plays are tested with; that of a technical foul when left out.'),
+  rules: z
+    .record(z.string().max(limits.id), z.union([z.number(), z.boolean(), z.null()]))
+    .optional()
+    .describe(
+      'Rule values of your league where they differ from the rule code, such as "penalties.goalReleases": true.',
+    ),
 });
 
 export const playbookSchema = z

@@ -1,13 +1,4 @@
-import {
-  type Assignment,
-  type AthleteDescription,
-  assignSpots,
-  type Candidate,
-  type Measured,
-  mirrorPlay,
-  type Play,
-  type Sample,
-} from '../engine/index.ts';
+import { type Assignment, assignSpots, type Candidate, mirrorPlay, type Play } from '../engine/index.ts';
 import { fieldOf } from './field-limits.ts';
 import { readPlay } from './play/read-play.ts';
 import { createReport } from './report.ts';
@@ -34,18 +25,6 @@ export function toEnginePlay(playbook: Playbook, playId: string, side: Side = 'r
   );
   if (play === undefined) throw new TypeError(`invalid play: ${report.finish()[0]?.message ?? playId}`);
   return side === 'left' ? mirrorPlay(play) : play;
-}
-
-/** A player as `createAthlete` takes him. */
-export function toAthlete(playbook: Playbook, player: Player): AthleteDescription {
-  const measured = player.measured && toMeasured(player.measured);
-  return {
-    level: playbook.team.level,
-    hand: player.hand,
-    crosse: player.crosse ?? 'short',
-    ...(player.grades && { grades: withoutUndefined(player.grades) }),
-    ...(measured && { measured }),
-  };
 }
 
 /** A player as the fit of players to spots takes him; his id is his number. */
@@ -89,27 +68,4 @@ export function lineUpFor(playbook: Playbook, play: Play): LineUp {
 
 function mayStart(present: readonly Player[], number: number): boolean {
   return present.some((player) => player.number === number && player.crosse !== 'goalkeeper');
-}
-
-function toMeasured(measured: NonNullable<Player['measured']>): Measured {
-  const { sprint20ydSeconds, passSpeedMph, shotSpeedMph, wallBallIn30s, onGoal, heightCm } = measured;
-  return {
-    ...(sprint20ydSeconds && { sprint20yd: sampleOf(sprint20ydSeconds) }),
-    ...(passSpeedMph && { passSpeedMph: sampleOf(passSpeedMph) }),
-    ...(shotSpeedMph && { shotSpeedMph: sampleOf(shotSpeedMph) }),
-    ...(wallBallIn30s && { wallBall30s: sampleOf(wallBallIn30s) }),
-    ...(onGoal && { onGoal }),
-    ...(heightCm !== undefined && { heightCm }),
-  };
-}
-
-function sampleOf(readings: readonly number[]): Sample {
-  return { mean: readings.reduce((sum, reading) => sum + reading, 0) / readings.length, tries: readings.length };
-}
-
-/** Zod's optional fields may hold undefined, which the engine's optional fields may not. */
-function withoutUndefined<T extends object>(values: T): { [K in keyof T]: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
 }

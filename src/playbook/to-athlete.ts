@@ -1,0 +1,37 @@
+import type { AthleteDescription, Measured, Sample } from '../engine/index.ts';
+import type { Playbook, Player } from './schema.ts';
+
+/** A player as `createAthlete` takes him. */
+export function toAthlete(playbook: Playbook, player: Player): AthleteDescription {
+  const measured = player.measured && toMeasured(player.measured);
+  return {
+    level: playbook.team.level,
+    hand: player.hand,
+    crosse: player.crosse ?? 'short',
+    ...(player.grades && { grades: withoutUndefined(player.grades) }),
+    ...(measured && { measured }),
+  };
+}
+
+function toMeasured(measured: NonNullable<Player['measured']>): Measured {
+  const { sprint20ydSeconds, passSpeedMph, shotSpeedMph, wallBallIn30s, onGoal, heightCm } = measured;
+  return {
+    ...(sprint20ydSeconds && { sprint20yd: sampleOf(sprint20ydSeconds) }),
+    ...(passSpeedMph && { passSpeedMph: sampleOf(passSpeedMph) }),
+    ...(shotSpeedMph && { shotSpeedMph: sampleOf(shotSpeedMph) }),
+    ...(wallBallIn30s && { wallBall30s: sampleOf(wallBallIn30s) }),
+    ...(onGoal && { onGoal }),
+    ...(heightCm !== undefined && { heightCm }),
+  };
+}
+
+function sampleOf(readings: readonly number[]): Sample {
+  return { mean: readings.reduce((sum, reading) => sum + reading, 0) / readings.length, tries: readings.length };
+}
+
+/** Zod's optional fields may hold undefined, which the engine's optional fields may not. */
+function withoutUndefined<T extends object>(values: T): { [K in keyof T]: Exclude<T[K], undefined> } {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as {
+    [K in keyof T]: Exclude<T[K], undefined>;
+  };
+}
