@@ -21,3 +21,9 @@ export { type Markings, type RuleCode, type RuleCodeId, ruleCodeIds } from './fi
 export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field/rule-codes.ts';
 export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
 export { type SchemeId, schemeById, schemeList, schemes, schemesFor } from './defense/schemes.ts';
+export { type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
+export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';
+export { pairedDifference } from './statistics/paired-difference.ts';
+export { quartiles, sortedQuantile } from './statistics/quantile.ts';
+export { addValue, createMoments, mergeMoments, type RunningMoments, varianceOf } from './statistics/running-moments.ts';
+export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';

@@ -11,6 +11,10 @@ function chiSquare(n: number, draw: (k: number) => number): number {
 
 describe('uniform', () => {
   const draws = createDraws(20260101);
+  const fourthWord = (k: number) => {
+    block(draws, k, 1, 1, 1);
+    return unit(draws.words[3]!);
+  };
 
   // Four standard deviations of chi-square around its mean: 63 +- 45.
   it.each([
@@ -19,7 +23,7 @@ describe('uniform', () => {
     ['kind', (k: number) => uniform(draws, 0, 0, k, 0)],
     ['index', (k: number) => uniform(draws, 0, 0, 0, k)],
     ['seed', (k: number) => uniform(createDraws(k), 0, 0, 0, 0)],
-    ['fourth word of a block', (k: number) => (block(draws, k, 1, 1, 1), unit(draws.words[3]!))],
+    ['fourth word of a block', (k: number) => fourthWord(k)],
   ] as const)('is spread evenly along %s', (_name, draw) => {
     const statistic = chiSquare(20_000, draw);
     expect(statistic).toBeGreaterThan(18);
