@@ -1,4 +1,4 @@
-import type { Point } from '../engine/index.ts';
+import type { Markings, Point } from '../engine/index.ts';
 import { circle, line, type Primitive, polygon, rectangle, text, type View } from './scene.ts';
 
 /**
@@ -18,6 +18,20 @@ export interface FieldMarkings {
   readonly creaseRadius: number;
   readonly goalHalfWidth: number;
   readonly goalDepth: number;
+}
+
+/** The markings of a rule code, as they are drawn. */
+export function drawnField(markings: Markings): FieldMarkings {
+  return {
+    halfWidth: markings.halfWidth.value,
+    behind: markings.goalToEndLine.value,
+    restraining: markings.goalToRestraining.value,
+    midfield: markings.goalToMidfield.value,
+    boxHalfWidth: markings.boxHalfWidth.value,
+    creaseRadius: markings.creaseRadius.value,
+    goalHalfWidth: markings.goalWidth.value / 2,
+    goalDepth: markings.goalDepth.value,
+  };
 }
 
 /** The part of the half field that a man-up unit uses, with room for a restart outside the box. */

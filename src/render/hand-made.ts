@@ -107,7 +107,17 @@ const defenseEnd: readonly Point[] = [
 const events: readonly TraceEvent[] = [
   { kind: 'setUp', time: 0 },
   { kind: 'beat', time: 0, beat: 'skip' },
-  { kind: 'pass', time: passTime, from: 1, to: 4, style: 'skip', lob: false, completion: 0.86, why: 'script' },
+  {
+    kind: 'pass',
+    time: passTime,
+    from: 1,
+    to: 4,
+    style: 'skip',
+    lob: false,
+    completion: 0.86,
+    believed: 0.86,
+    why: 'script',
+  },
   { kind: 'duty', time: 0.75, by: 3, duty: duty.ball, a: 4, b: -1, late: 0.3 },
   { kind: 'catch', time: catchTime, who: 4 },
   { kind: 'shot', time: 1.5, who: 4, goalOdds: 0.31, distance: 8.5, pressed: false, assistedBy: 1 },

@@ -127,13 +127,13 @@ export function dutyClause(defender: string, duty: string, a: string | undefined
     case 'lane':
       return `${defender} in the lane to ${whom}`;
     case 'lock':
-      return `${defender} locks ${whom}`;
+      return b === undefined ? `${defender} locks ${whom}` : `${defender} locks ${whom}, cheats to ${b}`;
     case 'pipe':
       return a === undefined ? `${defender} guards the pipe` : `${defender} guards the pipe against ${a}`;
     case 'front':
       return `${defender} fronts ${whom}`;
     case 'place':
-      return `${defender} holds his place`;
+      return a === undefined ? `${defender} holds his place` : `${defender} holds his place and watches ${a}`;
     default:
       throw new TypeError(`unknown duty: ${duty} (expected ${dutyNames.join(', ')})`);
   }
@@ -149,7 +149,14 @@ function passWords(event: Extract<TraceEvent, { kind: 'pass' }>, trace: Trace, n
   const lane = event.lob ? '' : `: ${laneWords(trace, event.time, event.from, event.to, names)}`;
   const why = event.why === 'safe' ? ' to be safe' : '';
   const from = attackerName(names, event.from);
-  return `${from} ${passVerb(event.style)} ${attackerName(names, event.to)}${lob}${why}${lane} (odds ${percent(event.completion)})`;
+  return `${from} ${passVerb(event.style)} ${attackerName(names, event.to)}${lob}${why}${lane} (odds ${percent(event.completion)}${belief(event)})`;
+}
+
+/** A carrier who is this far wrong about a pass has misjudged it; less is what anybody is out by. */
+const misjudged = 0.15;
+
+function belief({ completion, believed }: Extract<TraceEvent, { kind: 'pass' }>): string {
+  return Math.abs(believed - completion) < misjudged ? '' : `, he thought ${percent(believed)}`;
 }
 
 function groundBallWords(event: Extract<TraceEvent, { kind: 'groundBall' }>, names: TraceNames): string {
