@@ -2,6 +2,7 @@ export { demoPlaybook, demoText } from './demo.ts';
 export { type Diagnostic, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
 export { playbookJsonSchema } from './json-schema.ts';
+export { nearestName } from './language/nearest-name.ts';
 export { limits } from './limits.ts';
 export { currentVersion } from './migrate.ts';
 export { type ParseResult, parsePlaybook } from './parse.ts';
