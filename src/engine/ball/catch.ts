@@ -15,7 +15,7 @@ export interface CatchParameters {
 
 /** Defaults; docs/models/ball.md says what they were fitted to. */
 export const defaultCatchParameters: CatchParameters = {
-  errorScale: 0.55,
+  errorScale: 1,
   easySpeed: 24,
   speedScale: 20,
   trafficDistance: 3,
