@@ -2,7 +2,7 @@ import type { Action, Play, Point } from '../engine/index.ts';
 import { along, barArrow, curvedArrow, distance, doubleArrow, straightArrow, trimStart, zigzagArrow } from './arrow.ts';
 import { type FieldMarkings, fieldScene, viewAround } from './field-scene.ts';
 import { layOutPage } from './page-layout.ts';
-import { attackerMark, attackerRadius, ballInHands } from './people-marks.ts';
+import { attackerMark, attackerRadius, ballInHands, ballMark } from './people-marks.ts';
 import { actionPath, openingPicture, type PlayPicture, type PlayStep, playSteps } from './play-steps.ts';
 import { actionWords, triggerWords } from './play-words.ts';
 import { type Primitive, polyline, type Scene, text } from './scene.ts';
@@ -29,11 +29,13 @@ export function playScene(play: Play, step: number, field: FieldMarkings): Scene
   const shown = steps[step - 1];
   const sentence = shown === undefined ? openingSentence(play) : stepSentence(shown, step);
   const picture = shown?.before ?? openingPicture(play);
+  // All steps of a play share one view, so that they can be leafed through.
+  const view = viewAround([...placesOf(steps), ...(step === 0 ? roomForRestart(play) : [])]);
   return layOutPage(
     {
       title: step === 0 ? `${play.name}: the set` : `${play.name}: step ${step} of ${steps.length}`,
       description: `${sentence} ${whereWords(picture)} ${viewpointNote}`,
-      field: viewAround([...placesOf(steps), play.start.restart]),
+      field: view,
       clock: step === 0 ? '' : `${step} / ${steps.length}`,
       above: [
         { style: 'heading', text: play.name },
@@ -44,11 +46,22 @@ export function playScene(play: Play, step: number, field: FieldMarkings): Scene
       ],
     },
     [
-      ...fieldScene(field, viewAround([...placesOf(steps), play.start.restart])),
+      ...fieldScene(field, view),
+      ...(step === 0 ? restartMarks(play) : []),
       ...(shown?.beat.actions ?? []).flatMap((action) => actionMarks(action, shown!)),
-      ...peopleMarks(play, picture),
+      ...peopleMarks(play, picture, step > 0),
     ],
   );
+}
+
+// The word is wider than the ball that it stands below.
+function roomForRestart({ start: { restart } }: Play): readonly Point[] {
+  return [-1, 1].map((side) => ({ x: restart.x + side, y: restart.y + 0.5 }));
+}
+
+function restartMarks(play: Play): readonly Primitive[] {
+  const { restart } = play.start;
+  return [ballMark(restart), text('stepText', { x: restart.x, y: restart.y + 1.1 }, 'restart')];
 }
 
 function placesOf(steps: readonly PlayStep[]): readonly Point[] {
@@ -56,7 +69,7 @@ function placesOf(steps: readonly PlayStep[]): readonly Point[] {
 }
 
 function openingSentence(play: Play): string {
-  return `The set: ${play.start.ball} has the ball when it is up.`;
+  return `The set. ${play.start.ball} restarts outside the box and has the ball when it is up.`;
 }
 
 function stepSentence(step: PlayStep, number: number): string {
@@ -79,11 +92,11 @@ export function placeWords(at: Point): string {
   return `${side}, ${height}`;
 }
 
-function peopleMarks(play: Play, picture: PlayPicture): readonly Primitive[] {
+function peopleMarks(play: Play, picture: PlayPicture, ballInPlay: boolean): readonly Primitive[] {
   const holder = picture.places[picture.ball];
   return [
     ...play.spots.flatMap((spot) => attackerMark(picture.places[spot.id]!, spot.id, spot.id === picture.ball)),
-    ...(holder === undefined ? [] : [ballInHands(holder)]),
+    ...(holder === undefined || !ballInPlay ? [] : [ballInHands(holder)]),
   ];
 }
 
