@@ -133,7 +133,7 @@ export function laneInto(
   out.end = end;
   let touches = 0;
   for (let agent = first; agent < end; agent++) {
-    touches += touchesOfAgent(out, agent, lob, motion, movers, readAhead, parameters);
+    touches += touchesOfAgent(out, agent, motion, movers, readAhead, parameters);
   }
   if (!(out.time < Number.POSITIVE_INFINITY)) out.completion = 0;
   else out.completion = touches === 0 ? 1 : Math.exp(-touches);
@@ -184,7 +184,6 @@ function layFlight(
 function touchesOfAgent(
   out: Lane,
   agent: number,
-  lob: boolean,
   motion: Float64Array,
   movers: LaneMovers,
   readAhead: number,
@@ -238,6 +237,13 @@ function touchesOfAgent(
   let left = -1;
   let touches = 0;
   for (; sample < laneSamples && distances[sample] <= along + half; sample++) {
+    const rise = out.rise_bySample[sample];
+    if (rise >= overhead) {
+      // Over his head: only the running power of e^{-a t} has to keep step.
+      if (left > 0) left *= decay;
+      out.touches_byAgentSample[base + sample] = 0;
+      continue;
+    }
     const distance = distances[sample];
     const since = times[sample] - reaction;
     let x: number;
@@ -261,9 +267,9 @@ function touchesOfAgent(
     const dx = ux * distance - x;
     const dy = uy * distance - y;
     let stick = reach * share;
-    if (lob) {
-      const lift = out.rise_bySample[sample] / overhead;
-      stick = lift >= 1 ? Number.NEGATIVE_INFINITY : stick * Math.sqrt(1 - lift * lift);
+    if (rise > 0) {
+      const lift = rise / overhead;
+      stick *= Math.sqrt(1 - lift * lift);
     }
     // Most samples end here: the root is taken only when the ball is inside his reach.
     const room = covered + stick;
