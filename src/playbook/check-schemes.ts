@@ -80,8 +80,10 @@ function checkRow(duties: readonly string[], path: JsonPath, names: SchemeNames,
       sound = false;
       continue;
     }
-    if (given.has(value.by))
+    if (given.has(value.by)) {
+      sound = false;
       report.add('duty-twice', [...path, 'do', i], `${value.by} has two duties in this row. Keep one.`);
+    }
     given.add(value.by);
   }
   const idle = [...names.men].filter((man) => !given.has(man));

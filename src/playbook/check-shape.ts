@@ -90,6 +90,13 @@ function reportIssue(issue: Issue, path: JsonPath, document: unknown, report: Re
         `The name ${JSON.stringify(shorten(String(path.at(-1))))} cannot stand here. ${formWords(path)}`,
       );
       return;
+    case 'invalid_union':
+      report.add(
+        'field-type',
+        path,
+        `${capital(name)} should be a number, true, false or null, not ${describe(value)}.`,
+      );
+      return;
     default:
       report.add('field-type', path, `${capital(name)} is not as it should be: ${issue.message}.`);
   }

@@ -357,11 +357,13 @@ class JsonReader {
   }
 
   private skipComment(): void {
-    this.report('json-comment', this.at, 'JSON has no comments. Put remarks in "notes", or take them out.');
-    if (this.text[this.at + 1] === '*') {
-      const end = this.text.indexOf('*/', this.at + 2);
-      if (end < 0) this.stop('json-comment', this.at, 'This comment has no end.');
-      this.at = end + 2;
+    const start = this.at;
+    const isBlock = this.text[start + 1] === '*';
+    const close = isBlock ? this.text.indexOf('*/', start + 2) : -1;
+    if (isBlock && close < 0) this.stop('json-comment', start, 'This comment has no end, and JSON has no comments.');
+    this.report('json-comment', start, 'JSON has no comments. Put remarks in "notes", or take them out.');
+    if (isBlock) {
+      this.at = close + 2;
       return;
     }
     while (this.at < this.text.length && this.text[this.at] !== '\n' && this.text[this.at] !== '\r') this.at++;

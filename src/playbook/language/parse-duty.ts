@@ -1,5 +1,6 @@
 import type { Point } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
+import { spotIdPattern } from './patterns.ts';
 import { type PhraseFault, PhraseReader, readPhrase } from './phrase.ts';
 
 /** One duty of an own scheme's row, as written. */
@@ -69,6 +70,8 @@ function readDuty(reader: PhraseReader, names: SchemeNames): WrittenDuty {
 }
 
 function readSpot(reader: PhraseReader, names: SchemeNames): string {
+  const found = reader.peek();
+  if (found?.kind === 'word' && !spotIdPattern.test(found.text)) return reader.stop('a spot in capital letters');
   const token = reader.anyWord('a spot');
   if (!names.spots.has(token.text)) {
     reader.fault(

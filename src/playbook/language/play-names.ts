@@ -1,6 +1,7 @@
 import type { Point } from '../../engine/index.ts';
 import type { DiagnosticCode } from '../diagnostic-codes.ts';
 import { nearestName } from './nearest-name.ts';
+import { spotIdPattern } from './patterns.ts';
 import type { PhraseReader, Token } from './phrase.ts';
 
 /** What the phrases of one play may name, and which places on the field are allowed. */
@@ -16,14 +17,14 @@ export interface PlayNames {
 
 /** Read a spot's name; reports an unknown one and reads on. */
 export function readSpot(reader: PhraseReader, names: PlayNames, what = 'a spot'): string {
-  const token = reader.anyWord(what);
+  const token = readSpotWord(reader, what);
   checkSpot(reader, names, token);
   return token.text;
 }
 
 /** Read a spot that must be another man than `self`. */
 export function readOtherSpot(reader: PhraseReader, names: PlayNames, self: string, verb: string): string {
-  const token = reader.anyWord('a spot');
+  const token = readSpotWord(reader, 'a spot');
   checkSpot(reader, names, token);
   if (token.text === self)
     reader.fault('self-target', token.offset, `${self} cannot ${verb} himself. Name another spot.`);
@@ -40,7 +41,7 @@ export function readBeat(reader: PhraseReader, names: PlayNames): string {
 export function readPlace(reader: PhraseReader, names: PlayNames): Point {
   const token = reader.peek();
   if (token?.kind === 'word') {
-    reader.anyWord('a place');
+    readSpotWord(reader, 'a place (x,y in yards, or a spot)');
     checkSpot(reader, names, token);
     return names.spots.get(token.text) ?? { x: 0, y: 0 };
   }
@@ -62,6 +63,13 @@ export function unknownSpot(id: string, names: Pick<PlayNames, 'spots' | 'spotHi
   const near = nearestName(id, names.spots.keys());
   const guess = near === undefined ? '' : ` Did you mean ${near}?`;
   return `The play has no spot "${id}".${guess} Its spots are ${[...names.spots.keys()].join(', ')}.${names.spotHint}`;
+}
+
+/** A word that is written as spots are; anything else is a slip in the phrase rather than a wrong name. */
+function readSpotWord(reader: PhraseReader, what: string): Token {
+  const token = reader.peek();
+  if (token?.kind === 'word' && !spotIdPattern.test(token.text)) return reader.stop(`${what} in capital letters`);
+  return reader.anyWord(what);
 }
 
 function checkSpot(reader: PhraseReader, names: PlayNames, token: Token): void {

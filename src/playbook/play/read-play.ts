@@ -23,7 +23,6 @@ export function readPlay(
 ): Play | undefined {
   const set = readSet(play, path, ownSets, report);
   if (set === undefined) return undefined;
-  const spots = moveSpots(play, path, set, field, report);
   let sound = true;
   const watching: Report = {
     ...report,
@@ -32,6 +31,7 @@ export function readPlay(
       report.add(...all);
     },
   };
+  const spots = moveSpots(play, path, set, field, watching);
   const reader = createReader(spots, set.spotHint, field, watching);
   const main = reader.script(play.beats, play.reads ?? [], path);
   const lastTen =

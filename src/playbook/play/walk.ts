@@ -186,7 +186,8 @@ class Walk {
     // Two orders of one beat are told as two places at once.
     if (way === undefined || way.order.beat === next.beat) return;
     const run = (at - way.since) * way.speed;
-    if (way.length - run <= strides) return;
+    // Sent two ways in one moment is a fault however short the way; sent on a stride early is not.
+    if (at > way.since && way.length - run <= strides) return;
     const nextBeat = this.play.beats[next.beat]!.id;
     this.faults.push({
       kind: 'cutShort',
