@@ -33,7 +33,9 @@ const cheat = 0.25;
 /** Part of the ball's lane in which a stick is worth having: not at the passer, not at the catcher. */
 const laneFrom = 0.35;
 const laneTo = 0.8;
-const laneSink = 0.9;
+const laneSink = 0.85;
+/** Off the ball nobody plays farther out than this much inside the distance at which the ball is met. */
+const offBallInside = 1.2;
 /** From where on a man counts as at the doorstep, and from where not at all, yards from the goal. */
 const doorstep = { full: 5, none: 7 } as const;
 /** Closer than this two points are the same place. */
@@ -66,18 +68,18 @@ export function targetInto(
       return;
     case duty.man:
       manInto(out, ax, ay, ballX, ballY, params);
+      holdIn(out, params);
       return;
     case duty.split: {
       const b = board.b[defender];
-      if (b < 0 || b === a) {
-        manInto(out, ax, ay, ballX, ballY, params);
-        return;
-      }
-      splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
+      if (b < 0 || b === a) manInto(out, ax, ay, ballX, ballY, params);
+      else splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
+      holdIn(out, params);
       return;
     }
     case duty.lane:
       laneInto(out, ax, ay, ballX, ballY, placeX, placeY, params);
+      holdIn(out, params);
       return;
     case duty.lock: {
       lockInto(out, ax, ay, ballX, ballY, params);
@@ -237,6 +239,16 @@ function frontInto(out: Float64Array, x: number, y: number, ballX: number, ballY
   }
   const share = Math.min(frontGap, 0.5 * distance) / distance;
   setInto(out, x + share * dx, Math.max(y + share * dy, floor));
+}
+
+/** Pull a place off the ball in to what the scheme's size allows. */
+function holdIn(out: Float64Array, params: TargetParams): void {
+  const most = params.extends - offBallInside;
+  const square = out[0] * out[0] + out[1] * out[1];
+  if (square <= most * most) return;
+  const share = most / Math.sqrt(square);
+  out[0] *= share;
+  out[1] *= share;
 }
 
 function sideOf(x: number, sense: 1 | -1): 1 | -1 {

@@ -101,3 +101,14 @@ export function manIn(view: SchemeView, memory: SchemeMemory, wanted: Zone, exce
   }
   return -1;
 }
+
+/**
+ * Which of two choices holds, 1 for a positive `value` and -1 for a negative one, kept in memory slot `slot`
+ * until the value contradicts it by more than `margin`: men who stand level must not make a defense dither.
+ */
+export function steady(memory: SchemeMemory, slot: number, value: number, margin: number): 1 | -1 {
+  const kept = memory[slot];
+  if (kept !== 0 && value * kept >= -margin) return kept > 0 ? 1 : -1;
+  memory[slot] = value >= 0 ? 1 : -1;
+  return value >= 0 ? 1 : -1;
+}

@@ -17,7 +17,7 @@ import {
 } from '../rotation.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { isTop, manIn, playedBall, readSide, readZones, zone } from '../zones.ts';
+import { manIn, playedBall, readSide, readZones, steady, zone } from '../zones.ts';
 import { ballPipe, giveAdjacent, isAcross } from './four-man.ts';
 
 /** Pentagon 1-2-2 (shape: "Select Team Man-Down Defense: 55", slideplayer.com/amp/2345932; yards ours). */
@@ -31,6 +31,12 @@ const creaseSlot = rotationMemory;
 const orderSlot = rotationMemory + 1;
 const arrivedZoneSlot = rotationMemory + 2;
 const skippedSlot = rotationMemory + 3;
+// Choices between men who may stand level; forgotten when the ball changes hands.
+const lowerSlot = rotationMemory + 4;
+const nearSlot = rotationMemory + 5;
+const creaseSideSlot = rotationMemory + 6;
+/** Yards by which a choice must be wrong before it is changed. */
+const levelMargin = 1;
 
 const seats = createSeats();
 
@@ -60,7 +66,7 @@ export const fiveMan: Scheme = {
   names: ['pt', 'tr', 'tl', 'lr', 'll'],
   shortSticks: [0],
   home,
-  memorySize: rotationMemory + 4,
+  memorySize: rotationMemory + 7,
   extends: 13,
   assign(view, memory, out) {
     readParts(view, memory);
@@ -109,6 +115,8 @@ function turnFive(view: SchemeView, memory: SchemeMemory, ball: number): readonl
     const steps = (indexIn(old, onBall(memory)) - before + 5) % 5;
     memory[skippedSlot] = steps === 2 || steps === 3 ? 1 : 0;
     memory[arrivedZoneSlot] = memory[ball];
+    memory[lowerSlot] = 0;
+    memory[nearSlot] = 0;
     return chooseOrder(view, memory);
   }
   if (view.carrying) bump(memory, old, ball);
@@ -156,7 +164,7 @@ function giveOneCrease(view: SchemeView, memory: SchemeMemory, out: DutyBoard): 
   } else {
     giveNear(view, memory, out, before, beforeMan);
     giveNear(view, memory, out, after, afterMan);
-    const lowIsAfter = isLower(view, farAfterMan, farBeforeMan);
+    const lowIsAfter = steady(memory, lowerSlot, lowerBy(view, farAfterMan, farBeforeMan), levelMargin) > 0;
     giveFar(view, memory, out, lowIsAfter ? farAfter : farBefore, lowIsAfter ? farBefore : farAfter);
   }
 }
@@ -204,7 +212,7 @@ function giveAcross(
 /** Ball at the point: the backside men converge on the crease by side, the other one holding his own low man's pipe. */
 function shareCrease(view: SchemeView, memory: SchemeMemory, leftMan: number, rightMan: number, out: DutyBoard): void {
   const { first, farBefore, farAfter } = parts;
-  const isRight = view.sense * view.offense[2 * first] >= 0;
+  const isRight = steady(memory, creaseSideSlot, view.sense * view.offense[2 * first], levelMargin) > 0;
   const onCrease = isRight ? farAfter : farBefore;
   giveFront(view, out, onCrease, first, home);
   own(memory, first, onCrease);
@@ -230,7 +238,7 @@ function giveOthers(view: SchemeView, memory: SchemeMemory, out: DutyBoard): voi
     own(memory, across, parts.side > 0 ? farBefore : farAfter);
     return;
   }
-  const nearIsAfter = takesNear(view, afterMan, beforeMan);
+  const nearIsAfter = takesNear(view, memory, afterMan, beforeMan);
   const onNear = nearIsAfter ? farAfter : farBefore;
   const onFar = nearIsAfter ? farBefore : farAfter;
   giveFront(view, out, onNear, first, home);
@@ -242,29 +250,19 @@ function giveOthers(view: SchemeView, memory: SchemeMemory, out: DutyBoard): voi
 }
 
 /** Whether the man after the ball is the one whose backside partner stands nearer the near crease man; the lower one on a tie. */
-function takesNear(view: SchemeView, afterMan: number, beforeMan: number): boolean {
+function takesNear(view: SchemeView, memory: SchemeMemory, afterMan: number, beforeMan: number): boolean {
   const { first, second } = parts;
   if (afterMan < 0 || beforeMan < 0 || second < 0) return true;
   const straight = distance(view, afterMan, first) + distance(view, beforeMan, second);
   const crossed = distance(view, afterMan, second) + distance(view, beforeMan, first);
-  const difference = straight - crossed;
-  if (difference > tieMargin || difference < -tieMargin) return difference < 0;
-  return isLower(view, afterMan, beforeMan);
+  const better = crossed - straight;
+  const isTie = better < levelMargin && better > -levelMargin;
+  return steady(memory, nearSlot, isTie ? lowerBy(view, afterMan, beforeMan) : better, levelMargin) > 0;
 }
-
-/** Sums of distances closer than this are a tie, yards: a little unevenness of the set must not decide. */
-const tieMargin = 0.5;
 
 function giveNear(view: SchemeView, memory: SchemeMemory, out: DutyBoard, defender: number, man: number): void {
-  const { ball, side } = parts;
-  if (man >= 0 && isTop(memory[man]) && isTop(memory[ball])) {
-    const x = view.sense * view.offense[2 * man];
-    giveLane(view, out, defender, man, laneShare * x, laneShare * view.offense[2 * man + 1]);
-  } else giveAdjacent(view, memory, out, defender, man, ball, side);
+  giveAdjacent(view, memory, out, defender, man, parts.ball, parts.side);
 }
-
-/** An adjacent stands in the lane near his man, sunk to the goal by this share. */
-const laneShare = 0.7;
 
 function giveSkipLane(view: SchemeView, out: DutyBoard, defender: number, far: number, near: number): void {
   const x = near >= 0 ? 0.5 * view.sense * view.offense[2 * near] : home[2 * defender];
@@ -275,11 +273,10 @@ function isLowFront(memory: SchemeMemory, man: number): boolean {
   return man >= 0 && (memory[man] === zone.lowLeft || memory[man] === zone.lowRight);
 }
 
-/** The lower of two men; the right one when level. */
-function isLower(view: SchemeView, one: number, other: number): boolean {
-  const difference = view.offense[2 * one + 1] - view.offense[2 * other + 1];
-  if (difference !== 0) return difference < 0;
-  return view.sense * (view.offense[2 * one] - view.offense[2 * other]) >= 0;
+/** By how much one man is lower than another; of level men the right one counts as lower. */
+function lowerBy(view: SchemeView, one: number, other: number): number {
+  const difference = view.offense[2 * other + 1] - view.offense[2 * one + 1];
+  return difference !== 0 ? difference : view.sense * (view.offense[2 * one] - view.offense[2 * other]);
 }
 
 function distance(view: SchemeView, one: number, other: number): number {
@@ -292,8 +289,10 @@ function distance(view: SchemeView, one: number, other: number): number {
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side } = parts;
   const owner = ownerOf(memory, ball);
+  const other = otherCrease(view, ball);
   for (let defender = 0; defender < 5; defender++) {
     if (defender === owner) giveBall(view, out, defender, ball, side);
+    else if (other >= 0 && ownerOf(memory, other) === defender) giveMan(view, out, defender, other, home);
     else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), home);
   }
 }

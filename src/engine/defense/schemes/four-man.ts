@@ -92,7 +92,9 @@ function giveParts(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void
   const one = fromBall(seats, 1, 2);
   const second = otherCrease(view, first);
   const other = seats.size > 4 ? fromBall(seats, 1, -2) : second;
-  giveSplit(view, out, split, one, other, boxHome);
+  // The man behind can't shoot: with two on the crease the splitter drops to the second of them (doctrine 3.3).
+  if (seats.size === 4 && second >= 0 && memory[one] === zone.behind) giveMan(view, out, split, second, boxHome);
+  else giveSplit(view, out, split, one, other, boxHome);
   own(memory, one, split);
   own(memory, other, split);
   const opposite = fromBall(seats, 1, 3);
@@ -162,8 +164,11 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   const { ball, side, first } = scratch;
   if (first === ball || first < 0) giveBall(view, out, inside, ball, side);
   else giveLock(view, out, inside, first, boxHome);
+  const other = otherCrease(view, first);
   for (const defender of fourOrder) {
-    if (ownerOf(memory, ball) === defender && first !== ball) giveBall(view, out, defender, ball, side);
+    if (other >= 0 && other !== ball && ownerOf(memory, other) === defender)
+      giveMan(view, out, defender, other, boxHome);
+    else if (ownerOf(memory, ball) === defender && first !== ball) giveBall(view, out, defender, ball, side);
     else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), boxHome);
   }
 }

@@ -4,7 +4,7 @@ import type { DutyBoard } from '../duty.ts';
 import { giveBall, giveFront, giveLane, giveMan, givePipe, givePlace, giveSplit, pipeX, pipeY } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, topOn, zone, zoneMemory } from '../zones.ts';
+import { isTop, lowOn, manIn, playedBall, readSide, readZones, steady, topOn, zone, zoneMemory } from '../zones.ts';
 import { opposite, topOrPoint } from './two-top-zone.ts';
 
 /** Roof, two sides, two lows (doctrine 3.1; yards common practice, no source). */
@@ -12,6 +12,9 @@ const home = [0, 12, 6, 9, -6, 9, 4, 3, -4, 3] as const;
 const roof = 0;
 
 const creaseSlot = zoneMemory;
+const creaseSideSlot = zoneMemory + 1;
+/** A crease man this far over belongs to the other low man, yards. */
+const sideMargin = 1;
 const seats = createSeats();
 const read = { ball: 0, at: 0, side: 1 as 1 | -1, nearSide: 1, farSide: 2, nearLow: 3, farLow: 4, first: -1 };
 
@@ -27,7 +30,7 @@ export const house: Scheme = {
   names: ['pt', 'sr', 'sl', 'lr', 'll'],
   shortSticks: [roof],
   home,
-  memorySize: zoneMemory + 1,
+  memorySize: zoneMemory + 2,
   extends: 12.5,
   assign(view, memory, out) {
     readHouse(view, memory);
@@ -63,14 +66,15 @@ function creaseMan(view: SchemeView, side: 1 | -1): number {
 function ballAtPoint(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side, first } = read;
   giveBall(view, out, roof, ball, side);
+  const creaseX = first < 0 ? 0 : view.sense * view.offense[2 * first];
+  const creaseSide = first < 0 ? 0 : steady(memory, creaseSideSlot, creaseX, sideMargin);
   for (let s = 1 as 1 | -1; ; s = -1) {
     const wing = manIn(view, memory, lowOn(s), ball);
     const top = manIn(view, memory, topOn(s), ball);
     giveLane(view, out, s > 0 ? 1 : 2, wing >= 0 ? wing : top, s * 6, 9, wing >= 0 ? top : -1);
     const low = s > 0 ? 3 : 4;
-    const ownsCrease = first >= 0 && view.sense * view.offense[2 * first] >= 0 === s > 0;
     if (view.creaseSize > 1) giveMan(view, out, low, creaseMan(view, s), home);
-    else if (ownsCrease) giveFront(view, out, low, first, home);
+    else if (creaseSide === s) giveFront(view, out, low, first, home);
     else givePipe(view, out, low, wing >= 0 ? wing : manIn(view, memory, zone.behind, ball), s * pipeX, 3);
     if (s < 0) return;
   }
@@ -98,10 +102,10 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   givePlace(view, out, nearSide, side * 5, 8, fromBall(seats, side, -1));
   const far = manIn(view, memory, lowOn(opposite(side)), ball);
   if (view.creaseSize > 1) {
-    giveMan(view, out, roof, creaseMan(view, side), home);
+    giveFront(view, out, roof, creaseMan(view, side), home);
     giveMan(view, out, farLow, creaseMan(view, opposite(side)), home);
   } else {
-    giveMan(view, out, roof, first, home);
+    giveFront(view, out, roof, first, home);
     if (first < 0) givePlace(view, out, roof, 0, 8);
     giveSplit(view, out, farLow, first, far, home);
   }

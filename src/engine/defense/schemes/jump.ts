@@ -3,24 +3,27 @@ import type { DutyBoard } from '../duty.ts';
 import { farPipe, giveBall, giveLane, giveLock, givePipe, giveSplit } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { fromBall } from '../seats.ts';
-import { zone } from '../zones.ts';
+import { steady, zone } from '../zones.ts';
 import { boxHome } from './box-zone.ts';
 import { assignFourMan, type FourManReading, fourManMemory } from './four-man.ts';
 
 const modeSlot = fourManMemory;
 const ballSlot = fourManMemory + 1;
+const lowerSlot = fourManMemory + 2;
 
 const mode = { base: 0, jump: 1, hole: 2 } as const;
 
 // Triggers (doctrine 3.10, common practice; yards ours).
 /** A pass longer than this hangs long enough to jump it. */
-const longPass = 13;
+const longPass = 12;
 /** A carrier who drifts wider than this below the tops is in a corner. */
 const cornerFrom = 9;
 /** With less of the penalty left than this the unit presses, seconds. */
 const lastSeconds = 10;
 /** A ball that goes from one side to the other past this has crossed the middle. */
 const middle = 3;
+/** Yards by which a choice of the lower man must be wrong before it is changed. */
+const levelMargin = 1;
 
 /** Pressure on triggers from the four-man rotation: jump the receiver, shut off his outlet, the far men home. */
 export const jump: Scheme = {
@@ -35,7 +38,7 @@ export const jump: Scheme = {
   names: ['tr', 'tl', 'lr', 'll', 'c'],
   shortSticks: [4],
   home: boxHome,
-  memorySize: fourManMemory + 2,
+  memorySize: fourManMemory + 3,
   extends: 14.5,
   assign(view, memory, out) {
     const reading = assignFourMan(view, memory, out);
@@ -56,6 +59,7 @@ function readMode(view: SchemeView, memory: SchemeMemory, ball: number): number 
     const from = view.previousBall;
     if (from >= 0 && memory[ballSlot] !== 0) memory[modeSlot] = modeAfterPass(view, from, ball, memory[modeSlot]);
     memory[ballSlot] = ball + 1;
+    memory[lowerSlot] = 0;
   }
   if (memory[modeSlot] === mode.base && view.timeLeft > 0 && view.timeLeft <= lastSeconds) return mode.jump;
   return memory[modeSlot];
@@ -92,7 +96,7 @@ function press(view: SchemeView, memory: SchemeMemory, reading: Readonly<FourMan
     const x = 0.7 * view.sense * view.offense[2 * lead];
     giveLane(view, out, backIsAfter ? before : after, lead, x, 0.7 * view.offense[2 * lead + 1]);
   }
-  const far = lowerOf(view, fromBall(seats, 1, 2), seats.size > 4 ? fromBall(seats, 1, -2) : -1);
+  const far = lowerOf(view, memory, fromBall(seats, 1, 2), seats.size > 4 ? fromBall(seats, 1, -2) : -1);
   if (view.creaseSize < 2) givePipe(view, out, split, far, farPipeX(view, far, reading.side), farPipe.y);
 }
 
@@ -101,9 +105,10 @@ function farPipeX(view: SchemeView, man: number, side: 1 | -1): number {
   return (x > 0 ? 1 : x < 0 ? -1 : -side) * farPipe.x;
 }
 
-function lowerOf(view: SchemeView, one: number, other: number): number {
+function lowerOf(view: SchemeView, memory: SchemeMemory, one: number, other: number): number {
   if (one < 0 || other < 0) return one < 0 ? other : one;
-  return view.offense[2 * one + 1] <= view.offense[2 * other + 1] ? one : other;
+  const lower = view.offense[2 * other + 1] - view.offense[2 * one + 1];
+  return steady(memory, lowerSlot, lower, levelMargin) > 0 ? one : other;
 }
 
 /** Corner: the man above doubles the carrier and the splitter shuts off the man he leaves. */

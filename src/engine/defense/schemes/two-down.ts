@@ -143,8 +143,10 @@ function giveTopLane(view: SchemeView, out: DutyBoard, defender: number, side: 1
 
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side } = read;
+  const other = otherCrease(view, ball);
   for (let defender = 0; defender < 4; defender++) {
     if (ownerOf(memory, ball) === defender) giveBall(view, out, defender, ball, side);
+    else if (other >= 0 && ownerOf(memory, other) === defender) giveMan(view, out, defender, other, home);
     else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), home);
   }
 }
