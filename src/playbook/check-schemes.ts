@@ -1,10 +1,13 @@
-import { sets } from '../engine/index.ts';
+import { createOwnScheme } from '../engine/index.ts';
 import type { JsonPath } from './json/json-node.ts';
 import { knownSchemes } from './known-schemes.ts';
 import { nearestName } from './language/nearest-name.ts';
 import { parseDuty, type SchemeNames } from './language/parse-duty.ts';
+import { creaseWord } from './language/patterns.ts';
+import { ownSpots } from './play/read-set.ts';
 import type { Report } from './report.ts';
 import type { Playbook, SchemeEntry } from './schema.ts';
+import { allSpots, toSchemeData } from './scheme-data.ts';
 
 /** How many field defenders a scheme can have: three down, two down, one down, nobody down. */
 const defenderCounts = [3, 4, 5, 6];
@@ -13,32 +16,51 @@ const sharedPlace = 1;
 
 /** Says what is wrong with own schemes, and which schemes opponents are believed to play that nobody knows. */
 export function checkSchemes(playbook: Playbook, report: Report): void {
-  const spots = spotNames(playbook);
-  for (const [i, scheme] of (playbook.schemes ?? []).entries()) checkScheme(scheme, ['schemes', i], spots, report);
+  for (const [i, scheme] of (playbook.schemes ?? []).entries()) checkScheme(scheme, playbook, ['schemes', i], report);
   checkOpponents(playbook, report);
 }
 
-function checkScheme(scheme: SchemeEntry, path: JsonPath, spots: ReadonlySet<string>, report: Report): void {
-  const men = Object.keys(scheme.men);
+function checkScheme(scheme: SchemeEntry, playbook: Playbook, path: JsonPath, report: Report): void {
   checkMen(scheme, path, report);
-  const names: SchemeNames = { men: new Set(men), spots };
+  if (knownSchemes.includes(scheme.id)) {
+    report.add(
+      'id-twice',
+      [...path, 'id'],
+      `"${scheme.id}" is the name of a scheme that is built in. Give your own another id.`,
+    );
+  }
+  const names: SchemeNames = { men: new Set(Object.keys(scheme.men)), spots: allSpots(playbook) };
   const rows = new Set<string>();
+  let sound = true;
   for (const [i, row] of scheme.rows.entries()) {
-    const here = [...path, 'rows', i];
-    if (!spots.has(row.ball))
+    const ball = [...path, 'rows', i, 'ball'];
+    if (row.ball !== creaseWord && !names.spots.has(row.ball)) {
       report.add(
         'spot-unknown',
-        [...here, 'ball'],
-        `No set has a spot "${row.ball}". The spots are ${[...spots].join(', ')}.`,
+        ball,
+        `No set has a spot "${row.ball}". The spots are ${[...names.spots].join(', ')}, and "${creaseWord}" for whoever is there.`,
       );
-    if (rows.has(row.ball))
-      report.add(
-        'row-twice',
-        [...here, 'ball'],
-        `"${scheme.name}" has two rows for the ball at ${row.ball}. Keep one.`,
-      );
+    }
+    if (rows.has(row.ball)) {
+      report.add('row-twice', ball, `"${scheme.name}" has two rows for the ball at ${row.ball}. Keep one.`);
+    }
     rows.add(row.ball);
-    checkRow(row.do, here, names, report);
+    if (!checkRow(row.do, [...path, 'rows', i], names, report)) sound = false;
+  }
+  if (sound) checkOnBall(scheme, playbook, path, report);
+}
+
+/** In front of the goal somebody must go to the ball; the engine, which has to find somebody, knows where nobody does. */
+function checkOnBall(scheme: SchemeEntry, playbook: Playbook, path: JsonPath, report: Report): void {
+  const ownPlaces = (playbook.sets ?? []).flatMap(ownSpots);
+  const { problems } = createOwnScheme(toSchemeData(playbook, scheme), ownPlaces);
+  for (const [i, row] of scheme.rows.entries()) {
+    if (!problems.some((problem) => problem.code === 'nobody-on-ball' && problem.path === `rows.${row.ball}`)) continue;
+    report.add(
+      'nobody-on-ball',
+      [...path, 'rows', i, 'do'],
+      `With the ball at ${row.ball} nobody in "${scheme.name}" has the duty "ball". The nearest man will go; say who it is.`,
+    );
   }
 }
 
@@ -70,7 +92,8 @@ function checkMen(scheme: SchemeEntry, path: JsonPath, report: Report): void {
   }
 }
 
-function checkRow(duties: readonly string[], path: JsonPath, names: SchemeNames, report: Report): void {
+/** Whether every man has one duty that can be read. */
+function checkRow(duties: readonly string[], path: JsonPath, names: SchemeNames, report: Report): boolean {
   const given = new Set<string>();
   let sound = true;
   for (const [i, text] of duties.entries()) {
@@ -87,12 +110,14 @@ function checkRow(duties: readonly string[], path: JsonPath, names: SchemeNames,
     given.add(value.by);
   }
   const idle = [...names.men].filter((man) => !given.has(man));
-  if (sound && idle.length > 0)
+  if (sound && idle.length > 0) {
     report.add(
       'duty-missing',
       [...path, 'do'],
       `This row says nothing about ${idle.join(' and ')}. Give each man one duty.`,
     );
+  }
+  return sound && idle.length === 0;
 }
 
 function checkOpponents(playbook: Playbook, report: Report): void {
@@ -108,9 +133,4 @@ function checkOpponents(playbook: Playbook, report: Report): void {
       );
     }
   }
-}
-
-function spotNames(playbook: Playbook): ReadonlySet<string> {
-  const builtIn = Object.values(sets).flatMap((set) => set.spots.map((spot) => spot.id));
-  return new Set([...builtIn, ...(playbook.sets ?? []).flatMap((set) => Object.keys(set.spots))]);
 }

@@ -24,11 +24,11 @@ export function checkShape(document: unknown, report: Report): Playbook | undefi
 
 type Issue = z.core.$ZodIssue;
 
-/** Whether a path leads to a phrase: `on`, `do[]`, `if[]`, `then` and `ball` of a scheme's row. */
+/** Whether a path leads to a phrase: `on`, `do[]`, `if[]` and `then`. */
 function isPhrase(path: JsonPath): boolean {
   const last = path.at(-1);
   if (typeof last === 'number') return ['do', 'if'].includes(String(path.at(-2)));
-  return last === 'on' || (last === 'then' && path.at(-2) !== 'reset') || (last === 'ball' && path.at(-3) === 'rows');
+  return last === 'on' || (last === 'then' && path.at(-2) !== 'reset');
 }
 
 function reportIssue(issue: Issue, path: JsonPath, document: unknown, report: Report): void {

@@ -1,6 +1,7 @@
-import { createAthlete, sets } from '../engine/index.ts';
+import { createAthlete } from '../engine/index.ts';
 import type { Report } from './report.ts';
 import type { Playbook, Player } from './schema.ts';
+import { allSpots } from './scheme-data.ts';
 import { toAthlete } from './to-athlete.ts';
 
 /** Men on the field in a man-up unit. */
@@ -70,7 +71,7 @@ function canBe(playbook: Playbook, player: Player): boolean {
 
 function checkDepth(playbook: Playbook, report: Report): void {
   const { team } = playbook;
-  const known = knownSpots(playbook);
+  const known = allSpots(playbook);
   for (const [spot, numbers] of Object.entries(team.depth ?? {})) {
     if (!known.has(spot)) {
       report.add(
@@ -94,10 +95,4 @@ function checkDepth(playbook: Playbook, report: Report): void {
         report.add('depth-player', here, `The depth chart has number ${number} twice at ${spot}. Take one out.`);
     }
   }
-}
-
-function knownSpots(playbook: Playbook): ReadonlySet<string> {
-  const builtIn = Object.values(sets).flatMap((set) => set.spots.map((spot) => spot.id));
-  const own = (playbook.sets ?? []).flatMap((set) => Object.keys(set.spots));
-  return new Set([...builtIn, ...own]);
 }

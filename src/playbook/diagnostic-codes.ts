@@ -120,8 +120,11 @@ export const diagnosticCodes = {
   'duty-syntax': error('A duty is not written in the play language.'),
   'duty-twice': error('A defender has two duties at once.'),
   'duty-missing': error('A row gives a defender no duty.'),
+  'nobody-on-ball': warning(
+    'With the ball in front of the goal no defender has the duty "ball". The nearest man will go.',
+  ),
   'row-twice': error('A scheme has two rows for the same place of the ball.'),
-  'scheme-unknown': error('A scheme is named that is not one of ours and not one of this playbook.'),
+  'scheme-unknown': error('A scheme is named that is not built in and not one of this playbook.'),
 } as const satisfies Record<string, CodeInfo>;
 
 export type DiagnosticCode = keyof typeof diagnosticCodes;

@@ -18,6 +18,7 @@ export {
   type Settings,
   type Team,
 } from './schema.ts';
+export { toEngineScheme, toSchemeData } from './scheme-data.ts';
 export { serializePlaybook } from './serialize.ts';
 export { toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { disciplineNames, levels, ruleCodeIds } from '../engine/index.ts';
 import {
   actionPattern,
+  ballPlacePattern,
   beatIdPattern,
   cuePattern,
   defenderPattern,
@@ -183,12 +184,12 @@ const ownSchemeSchema = z.strictObject({
   rows: z
     .array(
       z.strictObject({
-        ball: spotId.describe('Where the ball is.'),
+        ball: z.string().regex(ballPlacePattern).describe('Where the ball is: a spot, or "crease".'),
         do: z
           .array(z.string().max(limits.phrase).regex(dutyPattern))
           .max(6)
           .describe(
-            'One duty a man: "tr ball", "tl split P TL", "lr man WR", "c front C", "ll pipe left", "c at 0,5".',
+            'One duty a man: "tr ball", "tl split P TL", "lr man WR", "c front crease", "ll pipe WL", "c at 0,5".',
           ),
       }),
     )

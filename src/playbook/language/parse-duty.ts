@@ -1,15 +1,7 @@
-import type { Point } from '../../engine/index.ts';
+import type { OwnDuty } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
-import { spotIdPattern } from './patterns.ts';
+import { creaseWord, spotIdPattern } from './patterns.ts';
 import { type PhraseFault, PhraseReader, readPhrase } from './phrase.ts';
-
-/** One duty of an own scheme's row, as written. */
-export type WrittenDuty =
-  | { readonly by: string; readonly kind: 'ball' }
-  | { readonly by: string; readonly kind: 'man' | 'lane' | 'lock' | 'front'; readonly on: string }
-  | { readonly by: string; readonly kind: 'split'; readonly on: string; readonly and: string }
-  | { readonly by: string; readonly kind: 'pipe'; readonly side: 'left' | 'right'; readonly on?: string }
-  | { readonly by: string; readonly kind: 'place'; readonly at: Point };
 
 /** What the duties of one scheme may name. */
 export interface SchemeNames {
@@ -17,68 +9,82 @@ export interface SchemeNames {
   readonly spots: ReadonlySet<string>;
 }
 
+/** A duty and the defender who has it. */
+export interface WrittenDuty {
+  readonly by: string;
+  readonly own: OwnDuty;
+}
+
 const dutyWords = ['ball', 'man', 'split', 'lane', 'lock', 'front', 'pipe', 'at'];
 
 /**
- * Reads one duty: `tr ball`, `lr man WR`, `tl split P TL`, `ll lane WL`, `c lock C`, `c front C`, `ll pipe left WL`, `c at 0,5`.
+ * Reads one duty: `tr ball`, `lr man WR`, `tl split P TL`, `ll lane WL`, `c lock C`, `c front crease`, `ll pipe WL at -3,3`, `c at 0,5`.
  */
 export function parseDuty(
   text: string,
   names: SchemeNames,
 ): { readonly value?: WrittenDuty; readonly faults: readonly PhraseFault[] } {
-  const reader = new PhraseReader(text, 'duty-syntax', '"tr ball", "tl split P TL" or "ll pipe left"');
-  return readPhrase(reader, () => readDuty(reader, names));
+  const reader = new PhraseReader(text, 'duty-syntax', '"tr ball", "tl split P TL" or "c front crease"');
+  return readPhrase(reader, () => {
+    const by = readMan(reader, names);
+    return { by, own: readDuty(reader, names) };
+  });
 }
 
-function readDuty(reader: PhraseReader, names: SchemeNames): WrittenDuty {
+function readMan(reader: PhraseReader, names: SchemeNames): string {
   const man = reader.anyWord('a defender');
-  const by = man.text;
-  if (!names.men.has(by)) {
-    const near = nearestName(by, names.men);
+  if (!names.men.has(man.text)) {
+    const near = nearestName(man.text, names.men);
+    const guess = near === undefined ? '' : ` Did you mean ${near}?`;
     reader.fault(
       'defender-unknown',
       man.offset,
-      `The scheme has no defender "${by}".${near === undefined ? '' : ` Did you mean ${near}?`} Its men are ${[...names.men].join(', ')}.`,
+      `The scheme has no defender "${man.text}".${guess} Its men are ${[...names.men].join(', ')}.`,
     );
   }
-  const duty = reader.peek();
-  if (duty?.kind !== 'word' || !dutyWords.includes(duty.text)) return reader.stop(`a duty (${dutyWords.join(', ')})`);
+  return man.text;
+}
+
+function readDuty(reader: PhraseReader, names: SchemeNames): OwnDuty {
+  const word = reader.peek();
+  if (word?.kind !== 'word' || !dutyWords.includes(word.text)) return reader.stop(`a duty (${dutyWords.join(', ')})`);
   reader.anyWord('a duty');
-  switch (duty.text) {
+  switch (word.text) {
     case 'ball':
-      return { by, kind: 'ball' };
+      return { duty: 'ball' };
     case 'split':
-      return { by, kind: 'split', on: readSpot(reader, names), and: readSpot(reader, names) };
+      return { duty: 'split', who: [readMark(reader, names), readMark(reader, names)] };
+    case 'at':
+      return { duty: 'place', at: readYards(reader) };
+    case 'lane':
     case 'pipe': {
-      const side = reader.maybeWord('left')
-        ? 'left'
-        : reader.maybeWord('right')
-          ? 'right'
-          : reader.stop('left or right');
-      return reader.peek() === undefined
-        ? { by, kind: 'pipe', side }
-        : { by, kind: 'pipe', side, on: readSpot(reader, names) };
-    }
-    case 'at': {
-      const x = reader.number('a place (x,y in yards)').value;
-      reader.symbol('comma');
-      return { by, kind: 'place', at: { x, y: reader.number('the y of the place').value } };
+      const who = readMark(reader, names);
+      return reader.maybeWord('at') ? { duty: word.text, who, at: readYards(reader) } : { duty: word.text, who };
     }
     default:
-      return { by, kind: duty.text as 'man' | 'lane' | 'lock' | 'front', on: readSpot(reader, names) };
+      return { duty: word.text as 'man' | 'lock' | 'front', who: readMark(reader, names) };
   }
 }
 
-function readSpot(reader: PhraseReader, names: SchemeNames): string {
+/** A spot, or the word for whoever is on the crease. */
+function readMark(reader: PhraseReader, names: SchemeNames): string {
+  if (reader.maybeWord(creaseWord)) return creaseWord;
   const found = reader.peek();
-  if (found?.kind === 'word' && !spotIdPattern.test(found.text)) return reader.stop('a spot in capital letters');
-  const token = reader.anyWord('a spot');
+  if (found?.kind === 'word' && !spotIdPattern.test(found.text))
+    return reader.stop('a spot in capital letters, or "crease",');
+  const token = reader.anyWord('a spot, or "crease",');
   if (!names.spots.has(token.text)) {
     reader.fault(
       'spot-unknown',
       token.offset,
-      `No set has a spot "${token.text}". The spots are ${[...names.spots].join(', ')}.`,
+      `No set has a spot "${token.text}". The spots are ${[...names.spots].join(', ')}, and "crease" for whoever is there.`,
     );
   }
   return token.text;
+}
+
+function readYards(reader: PhraseReader): readonly [number, number] {
+  const x = reader.number('a place (x,y in yards)').value;
+  reader.symbol('comma');
+  return [x, reader.number('the y of the place, in yards').value];
 }

@@ -22,8 +22,13 @@ export const cuePattern = whole(`(free|pressed|(open|left) ${spot})`);
 
 const man = '[a-z][a-z0-9]{0,3}';
 export const defenderPattern = new RegExp(`^${man}$`);
+/** Whoever is on the crease, whatever his spot is called. */
+export const creaseWord = 'crease';
+const mark = `(${spot}|${creaseWord})`;
+const yards = `${decimal} *, *${decimal}`;
+export const ballPlacePattern = new RegExp(`^${mark}$`);
 export const dutyPattern = whole(
-  `${man} (ball|(man|lane|lock|front) ${spot}|split ${spot} ${spot}|pipe (left|right)( ${spot})?|at ${decimal} *, *${decimal})`,
+  `${man} (ball|(man|lock|front) ${mark}|split ${mark} ${mark}|(lane|pipe) ${mark}( at ${yards})?|at ${yards})`,
 );
 
 /** Any run of spaces where the pattern has one, and round the phrase. */
