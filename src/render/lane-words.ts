@@ -1,10 +1,13 @@
 import type { Point, Trace } from '../engine/index.ts';
-import { distance } from './arrow.ts';
+import { along, distance } from './arrow.ts';
 import { frameAt } from './trace-frame.ts';
 import { defenderName, type TraceNames } from './trace-names.ts';
 
 /** How far from the ball's line a defender must be for the lane to be called empty, yd: a man's arm and a long stick. */
 export const emptyLane = 2.5;
+
+/** The man on the ball is no obstacle in the lane before the ball has come this far, yd: it leaves beside or above him. */
+const clearOfPasser = 2.5;
 
 /** Who stands in the lane of a pass as it is thrown: "nobody in the lane", or the nearest man and how far off it he is. */
 export function laneWords(trace: Trace, time: number, from: number, to: number, names: TraceNames): string {
@@ -12,7 +15,8 @@ export function laneWords(trace: Trace, time: number, from: number, to: number, 
   const start = frame.offense[from];
   const end = frame.offense[to];
   if (start === undefined || end === undefined) return 'nobody to throw to';
-  const offs = frame.defense.map((at) => distanceToSegment(at, start, end));
+  const release = along(start, end, Math.min(clearOfPasser, distance(start, end)));
+  const offs = frame.defense.map((at) => distanceToSegment(at, release, end));
   const nearest = offs.reduce((best, off, index) => (off < offs[best]! ? index : best), 0);
   const off = offs[nearest];
   if (off === undefined || off > emptyLane) return 'nobody in the lane';

@@ -10,7 +10,8 @@ const at = { time: 0.5 };
 
 describe('eventWords', () => {
   const table: readonly (readonly [TraceEvent, string])[] = [
-    [{ kind: 'restart', ...at, who: 0 }, 'Whistle: P restarts with the ball outside the box'],
+    [{ kind: 'restart', time: 0, who: 0 }, 'Whistle: P restarts with the ball outside the box'],
+    [{ kind: 'restart', ...at, who: 0 }, 'Whistle: P restarts with the ball'],
     [{ kind: 'setUp', ...at }, 'The set is up'],
     [{ kind: 'beat', ...at, beat: 'skip' }, 'Step "skip" begins'],
     [{ kind: 'read', ...at, who: 1, read: 0 }, 'TR sees his read 1 and takes it'],

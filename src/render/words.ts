@@ -50,7 +50,7 @@ export function eventWords(event: TraceEvent, trace: Trace, names: TraceNames): 
   const defender = (index: number): string => defenderName(names, index);
   switch (event.kind) {
     case 'restart':
-      return `Whistle: ${attacker(event.who)} restarts with the ball outside the box`;
+      return `Whistle: ${attacker(event.who)} restarts with the ball${event.time === 0 ? ' outside the box' : ''}`;
     case 'setUp':
       return 'The set is up';
     case 'beat':
