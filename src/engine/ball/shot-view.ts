@@ -21,6 +21,8 @@ export interface ShotSituation {
   lateCue: number;
   /** Odds that a body or stick on the way stops it (`shotTrafficInto`), 0 to 1. */
   block: number;
+  /** 1, or -1 in a mirrored play: turns a shot that is the same to either side, so that mirrored trials mirror exactly. */
+  sense: number;
 }
 
 export function createShotSituation(): ShotSituation {
@@ -36,6 +38,7 @@ export function createShotSituation(): ShotSituation {
     shotReaction: 0,
     lateCue: 0,
     block: 0,
+    sense: 1,
   };
 }
 
@@ -75,10 +78,15 @@ export function rushOfOffHand(shooter: Athlete, parameters: ShotParameters): num
 /**
  * The goal as the shooter sees it, on a plane across his line to its middle at the goal's distance, yd.
  *
- * Across is positive to his right when he stands in front. The mouth is taken as a rectangle as high as the goal;
- * the keeper's cover is an ellipse thrown onto the plane from the stick's head.
+ * Always seen as from the right half of the field: a shot from the left is mirrored first (`flip` -1), so that mirrored
+ * shots give the same digits. Across is positive to his right when he stands in front. The mouth is taken as a rectangle
+ * as high as the goal; the keeper's cover is an ellipse thrown onto the plane from the stick's head.
  */
 export interface ShotView {
+  /** -1 when mirrored, else 1; x of shooter and keeper after that. */
+  flip: number;
+  x: number;
+  keeperX: number;
   distance: number;
   /** The pipes' inner faces: a ball whose centre passes inside them goes in, off the pipe or not. */
   left: number;
@@ -97,6 +105,9 @@ export interface ShotView {
 
 export function createShotView(): ShotView {
   return {
+    flip: 1,
+    x: 0,
+    keeperX: 0,
     distance: 0,
     left: 0,
     right: 0,
@@ -119,17 +130,22 @@ const closestKeeper = 0.3;
 
 /** Looks at the goal; false when there is no goal to see (on or behind the goal line). */
 export function viewInto(out: ShotView, shot: ShotSituation, parameters: ShotParameters): boolean {
-  const { x, y } = shot;
+  const flip = isFromLeft(shot) ? -1 : 1;
+  const x = flip * shot.x;
+  const { y } = shot;
+  out.flip = flip;
+  out.x = x;
+  out.keeperX = flip * shot.keeperX;
   const square = x * x + y * y;
   const distance = Math.sqrt(square);
   out.distance = distance;
   // A pipe at (+-1, 0) is seen at distance y / (d^2 -+ x) to the side; from inside the goal's own width on the line it is not.
-  if (y <= 0 || square <= Math.abs(x) * goalHalfWidth) return false;
+  if (y <= 0 || square <= x * goalHalfWidth) return false;
   out.right = (distance * y * goalHalfWidth) / (square - x * goalHalfWidth);
   out.left = (-distance * y * goalHalfWidth) / (square + x * goalHalfWidth);
   out.deviation = shot.scatter * Math.sqrt(square + parameters.nearDistance * parameters.nearDistance);
 
-  const toKeeperX = shot.keeperX - x;
+  const toKeeperX = out.keeperX - x;
   const toKeeperY = shot.keeperY - y;
   const along = Math.max(closestKeeper, -(toKeeperX * x + toKeeperY * y) / distance);
   const enlarged = distance / along;
@@ -149,4 +165,9 @@ export function viewInto(out: ShotView, shot: ShotSituation, parameters: ShotPar
 export function mouthAngle(x: number, y: number, width = 2 * goalHalfWidth): number {
   if (y <= 0) return 0;
   return Math.atan2(width * y, x * x + y * y - (width * width) / 4);
+}
+
+function isFromLeft(shot: ShotSituation): boolean {
+  if (shot.x !== 0) return shot.x < 0;
+  return shot.keeperX !== 0 ? shot.keeperX < 0 : shot.sense < 0;
 }

@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { levels } from '../people/athlete.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
 import { keeperLag, keeperPlaceInto } from './keeper.ts';
+import { createShotOdds, createShotOutcome, drawShotInto, shotOddsInto } from './shot.ts';
+import { defaultShotParameters } from './shot-parameters.ts';
 import { createShotTable, shotValue } from './shot-table.ts';
+import { createShotSituation, faceKeeperInto, releaseInto } from './shot-view.ts';
 
 const tables = levels.map((level) =>
   createShotTable(createAthlete({ level, hand: 'right', crosse: 'short' }), createKeeper({ level })),
@@ -25,6 +28,42 @@ describe('laws of the shot', () => {
         between(0, 1),
         (table, x, y, lag, rush) => {
           expect(shotValue(table, -x, y, lag, rush)).toBe(shotValue(table, x, y, lag, rush));
+        },
+      ),
+    );
+  });
+
+  it('its odds, its draw and where the ball goes are mirrored to the last bit', () => {
+    const shooter = createAthlete({ level: 'highSchool', hand: 'left', crosse: 'short' });
+    const keeper = createKeeper({ level: 'highSchool' });
+    const middle = fc.constant(0);
+    fc.assert(
+      fc.property(
+        fc.oneof(between(-12, 12), middle),
+        between(-2, 18),
+        fc.oneof(between(-1, 1), middle),
+        between(-2.5, 2.5),
+        between(-2.5, 2.5),
+        between(0, 0.999),
+        (x, y, keeperX, across, up, uniform) => {
+          const results = [1, -1].map((sense) => {
+            const shot = createShotSituation();
+            releaseInto(shot, shooter.shotSpeed, shooter.shotScatter, 0.3, 0, 1, defaultShotParameters);
+            faceKeeperInto(shot, keeper);
+            Object.assign(shot, { x: sense * x, y, keeperX: sense * keeperX, keeperY: 0.8, block: 0.1, sense });
+            const odds = createShotOdds();
+            const outcome = createShotOutcome();
+            shotOddsInto(odds, shot);
+            drawShotInto(outcome, odds, shot, sense * across, up, uniform);
+            return { ...odds, ...outcome };
+          });
+          const [here, there] = results;
+          expect(there.goal).toBe(here.goal);
+          expect(there.aimAcross + here.aimAcross).toBe(0);
+          expect(there.result).toBe(here.result);
+          expect(there.held).toBe(here.held);
+          expect(there.x + here.x).toBe(0);
+          expect(there.y).toBe(here.y);
         },
       ),
     );

@@ -11,7 +11,7 @@ export interface ShotOdds {
   pipe: number;
   wide: number;
   block: number;
-  /** The aim they hold for, on the shooter's view (`ShotView`), yd. */
+  /** The aim they hold for, yd: to the shooter's right on the plane of his view (`ShotView`, before mirroring), and up. */
   aimAcross: number;
   aimUp: number;
 }
@@ -36,8 +36,13 @@ export function createShotOutcome(): ShotOutcome {
   return { result: 'wide', held: false, x: 0, y: 0 };
 }
 
+export interface FieldEdges {
+  readonly endLine: number;
+  readonly sideLine: number;
+}
+
 /** Where the field ends, yd in the field frame: both rulebooks' 15 yd behind the goal line and 30 yd to a side. */
-export const defaultShotEdges = { endLine: -15, sideLine: 30 } as const;
+export const defaultShotEdges: FieldEdges = { endLine: -15, sideLine: 30 };
 
 /**
  * Odds of everything that can become of a shot at its best aim.
@@ -71,7 +76,7 @@ export function shotOddsInto(
   out.pipe = through * Math.max(0, framed - target);
   out.wide = through * (1 - Math.max(framed, target));
   out.block = shot.block;
-  out.aimAcross = aim.across;
+  out.aimAcross = view.flip * aim.across;
   out.aimUp = aim.up;
 }
 
@@ -89,37 +94,11 @@ export function drawShotInto(
   normalUp: number,
   uniform: number,
   parameters: ShotParameters = defaultShotParameters,
-  edges: { readonly endLine: number; readonly sideLine: number } = defaultShotEdges,
+  edges: FieldEdges = defaultShotEdges,
 ): void {
-  out.held = false;
-  if (uniform < shot.block) {
-    out.result = 'block';
-    looseIn(out, shot.x * blockStays, shot.y * blockStays, normalAcross, normalUp, edges);
-    return;
-  }
-  const luck = (uniform - shot.block) / (1 - shot.block);
   const seen = viewInto(view, shot, parameters);
-  const deviation = seen ? view.deviation : shot.scatter * view.distance;
-  const across = odds.aimAcross + deviation * normalAcross;
-  const up = odds.aimUp + deviation * normalUp;
-  if (seen && isInside(across, up, 0)) {
-    landOnTarget(out, shot, across, up, luck, normalAcross, parameters, edges);
-    return;
-  }
-  if (seen && isInside(across, up, frameBand)) {
-    out.result = 'pipe';
-    looseIn(
-      out,
-      across > (view.left + view.right) / 2 ? pipeRebound : -pipeRebound,
-      pipeRebound,
-      normalAcross,
-      luck,
-      edges,
-    );
-    return;
-  }
-  out.result = 'wide';
-  leaveField(out, shot, across, edges);
+  drawSeen(out, odds, shot, seen, view.flip * normalAcross, normalUp, uniform, parameters, edges);
+  out.x *= view.flip;
 }
 
 const view = createShotView();
@@ -151,6 +130,42 @@ function frameOdds(seen: ShotView, across: number, up: number): number {
   );
 }
 
+/** The draw on the view, which is always from the right half. */
+function drawSeen(
+  out: ShotOutcome,
+  odds: ShotOdds,
+  shot: ShotSituation,
+  seen: boolean,
+  normalAcross: number,
+  normalUp: number,
+  uniform: number,
+  parameters: ShotParameters,
+  edges: FieldEdges,
+): void {
+  out.held = false;
+  if (uniform < shot.block) {
+    out.result = 'block';
+    looseIn(out, view.x * blockStays, shot.y * blockStays, normalAcross, normalUp, edges);
+    return;
+  }
+  const luck = (uniform - shot.block) / (1 - shot.block);
+  const deviation = seen ? view.deviation : shot.scatter * view.distance;
+  const across = view.flip * odds.aimAcross + deviation * normalAcross;
+  const up = odds.aimUp + deviation * normalUp;
+  if (seen && isInside(across, up, 0)) {
+    landOnTarget(out, shot, across, up, luck, normalAcross, parameters, edges);
+    return;
+  }
+  if (seen && isInside(across, up, frameBand)) {
+    out.result = 'pipe';
+    const side = across > (view.left + view.right) / 2 ? 1 : -1;
+    looseIn(out, side * pipeRebound, pipeRebound, normalAcross, luck, edges);
+    return;
+  }
+  out.result = 'wide';
+  leaveField(out, shot, across, edges);
+}
+
 function landOnTarget(
   out: ShotOutcome,
   shot: ShotSituation,
@@ -159,7 +174,7 @@ function landOnTarget(
   luck: number,
   normalAcross: number,
   parameters: ShotParameters,
-  edges: { readonly endLine: number; readonly sideLine: number },
+  edges: FieldEdges,
 ): void {
   const stops = saveOddsAt(view, across, up, parameters);
   if (luck >= stops) {
@@ -173,7 +188,7 @@ function landOnTarget(
   const held = heldOdds(speedAfter(view.distance, shot.speed), parameters);
   out.held = kept < held;
   if (out.held) {
-    out.x = shot.keeperX;
+    out.x = view.keeperX;
     out.y = shot.keeperY;
     return;
   }
@@ -181,7 +196,7 @@ function landOnTarget(
   const side = across >= view.keeperAcross ? 1 : -1;
   looseIn(
     out,
-    shot.keeperX + side * saveRebound * spread,
+    view.keeperX + side * saveRebound * spread,
     shot.keeperY + saveRebound * (1 - spread / 2),
     normalAcross,
     0,
@@ -198,32 +213,20 @@ function heldOdds(speed: number, parameters: ShotParameters): number {
 const slowShot = 20;
 const hardShot = 45;
 
-function looseIn(
-  out: ShotOutcome,
-  x: number,
-  y: number,
-  scatterX: number,
-  scatterY: number,
-  edges: { readonly endLine: number; readonly sideLine: number },
-): void {
+function looseIn(out: ShotOutcome, x: number, y: number, scatterX: number, scatterY: number, edges: FieldEdges): void {
   out.x = Math.min(edges.sideLine, Math.max(-edges.sideLine, x + reboundScatter * scatterX));
   out.y = Math.max(edges.endLine, y + reboundScatter * scatterY);
 }
 
 /** The straight way of a ball that missed, until it crosses the end line or a side line. */
-function leaveField(
-  out: ShotOutcome,
-  shot: ShotSituation,
-  across: number,
-  edges: { readonly endLine: number; readonly sideLine: number },
-): void {
+function leaveField(out: ShotOutcome, shot: ShotSituation, across: number, edges: FieldEdges): void {
   const distance = view.distance;
-  const directionX = distance === 0 ? 0 : -shot.x + (across * shot.y) / distance;
-  const directionY = distance === 0 ? -1 : -shot.y - (across * shot.x) / distance;
+  const directionX = distance === 0 ? 0 : -view.x + (across * shot.y) / distance;
+  const directionY = distance === 0 ? -1 : -shot.y - (across * view.x) / distance;
   const toEnd = directionY < 0 ? (edges.endLine - shot.y) / directionY : Number.POSITIVE_INFINITY;
   const side = directionX > 0 ? edges.sideLine : -edges.sideLine;
-  const toSide = directionX === 0 ? Number.POSITIVE_INFINITY : (side - shot.x) / directionX;
+  const toSide = directionX === 0 ? Number.POSITIVE_INFINITY : (side - view.x) / directionX;
   const steps = Math.min(toEnd, toSide);
-  out.x = toSide <= toEnd ? side : shot.x + directionX * steps;
+  out.x = toSide <= toEnd ? side : view.x + directionX * steps;
   out.y = toSide <= toEnd ? shot.y + directionY * steps : edges.endLine;
 }
