@@ -166,7 +166,15 @@ export function brake(movers: Movers, motion: Float64Array, i: number): void {
   const kept = movers.coefficients[model + column.kept]!;
   const scale = -kept * movers.coefficients[model + column.perLost]!;
   const most = movers.coefficients[model + column.brakeSpeed]!;
-  stepWithinPush(movers, motion, i, scale * motion[base + 2]!, scale * motion[base + 3]!, most);
+  const vx = motion[base + 2]!;
+  const vy = motion[base + 3]!;
+  // One who stands, stands: rounding would otherwise halve his speed for ever, down to numbers that processors are slow with.
+  if (vx * vx + vy * vy < samePlaceSquared) {
+    motion[base + 2] = 0;
+    motion[base + 3] = 0;
+    return;
+  }
+  stepWithinPush(movers, motion, i, scale * vx, scale * vy, most);
 }
 
 /** Indices into the coefficients of one agent. */
@@ -212,7 +220,7 @@ function stepWithinPush(
   most: number,
 ): void {
   const squared = pushX * pushX + pushY * pushY;
-  const shrink = squared > most * most ? most / Math.sqrt(squared) : 1;
+  const shrink = squared > most * most ? (most / squared) * Math.sqrt(squared) : 1;
   stepWithPush(movers, motion, i, pushX * shrink, pushY * shrink);
 }
 
