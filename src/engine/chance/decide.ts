@@ -1,5 +1,5 @@
 import type { Options } from './options.ts';
-import { weighInto } from './weigh.ts';
+import { stepIn, stepShare, weighInto } from './weigh.ts';
 import { cueHolds } from './cues.ts';
 import { windUpPass } from './pass.ts';
 import { foresee } from './perceive.ts';
@@ -98,22 +98,42 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
   }
 }
 
-/** Take the best look when it beats going on by more than the margin. */
+/** Take the best look when it beats going on by more than the margin; run in when that will make one. */
 function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
   // The ball is walked in first: nobody forces a look while the set is not up.
   if (state.unit.phase === phase.settingUp) return false;
+  const to = bestLook(model, carrier, options);
+  const best = to === carrier ? options.shotValue : options.value_byMate[to];
+  const floor = options.holdValue + model.parameters.greedyMargin;
+  if (Math.max(best, options.stepInValue) <= floor) return false;
+  if (options.stepInValue > best) return runIn(state, carrier);
+  if (to === carrier) windUpShot(model, state);
+  else windUpPass(model, state, to, 0, because.open);
+  return true;
+}
+
+/** The man whose shot is worth most from here: the carrier himself, or a mate who can be reached. */
+function bestLook(model: ChanceModel, carrier: number, options: Options): number {
   let best = options.shotValue;
   let to = carrier;
   for (let mate = 0; mate < 6; mate++) {
     if (options.shotOdds_byMate[mate] === 0 || options.completion_byMate[mate] < model.parameters.openFloor) continue;
-    if (options.value_byMate[mate] > best) {
-      best = options.value_byMate[mate];
-      to = mate;
-    }
+    if (options.value_byMate[mate] <= best) continue;
+    best = options.value_byMate[mate];
+    to = mate;
   }
-  if (best <= options.holdValue + model.parameters.greedyMargin) return false;
-  if (to === carrier) windUpShot(model, state);
-  else windUpPass(model, state, to, 0, because.open);
+  return to;
+}
+
+/** Step in with the stick up; he looks again on the way, so a defender who comes makes a pass of it. */
+function runIn(state: ChanceState, carrier: number): boolean {
+  const { unit, bodies } = state;
+  const x = bodies.motion[4 * carrier];
+  const y = bodies.motion[4 * carrier + 1];
+  const share = stepShare(x, y, stepIn);
+  unit.task[carrier] = task.drive;
+  unit.station[2 * carrier] = x * share;
+  unit.station[2 * carrier + 1] = y * share;
   return true;
 }
 

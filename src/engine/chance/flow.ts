@@ -10,6 +10,9 @@ const inPlace = 2;
 const safe = 3;
 /** A ball that is not wanted anywhere in particular goes on round; a pass worse than this is not thrown. */
 const swingFloor = 0.85;
+/** The longer he holds it, the less sure a pass has to be: by this much a second, down to this. */
+const impatience = 0.1;
+const leastFloor = 0.5;
 /** A reset waits no longer than this for stragglers. Seconds. */
 const resetPatience = 4;
 
@@ -71,36 +74,38 @@ const freePatience = 4;
 /** Without a script: to the man who restarts the play, or on round the ring the way the ball was going. */
 export function swingOn(model: ChanceModel, state: ChanceState, carrier: number, options: Options): void {
   const { unit, ball } = state;
-  if (state.time - ball.heldSince < model.parameters.swingTempo) return;
-  const to = unit.phase === phase.resetting ? towardRestart(model, state, carrier, options) : onRound(state, carrier, options);
+  const held = state.time - ball.heldSince - model.parameters.swingTempo;
+  if (held < 0) return;
+  const floor = Math.max(leastFloor, swingFloor - impatience * held);
+  const to = unit.phase === phase.resetting ? towardRestart(model, state, carrier, options, floor) : onRound(state, carrier, options, floor);
   if (to >= 0) windUpPass(model, state, to, 0, safe);
 }
 
-function towardRestart(model: ChanceModel, state: ChanceState, carrier: number, options: Options): number {
+function towardRestart(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
   const goal = model.program.resetTo;
   if (carrier === goal) return -1;
-  if (options.completion_byMate[goal] >= swingFloor) return goal;
-  return onRound(state, carrier, options);
+  if (options.completion_byMate[goal] >= floor) return goal;
+  return onRound(state, carrier, options, floor);
 }
 
 /** The next man in the ring away from where the ball came from, or the safest neighbour. */
-function onRound(state: ChanceState, carrier: number, options: Options): number {
+function onRound(state: ChanceState, carrier: number, options: Options, floor: number): number {
   const { view } = state.coverage;
   const seat = seatOf(view.ring, view.ringSize, carrier);
-  if (seat < 0) return safest(options);
+  if (seat < 0) return safest(options, floor);
   const size = view.ringSize;
   const next = view.ring[(seat + 1) % size];
   const back = view.ring[(seat + size - 1) % size];
   const first = state.ball.passer === next ? back : next;
   const second = first === next ? back : next;
-  if (options.completion_byMate[first] >= swingFloor) return first;
-  if (options.completion_byMate[second] >= swingFloor) return second;
-  return safest(options);
+  if (options.completion_byMate[first] >= floor) return first;
+  if (options.completion_byMate[second] >= floor) return second;
+  return safest(options, floor);
 }
 
-function safest(options: Options): number {
+function safest(options: Options, floor: number): number {
   let best = -1;
-  let most = swingFloor;
+  let most = floor;
   for (let mate = 0; mate < 6; mate++) {
     if (options.completion_byMate[mate] > most) {
       most = options.completion_byMate[mate];

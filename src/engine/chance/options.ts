@@ -5,6 +5,8 @@ export interface Options {
   shotValue: number;
   /** How hurried that shot would be, 0 (time and room) to 1. */
   shotRush: number;
+  /** Worth of running in first and shooting then. */
+  stepInValue: number;
   /** Worth of keeping the ball. */
   holdValue: number;
   /** For each mate: odds that the pass is caught, goal odds of his shot off it, worth of the pass, flight time. */
@@ -20,6 +22,7 @@ export function createOptions(): Options {
     shotOdds: 0,
     shotValue: 0,
     shotRush: 0,
+    stepInValue: 0,
     holdValue: 0,
     completion_byMate: new Float64Array(6),
     shotOdds_byMate: new Float64Array(6),

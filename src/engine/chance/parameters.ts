@@ -52,10 +52,10 @@ export interface ChanceParameters {
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 7,
   setUpPatience: 11,
-  continuationTop: 0.43,
-  continuationRise: 8,
+  continuationTop: 0.36,
+  continuationRise: 5,
   continuationDead: 2,
-  keptShare: 0.2,
+  keptShare: 0.4,
   greedyMargin: 0.01,
   prudence: 0.25,
   openFloor: 0.65,

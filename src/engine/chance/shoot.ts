@@ -9,7 +9,7 @@ import { drawKind } from './draw-kinds.ts';
 import { dropBall } from './loose-ball.ts';
 import type { ChanceModel } from './model.ts';
 import { loseBall } from './possession.ts';
-import { rushAt } from './weigh.ts';
+import { rushAt, stepDown, stepShare } from './weigh.ts';
 import { ballMode, type ChanceState, stride, task } from './state.ts';
 
 /** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
@@ -31,9 +31,12 @@ export function windUpShot(model: ChanceModel, state: ChanceState): void {
   ball.from = shooter;
   ball.endAt = state.time + full * (1 - (1 - hurriedRelease) * hurry);
   unit.mustShoot[shooter] = 0;
-  if (unit.task[shooter] !== task.stay) unit.task[shooter] = task.stay;
-  unit.station[2 * shooter] = state.bodies.motion[stride * shooter];
-  unit.station[2 * shooter + 1] = state.bodies.motion[stride * shooter + 1];
+  const x = state.bodies.motion[stride * shooter];
+  const y = state.bodies.motion[stride * shooter + 1];
+  const share = stepShare(x, y, stepDown * 2);
+  unit.task[shooter] = task.drive;
+  unit.station[2 * shooter] = x * share;
+  unit.station[2 * shooter + 1] = y * share;
 }
 
 /** The ball leaves the stick: what becomes of it is drawn here, from where everyone really is. */

@@ -17,7 +17,7 @@ export const ballMode = { held: 0, windUp: 1, pass: 2, shotWindUp: 3, shot: 4, l
 export type BallMode = (typeof ballMode)[keyof typeof ballMode];
 
 /** What an attacker without (or with) the ball is busy with. */
-export const task = { stay: 0, path: 1, waitToRun: 2, pick: 3, seal: 4, carry: 5, receive: 6, chase: 7 } as const;
+export const task = { stay: 0, path: 1, waitToRun: 2, pick: 3, seal: 4, carry: 5, receive: 6, chase: 7, drive: 8 } as const;
 export type Task = (typeof task)[keyof typeof task];
 
 /** Where the chance stands as a whole. */

@@ -38,6 +38,9 @@ function steerAttacker(model: ChanceModel, state: ChanceState, who: number): voi
     case task.seal:
       seal(model, state, who);
       return;
+    case task.drive:
+      drive(state, who);
+      return;
     case task.receive:
       aim(state, who, ball.toX, ball.toY, 1, sprint);
       return;
@@ -56,6 +59,16 @@ export function aim(state: ChanceState, agent: number, x: number, y: number, arr
   bodies.target[2 * agent + 1] = y;
   bodies.arrive[agent] = arrive;
   bodies.effort[agent] = effort;
+}
+
+/** Run with the ball, or step into a shot, to the station set for it. */
+function drive(state: ChanceState, who: number): void {
+  const { unit, ball } = state;
+  if (ball.holder !== who) {
+    unit.task[who] = task.stay;
+    return stay(state, who);
+  }
+  aim(state, who, unit.station[2 * who], unit.station[2 * who + 1], 1, sprint);
 }
 
 function stay(state: ChanceState, who: number): void {

@@ -33,14 +33,46 @@ export function weighInto(out: Options, model: ChanceModel, state: ChanceState, 
   }
 }
 
-function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Float64Array, timeLeft: number): void {
+function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Float64Array, left: number): void {
   const x = motion[stride * carrier];
   const y = motion[stride * carrier + 1];
   const release = model.athletes[carrier].shotRelease;
-  out.shotRush = rushAt(model, motion, x, y, release);
-  out.shotOdds = inRange(model, x, y) ? shotValue(model.shotTables[carrier], x, y, lagAfter(model, motion, x, y, release), out.shotRush) : 0;
-  out.shotValue = worthOfShot(model, out.shotOdds, timeLeft - release);
+  const step = stepShare(x, y, stepDown);
+  out.shotRush = rushAt(model, motion, x * step, y * step, release);
+  out.shotOdds = inRange(model, x, y)
+    ? shotValue(model.shotTables[carrier], x * step, y * step, lagAfter(model, motion, x, y, release), out.shotRush)
+    : 0;
+  out.shotValue = worthOfShot(model, out.shotOdds, left - release);
+  weighStepIn(out, model, carrier, motion, x, y, left);
 }
+
+/** A shooter steps into his shot this far, from outside. Yards. */
+export const stepDown = 1.3;
+/** A carrier who sees grass in front of him runs in this far before he shoots, in this time. */
+export const stepIn = 3;
+const stepInSeconds = 0.65;
+/** Nobody steps nearer to the goal than this. Yards. */
+const closestStep = 6;
+
+/** Share of (x, y) that is left after a step of `length` toward the goal, stopped at `closestStep`; 1 from inside it or from behind. */
+export function stepShare(x: number, y: number, length: number): number {
+  const distance = Math.sqrt(x * x + y * y);
+  if (distance <= closestStep || y <= 0) return 1;
+  return Math.max(closestStep, distance - length) / distance;
+}
+
+/** What running in and shooting is worth, if everyone closes on him as hard as he can. */
+function weighStepIn(out: Options, model: ChanceModel, carrier: number, motion: Float64Array, x: number, y: number, left: number): void {
+  out.stepInValue = 0;
+  const share = stepShare(x, y, stepIn);
+  if (share === 1 || y < x * lowAngle || y < -x * lowAngle) return;
+  const release = stepInSeconds + model.athletes[carrier].shotRelease;
+  const odds = inRange(model, x * share, y * share) ? oddsAfter(model, carrier, motion, x * share, y * share, release) : 0;
+  out.stepInValue = worthOfShot(model, odds, left - release);
+}
+
+/** From lower than this slope (y over |x|) running in only makes the angle worse. */
+const lowAngle = 0.5;
 
 /** Odds of the goal plus what the ball that comes back is worth. */
 function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number {
@@ -68,7 +100,8 @@ function weighPass(out: Options, model: ChanceModel, state: ChanceState, carrier
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
   out.completion_byMate[mate] = caught;
   const release = receiver.shotRelease * quickShare;
-  const odds = inRange(model, x, y) ? oddsAfter(model, mate, motion, x, y, flight + release) : 0;
+  const step = stepShare(x, y, stepDown * quickShare);
+  const odds = inRange(model, x, y) ? oddsAfter(model, mate, motion, x * step, y * step, flight + release) : 0;
   out.shotOdds_byMate[mate] = odds;
   const after = left - flight;
   const best = Math.max(worthOfShot(model, odds, after - release), continuation(model.parameters, after));
