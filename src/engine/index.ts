@@ -27,3 +27,4 @@ export { pairedDifference } from './statistics/paired-difference.ts';
 export { quartiles, sortedQuantile } from './statistics/quantile.ts';
 export { addValue, createMoments, mergeMoments, type RunningMoments, varianceOf } from './statistics/running-moments.ts';
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
+export { createOwnScheme, type OwnDuty, type OwnSchemeData, type OwnSchemeProblem, type OwnSchemeResult, type PlaceName } from './defense/own-scheme.ts';
