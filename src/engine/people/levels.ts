@@ -142,7 +142,7 @@ export const norms = {
   /** Speed at which that radius grows, m/s. Assumption, no source: hands cross 1.1 m in the .25 s of a handball reflex save. */
   handSpeed: { means: each(metres, [2.6, 2.9, 3.3, 3.7, 4.1, 4.4, 4.6]), scale: 'ratio', spread: 0.1, better: 1 },
   /**
-   * Keeper's shuffle along his arc, m/s and 1/s: quick off the mark and slow. With the college pair he moves a yard in .41 s; a good
+   * Keeper's shuffle along his arc, m/s and 1/s: quick off the mark and slow. With the college pair he moves a yard in .40 s; a good
    * keeper goes from crease to crease in under .40 s (laxgoaltending.com, coach timing). Younger: assumption.
    */
   shuffleSpeed: { means: each(metres, [3.2, 3.6, 4, 4.4, 4.8, 5.2, 5.4]), scale: 'ratio', spread: 0.06, better: 1 },

@@ -28,10 +28,9 @@ export const motionStride = 4;
  * The share of full push that a man puts into stopping.
  *
  * The drag model lets him push backward as hard as forward, and its drag brakes on top of that: full backward push would
- * stop a sprint with twice the start's acceleration. A shuttle run of 5, 10 and 5 yards shows what is true. Its median
- * time over the median time for 20 yards, 148 boys of a lacrosse combine in three rising age groups, is 1.58, 1.67 and 1.69
- * (thedynamicathlete.ca, 2013-10-18: 5.55/3.52, 5.42/3.25, 5.13/3.03); this model gives 1.53 with a share of 1, 1.60 with
- * .5, 1.67 with .3 and 1.80 with .15.
+ * stop a sprint with twice the start's acceleration. A shuttle run of 5, 10 and 5 yards shows what is true: medians of 5.55, 5.42
+ * and 5.13 s in three rising age groups of a lacrosse combine (148 boys, thedynamicathlete.ca, 2013-10-18). With the
+ * speeds of those ages the model needs 5.87, 5.46 and 5.17 s for a share of .3, and 5.37, 4.98 and 4.69 s for a share of 1.
  */
 export const brakeShare = 0.3;
 
