@@ -30,19 +30,24 @@ function hasBall(out: DutyBoard, ball: number, defenders: number): boolean {
 }
 
 function isNamed(out: DutyBoard, man: number, defenders: number): boolean {
-  for (let i = 0; i < defenders; i++) if (out.a[i] === man || out.b[i] === man) return true;
-  return false;
+  return countNamed(out, man, defenders) > 0;
 }
 
-/** What can best be given up, by duty kind: a place first, a man last; ball and lock (Infinity) never. */
-const price: readonly number[] = [0, Number.POSITIVE_INFINITY, 12, 4, 8, Number.POSITIVE_INFINITY, 6, 14];
+function countNamed(out: DutyBoard, man: number, defenders: number): number {
+  let count = 0;
+  for (let i = 0; i < defenders; i++) if (out.a[i] === man || out.b[i] === man) count++;
+  return count;
+}
 
-/** The defender to send: cheap duty and near the man. A man at the doorstep himself is not left. */
+/** What can best be given up, by duty kind in the order of `dutyNames`: a place first, a lock last, the ball (Infinity) never. */
+const price: readonly number[] = [0, Number.POSITIVE_INFINITY, 12, 4, 8, 30, 6, 14];
+
+/** The defender to send: cheap duty and near the man. The only one who has a man at the doorstep does not leave him. */
 function spareDefender(view: SchemeView, man: number, out: DutyBoard, defenders: number): number {
   let best = -1;
   let bestPrice = Number.POSITIVE_INFINITY;
   for (let i = 0; i < defenders; i++) {
-    if (isDoorstep(view, out.a[i]) || isDoorstep(view, out.b[i])) continue;
+    if (isNeeded(view, out.a[i], out, defenders) || isNeeded(view, out.b[i], out, defenders)) continue;
     const dx = view.defense[2 * i] - view.offense[2 * man];
     const dy = view.defense[2 * i + 1] - view.offense[2 * man + 1];
     const total = price[out.kind[i]] + Math.sqrt(dx * dx + dy * dy);
@@ -54,9 +59,10 @@ function spareDefender(view: SchemeView, man: number, out: DutyBoard, defenders:
   return best;
 }
 
-function isDoorstep(view: SchemeView, man: number): boolean {
+/** Whether leaving `man` would leave him alone at the doorstep. */
+function isNeeded(view: SchemeView, man: number, out: DutyBoard, defenders: number): boolean {
   if (man < 0) return false;
   const x = view.offense[2 * man];
   const y = view.offense[2 * man + 1];
-  return y >= 0 && x * x + y * y <= doorstepRadius * doorstepRadius;
+  return y >= 0 && x * x + y * y <= doorstepRadius * doorstepRadius && countNamed(out, man, defenders) < 2;
 }

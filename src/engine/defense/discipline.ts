@@ -26,7 +26,8 @@ export function adjustDuty(
   mixedDraw: number,
   out: DutyChange,
 ): void {
-  out.late = discipline.late * Math.min(longestLapse, -Math.log(1 - lateDraw));
+  // Adding zero turns the -0 of a draw of zero into 0.
+  out.late = discipline.late * Math.min(longestLapse, -Math.log(1 - lateDraw)) + 0;
   out.wrongMan = wrongDraw < discipline.wrongSplit;
   out.keepOld = mixedDraw < discipline.mixed;
 }

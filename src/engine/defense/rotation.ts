@@ -96,9 +96,22 @@ function nearestOf(view: SchemeView, order: readonly number[], ball: number): nu
   return best;
 }
 
-/** The perimeter man whom `defender` had, his last ball failing that; -1 if he had nobody. */
-export function ownedBy(view: SchemeView, memory: SchemeMemory, defender: number): number {
-  for (let i = 0; i < view.ringSize; i++) if (ownerOf(memory, view.ring[i]) === defender) return view.ring[i];
+/** The perimeter man whom `defender` had, of two the one nearer the ball, of equals the one on `side`; his last ball failing that; else -1. */
+export function ownedBy(view: SchemeView, memory: SchemeMemory, defender: number, ball: number, side: 1 | -1): number {
+  let best = -1;
+  let bestSquare = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < view.ringSize; i++) {
+    const man = view.ring[side < 0 ? i : view.ringSize - 1 - i];
+    if (ownerOf(memory, man) !== defender) continue;
+    const dx = view.offense[2 * man] - view.offense[2 * ball];
+    const dy = view.offense[2 * man + 1] - view.offense[2 * ball + 1];
+    const square = dx * dx + dy * dy;
+    if (square < bestSquare) {
+      best = man;
+      bestSquare = square;
+    }
+  }
   const last = rotationBall(memory);
-  return onBall(memory) === defender && view.inside[last] === 0 ? last : -1;
+  if (best < 0 && onBall(memory) === defender && view.inside[last] === 0) return last;
+  return best;
 }

@@ -247,8 +247,7 @@ function holdIn(out: Float64Array, params: TargetParams): void {
   const square = out[0] * out[0] + out[1] * out[1];
   if (square <= most * most) return;
   const share = most / Math.sqrt(square);
-  out[0] *= share;
-  out[1] *= share;
+  setInto(out, share * out[0], Math.max(share * out[1], floor));
 }
 
 function sideOf(x: number, sense: 1 | -1): 1 | -1 {

@@ -63,21 +63,20 @@ export function readSide(view: SchemeView, memory: SchemeMemory, ball: number): 
   return memory[sideSlot] < 0 ? -1 : 1;
 }
 
-/** A man behind counts for a side only when clearly off the axis. */
-const behindSideFrom = 2;
+/** A man behind or on the crease counts for a side only when this far off the axis, yards. */
+const axis = 2;
 
 function sideOfZone(of: number, x: number): -1 | 0 | 1 {
   switch (of) {
-    case zone.lowLeft:
     case zone.topLeft:
       return -1;
-    case zone.lowRight:
     case zone.topRight:
       return 1;
-    case zone.behind:
-      return x > behindSideFrom ? 1 : x < -behindSideFrom ? -1 : 0;
-    default:
+    case zone.point:
+    case zone.unknown:
       return 0;
+    default:
+      return x > axis ? 1 : x < -axis ? -1 : 0;
   }
 }
 
@@ -93,10 +92,30 @@ export function lowOn(side: 1 | -1): Zone {
   return side > 0 ? zone.lowRight : zone.lowLeft;
 }
 
-/** The first perimeter man in a zone, in ring order, other than `except`; -1 if it is empty. */
-export function manIn(view: SchemeView, memory: SchemeMemory, wanted: Zone, except: number): number {
-  for (let i = 0; i < view.ringSize; i++) {
-    const man = view.ring[i];
+/** The uppermost perimeter man at the top of a side, other than `except`; -1 if there is none. */
+export function topOf(view: SchemeView, memory: SchemeMemory, side: 1 | -1, except: number): number {
+  return manIn(view, memory, topOn(side), except, side);
+}
+
+/** The uppermost perimeter man low on a side in front of the goal, other than `except`; -1 if there is none. */
+export function lowOf(view: SchemeView, memory: SchemeMemory, side: 1 | -1, except: number): number {
+  return manIn(view, memory, lowOn(side), except, side);
+}
+
+/** The man behind the goal, of two the one on `side`; -1 if there is none. */
+export function behindOf(view: SchemeView, memory: SchemeMemory, side: 1 | -1, except: number): number {
+  return manIn(view, memory, zone.behind, except, side > 0 ? -1 : 1);
+}
+
+export function pointMan(view: SchemeView, memory: SchemeMemory, except: number): number {
+  return manIn(view, memory, zone.point, except, 1);
+}
+
+/** The first perimeter man in a zone, in the ring's order (+1) or against it (-1). */
+export function manIn(view: SchemeView, memory: SchemeMemory, wanted: Zone, except: number, order: 1 | -1): number {
+  const size = view.ringSize;
+  for (let i = 0; i < size; i++) {
+    const man = view.ring[order > 0 ? i : size - 1 - i];
     if (man !== except && memory[man] === wanted) return man;
   }
   return -1;

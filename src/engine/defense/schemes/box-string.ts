@@ -3,7 +3,7 @@ import type { DutyBoard } from '../duty.ts';
 import { giveBall, giveFront, giveLane, giveMan, givePipe, giveSplit, pipeX, pipeY } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { fromBall } from '../seats.ts';
-import { lowOn, manIn, topOn, zone } from '../zones.ts';
+import { behindOf, lowOf, pointMan, topOf, topOn, zone } from '../zones.ts';
 import { boxHome } from './box-zone.ts';
 import { assignTwoTop, inside, opposite, type TwoTopReading, type TwoTopRules, twoTopMemory } from './two-top-zone.ts';
 
@@ -30,14 +30,13 @@ export const boxString: Scheme = {
     const reading = assignTwoTop(view, memory, rules, out);
     const { ball, at, side } = reading;
     if (view.inside[ball] === 0 && !isEscorted(memory, ball, at)) {
-      const lowsFree =
-        manIn(view, memory, zone.lowLeft, ball) < 0 && manIn(view, memory, zone.lowRight, ball) < 0 && !isLow(at);
-      const point = manIn(view, memory, zone.point, ball);
+      const lowsFree = lowOf(view, memory, 1, ball) < 0 && lowOf(view, memory, -1, ball) < 0 && !isLow(at);
+      const point = pointMan(view, memory, ball);
       if (at === zone.point) stringOut(view, memory, reading, lowsFree, out);
       else if (point >= 0) {
         if (at === topOn(side)) ballOnTop(view, memory, reading, point, lowsFree, out);
         else if (at === zone.behind) ballBehind(view, memory, reading, point, lowsFree, out);
-        else giveSplit(view, out, reading.farTop, point, manIn(view, memory, topOn(opposite(side)), ball), boxHome);
+        else giveSplit(view, out, reading.farTop, point, topOf(view, memory, opposite(side), ball), boxHome);
       }
     }
     coverDangers(view, ball, boxHome, out);
@@ -87,8 +86,8 @@ function giveTopLane(
   ball: number,
   out: DutyBoard,
 ): void {
-  const top = manIn(view, memory, topOn(side), ball);
-  const low = manIn(view, memory, lowOn(side), ball);
+  const top = topOf(view, memory, side, ball);
+  const low = lowOf(view, memory, side, ball);
   const guarded = low >= 0 ? low : top;
   giveLane(view, out, defender, guarded, boxHome[2 * defender], boxHome[2 * defender + 1], low >= 0 ? top : -1);
 }
@@ -111,7 +110,7 @@ function ballOnTop(
   if (lowsFree && first >= 0) {
     // With nobody to mind low the low men have the crease and the string stays up with the point.
     giveMan(view, out, inside, point, boxHome);
-    giveMan(view, out, farTop, manIn(view, memory, topOn(opposite(side)), ball), boxHome);
+    giveMan(view, out, farTop, topOf(view, memory, opposite(side), ball), boxHome);
     if (second >= 0) giveCreasePair(view, out);
     else {
       giveMan(view, out, farLow, first, boxHome);
@@ -121,8 +120,8 @@ function ballOnTop(
   }
   giveLane(view, out, farTop, point, 0, 10);
   if (second < 0) {
-    const farWing = manIn(view, memory, lowOn(opposite(side)), ball);
-    giveSplit(view, out, farLow, manIn(view, memory, topOn(opposite(side)), ball), farWing, boxHome);
+    const farWing = lowOf(view, memory, opposite(side), ball);
+    giveSplit(view, out, farLow, topOf(view, memory, opposite(side), ball), farWing, boxHome);
     if (out.a[farLow] < 0) giveMan(view, out, farLow, fromBall(seats, side, 2), boxHome);
   }
 }
@@ -139,7 +138,7 @@ function ballBehind(
   if (!lowsFree) return;
   const { ball, side, nearLow, farLow, nearTop, farTop, second } = reading;
   giveBall(view, out, nearLow, ball, side);
-  if (second < 0) givePipe(view, out, farLow, manIn(view, memory, zone.behind, ball), -side * pipeX, pipeY);
-  giveMan(view, out, nearTop, manIn(view, memory, topOn(side), ball), boxHome);
-  giveSplit(view, out, farTop, point, manIn(view, memory, topOn(opposite(side)), ball), boxHome);
+  if (second < 0) givePipe(view, out, farLow, behindOf(view, memory, opposite(side), ball), -side * pipeX, pipeY);
+  giveMan(view, out, nearTop, topOf(view, memory, side, ball), boxHome);
+  giveSplit(view, out, farTop, point, topOf(view, memory, opposite(side), ball), boxHome);
 }

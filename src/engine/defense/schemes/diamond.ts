@@ -16,7 +16,7 @@ import {
 } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, topOn, zone, zoneMemory } from '../zones.ts';
+import { isTop, lowOf, playedBall, readSide, readZones, topOf, zone, zoneMemory } from '../zones.ts';
 import { isPopped, opposite, swapInside, topOrPoint } from './two-top-zone.ts';
 
 /** Diamond round the crease man (doctrine 3.1; yards common practice, no source). */
@@ -84,8 +84,9 @@ function chooseBallMan(view: SchemeView, memory: SchemeMemory): number {
   let onBall = near;
   if (at === zone.point) onBall = pt;
   else if (at === zone.behind) onBall = low;
-  else if (!isTop(at) && view.creaseSize < 2 && last >= 0) onBall = isNew ? (last === near ? low : near) : last;
-  if (onBall !== low && onBall !== near && onBall !== pt) onBall = near;
+  else if (!isTop(at) && view.creaseSize < 2) {
+    if (isNew ? last === near : last === low) onBall = low;
+  }
   memory[ballSlot] = ball + 1;
   memory[onBallSlot] = onBall + 1;
   return onBall;
@@ -131,8 +132,8 @@ function giveHash(view: SchemeView, memory: SchemeMemory, out: DutyBoard, defend
 }
 
 function lowOrTop(view: SchemeView, memory: SchemeMemory, side: 1 | -1): number {
-  const wing = manIn(view, memory, lowOn(side), read.ball);
-  return wing >= 0 ? wing : manIn(view, memory, topOn(side), read.ball);
+  const wing = lowOf(view, memory, side, read.ball);
+  return wing >= 0 ? wing : topOf(view, memory, side, read.ball);
 }
 
 function ballAtPoint(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
@@ -145,7 +146,7 @@ function ballAtPoint(view: SchemeView, memory: SchemeMemory, out: DutyBoard): vo
 
 function giveWingLane(view: SchemeView, memory: SchemeMemory, out: DutyBoard, defender: number, side: 1 | -1): void {
   const guarded = lowOrTop(view, memory, side);
-  const top = manIn(view, memory, topOn(side), read.ball);
+  const top = topOf(view, memory, side, read.ball);
   giveLane(view, out, defender, guarded, side * 6, 7, top === guarded ? -1 : top);
 }
 
@@ -193,7 +194,7 @@ function ballLow(view: SchemeView, memory: SchemeMemory, onBall: number, out: Du
     if (view.creaseSize > 1) giveLow(view, out, -1);
     else givePipe(view, out, low, ball, side * 1, 2);
   }
-  givePipe(view, out, far, manIn(view, memory, lowOn(opposite(side)), ball), -side * farPipe.x, farPipe.y);
+  givePipe(view, out, far, lowOf(view, memory, opposite(side), ball), -side * farPipe.x, farPipe.y);
 }
 
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {

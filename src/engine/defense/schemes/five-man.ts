@@ -17,7 +17,7 @@ import {
 } from '../rotation.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { manIn, playedBall, readSide, readZones, steady, zone } from '../zones.ts';
+import { playedBall, pointMan, readSide, readZones, steady, zone } from '../zones.ts';
 import { ballPipe, giveAdjacent, isAcross } from './four-man.ts';
 
 /** Pentagon 1-2-2 (shape: "Select Team Man-Down Defense: 55", slideplayer.com/amp/2345932; yards ours). */
@@ -116,6 +116,7 @@ function turnFive(view: SchemeView, memory: SchemeMemory, ball: number): readonl
     memory[skippedSlot] = steps === 2 || steps === 3 ? 1 : 0;
     memory[arrivedZoneSlot] = memory[ball];
     memory[lowerSlot] = 0;
+    memory[creaseSideSlot] = 0;
     memory[nearSlot] = 0;
     return chooseOrder(view, memory);
   }
@@ -124,7 +125,7 @@ function turnFive(view: SchemeView, memory: SchemeMemory, ball: number): readonl
 }
 
 function chooseOrder(view: SchemeView, memory: SchemeMemory): readonly number[] {
-  const hasPoint = manIn(view, memory, zone.point, -1) >= 0;
+  const hasPoint = pointMan(view, memory, -1) >= 0;
   memory[orderSlot] = hasPoint ? 1 : 2;
   return hasPoint ? pointOrder : lowOrder;
 }
@@ -212,7 +213,8 @@ function giveAcross(
 /** Ball at the point: the backside men converge on the crease by side, the other one holding his own low man's pipe. */
 function shareCrease(view: SchemeView, memory: SchemeMemory, leftMan: number, rightMan: number, out: DutyBoard): void {
   const { first, farBefore, farAfter } = parts;
-  const isRight = steady(memory, creaseSideSlot, view.sense * view.offense[2 * first], levelMargin) > 0;
+  const x = view.sense * view.offense[2 * first];
+  const isRight = steady(memory, creaseSideSlot, x !== 0 ? x : parts.side, levelMargin) > 0;
   const onCrease = isRight ? farAfter : farBefore;
   giveFront(view, out, onCrease, first, home);
   own(memory, first, onCrease);
@@ -273,10 +275,11 @@ function isLowFront(memory: SchemeMemory, man: number): boolean {
   return man >= 0 && (memory[man] === zone.lowLeft || memory[man] === zone.lowRight);
 }
 
-/** By how much one man is lower than another; of level men the right one counts as lower. */
+/** By how much one man is lower than another; of level men the one on the side the ball came from counts as lower. */
 function lowerBy(view: SchemeView, one: number, other: number): number {
   const difference = view.offense[2 * other + 1] - view.offense[2 * one + 1];
-  return difference !== 0 ? difference : view.sense * (view.offense[2 * one] - view.offense[2 * other]);
+  if (difference !== 0) return difference;
+  return parts.side * view.sense * (view.offense[2 * one] - view.offense[2 * other]);
 }
 
 function distance(view: SchemeView, one: number, other: number): number {
@@ -293,6 +296,6 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   for (let defender = 0; defender < 5; defender++) {
     if (defender === owner) giveBall(view, out, defender, ball, side);
     else if (other >= 0 && ownerOf(memory, other) === defender) giveMan(view, out, defender, other, home);
-    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), home);
+    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender, ball, side), home);
   }
 }

@@ -169,6 +169,6 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
     if (other >= 0 && other !== ball && ownerOf(memory, other) === defender)
       giveMan(view, out, defender, other, boxHome);
     else if (ownerOf(memory, ball) === defender && first !== ball) giveBall(view, out, defender, ball, side);
-    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), boxHome);
+    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender, ball, side), boxHome);
   }
 }

@@ -4,7 +4,7 @@ import type { DutyBoard } from '../duty.ts';
 import { giveBall, giveFront, giveLane, giveMan, givePipe, givePlace, giveSplit, pipeX, pipeY } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, steady, topOn, zone, zoneMemory } from '../zones.ts';
+import { behindOf, isTop, lowOf, playedBall, readSide, readZones, steady, topOf, zone, zoneMemory } from '../zones.ts';
 import { opposite, topOrPoint } from './two-top-zone.ts';
 
 /** Roof, two sides, two lows (doctrine 3.1; yards common practice, no source). */
@@ -35,6 +35,7 @@ export const house: Scheme = {
   assign(view, memory, out) {
     readHouse(view, memory);
     const { ball, at } = read;
+    if (at !== zone.point) memory[creaseSideSlot] = 0;
     if (view.inside[ball] === 1) collapse(view, memory, out);
     else if (at === zone.behind) ballBehind(view, memory, out);
     else if (at === zone.point) ballAtPoint(view, memory, out);
@@ -67,15 +68,15 @@ function ballAtPoint(view: SchemeView, memory: SchemeMemory, out: DutyBoard): vo
   const { ball, side, first } = read;
   giveBall(view, out, roof, ball, side);
   const creaseX = first < 0 ? 0 : view.sense * view.offense[2 * first];
-  const creaseSide = first < 0 ? 0 : steady(memory, creaseSideSlot, creaseX, sideMargin);
+  const creaseSide = first < 0 ? 0 : steady(memory, creaseSideSlot, creaseX !== 0 ? creaseX : side, sideMargin);
   for (let s = 1 as 1 | -1; ; s = -1) {
-    const wing = manIn(view, memory, lowOn(s), ball);
-    const top = manIn(view, memory, topOn(s), ball);
+    const wing = lowOf(view, memory, s, ball);
+    const top = topOf(view, memory, s, ball);
     giveLane(view, out, s > 0 ? 1 : 2, wing >= 0 ? wing : top, s * 6, 9, wing >= 0 ? top : -1);
     const low = s > 0 ? 3 : 4;
     if (view.creaseSize > 1) giveMan(view, out, low, creaseMan(view, s), home);
     else if (creaseSide === s) giveFront(view, out, low, first, home);
-    else givePipe(view, out, low, wing >= 0 ? wing : manIn(view, memory, zone.behind, ball), s * pipeX, 3);
+    else givePipe(view, out, low, wing >= 0 ? wing : behindOf(view, memory, s, ball), s * pipeX, 3);
     if (s < 0) return;
   }
 }
@@ -90,7 +91,7 @@ function ballOnTop(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void
   else giveSplit(view, out, nearLow, nearMan, next, home);
   if (view.creaseSize > 1) giveMan(view, out, farLow, creaseMan(view, opposite(side)), home);
   else {
-    const guarded = first >= 0 ? first : manIn(view, memory, lowOn(opposite(side)), ball);
+    const guarded = first >= 0 ? first : lowOf(view, memory, opposite(side), ball);
     givePipe(view, out, farLow, guarded, -side * 1.5, 3);
   }
   givePlace(view, out, farSide, -side * 3, 7, fromBall(seats, side, -2), inFront(memory, fromBall(seats, side, 2)));
@@ -100,7 +101,7 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side, nearSide, farSide, nearLow, farLow, first } = read;
   giveBall(view, out, nearLow, ball, side);
   givePlace(view, out, nearSide, side * 5, 8, fromBall(seats, side, -1));
-  const far = manIn(view, memory, lowOn(opposite(side)), ball);
+  const far = lowOf(view, memory, opposite(side), ball);
   if (view.creaseSize > 1) {
     giveFront(view, out, roof, creaseMan(view, side), home);
     giveMan(view, out, farLow, creaseMan(view, opposite(side)), home);
@@ -115,8 +116,8 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
 function ballBehind(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side, farLow, nearLow, first } = read;
   for (let s = 1 as 1 | -1; ; s = -1) {
-    const wing = manIn(view, memory, lowOn(s), ball);
-    const top = manIn(view, memory, topOn(s), ball);
+    const wing = lowOf(view, memory, s, ball);
+    const top = topOf(view, memory, s, ball);
     givePipe(view, out, s > 0 ? 3 : 4, wing >= 0 ? wing : ball, s * pipeX, pipeY);
     givePlace(view, out, s > 0 ? 1 : 2, s * 5, 5, top >= 0 ? top : wing);
     if (s < 0) break;
@@ -143,8 +144,8 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   giveMan(view, out, 7 - onBall, other, home);
   giveSplit(view, out, roof, ball, topOrPoint(view, memory, side, ball), home);
   for (let s = 1 as 1 | -1; ; s = -1) {
-    const wing = manIn(view, memory, lowOn(s), ball);
-    giveSplit(view, out, s > 0 ? 1 : 2, ball, wing >= 0 ? wing : manIn(view, memory, topOn(s), ball), home);
+    const wing = lowOf(view, memory, s, ball);
+    giveSplit(view, out, s > 0 ? 1 : 2, ball, wing >= 0 ? wing : topOf(view, memory, s, ball), home);
     if (s < 0) return;
   }
 }

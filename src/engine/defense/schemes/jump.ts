@@ -2,7 +2,7 @@ import { coverDangers } from '../cover.ts';
 import type { DutyBoard } from '../duty.ts';
 import { farPipe, giveBall, giveLane, giveLock, givePipe, giveSplit } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
-import { fromBall } from '../seats.ts';
+import { fromBall, seatOf } from '../seats.ts';
 import { steady, zone } from '../zones.ts';
 import { boxHome } from './box-zone.ts';
 import { assignFourMan, type FourManReading, fourManMemory } from './four-man.ts';
@@ -86,18 +86,27 @@ function isCornered(view: SchemeView, memory: SchemeMemory, ball: number): boole
 
 /** The jumper has the receiver (the rotation gave him the ball); the trailing man shuts off the way back, the splitter goes home. */
 function press(view: SchemeView, memory: SchemeMemory, reading: Readonly<FourManReading>, out: DutyBoard): void {
-  const { seats, before, after, split } = reading;
+  const { seats, before, after, split, side } = reading;
   const beforeMan = fromBall(seats, 1, -1);
   const afterMan = fromBall(seats, 1, 1);
-  const backIsAfter = afterMan >= 0 && view.previousBall === afterMan;
+  const backIsAfter = isAfter(view, reading);
   giveLock(view, out, backIsAfter ? after : before, backIsAfter ? afterMan : beforeMan, boxHome);
   const lead = backIsAfter ? beforeMan : afterMan;
   if (lead >= 0 && memory[lead] !== zone.behind) {
     const x = 0.7 * view.sense * view.offense[2 * lead];
     giveLane(view, out, backIsAfter ? before : after, lead, x, 0.7 * view.offense[2 * lead + 1]);
   }
-  const far = lowerOf(view, memory, fromBall(seats, 1, 2), seats.size > 4 ? fromBall(seats, 1, -2) : -1);
-  if (view.creaseSize < 2) givePipe(view, out, split, far, farPipeX(view, far, reading.side), farPipe.y);
+  const far = lowerOf(view, memory, fromBall(seats, side, 2), seats.size > 4 ? fromBall(seats, side, -2) : -1);
+  if (view.creaseSize < 2) givePipe(view, out, split, far, farPipeX(view, far, side), farPipe.y);
+}
+
+/** Whether the ball came the way of the man after it in the ring: of the two ways round the shorter, of equals over the top. */
+function isAfter(view: SchemeView, reading: Readonly<FourManReading>): boolean {
+  const { seats, side } = reading;
+  const from = seatOf(seats, view.previousBall);
+  const steps = from < 0 ? 0 : (from - seats.ball + seats.size) % seats.size;
+  if (from < 0 || 2 * steps === seats.size) return side < 0;
+  return 2 * steps < seats.size;
 }
 
 function farPipeX(view: SchemeView, man: number, side: 1 | -1): number {

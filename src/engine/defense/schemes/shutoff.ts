@@ -15,11 +15,25 @@ import {
 } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, topMan, topOn, zone, zoneMemory } from '../zones.ts';
+import {
+  behindOf,
+  isTop,
+  lowOn,
+  manIn,
+  playedBall,
+  readSide,
+  readZones,
+  topMan,
+  topOf,
+  topOn,
+  type Zone,
+  zone,
+  zoneMemory,
+} from '../zones.ts';
 import { opposite, topOrPoint } from './two-top-zone.ts';
 
 /** The lock man starts beside the star; the four are a triangle and a man on the crease (yards common practice, no source). */
-const home = [6, 11, -1, 11, 4.5, 3.5, -4.5, 3.5, 0, 5] as const;
+const home = [6, 10, -1, 11, 4.5, 3.5, -4.5, 3.5, 0, 5] as const;
 const lockMan = 0;
 const top = 1;
 const lowRight = 2;
@@ -81,7 +95,7 @@ function readShutoff(view: SchemeView, memory: SchemeMemory): void {
 function readStar(view: SchemeView, memory: SchemeMemory): number {
   if (view.star >= 0) return view.star;
   if (memory[starSlot] === 0) {
-    const right = manIn(view, memory, zone.topRight, -1);
+    const right = topOf(view, memory, 1, -1);
     memory[starSlot] = 1 + (right >= 0 ? right : topMan(view));
   }
   return memory[starSlot] - 1;
@@ -112,8 +126,8 @@ function ballOnTop(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void
 
 /** A low man has what is on his side: splits two, plays one, and one away from the ball from the far pipe. */
 function giveLow(view: SchemeView, memory: SchemeMemory, defender: number, side: 1 | -1, out: DutyBoard): void {
-  const wing = freeIn(view, memory, lowOn(side));
-  const high = freeIn(view, memory, topOn(side));
+  const wing = freeIn(view, memory, lowOn(side), side);
+  const high = freeIn(view, memory, topOn(side), side);
   if (wing >= 0 && high >= 0) {
     giveSplit(view, out, defender, high, wing, home);
     return;
@@ -121,16 +135,18 @@ function giveLow(view: SchemeView, memory: SchemeMemory, defender: number, side:
   const one = wing >= 0 ? wing : high;
   const isAway = read.at !== zone.point && side !== read.side;
   if (one < 0 || isAway) {
-    const behind = manIn(view, memory, zone.behind, read.ball);
+    const behind = behindOf(view, memory, side, read.ball);
     givePipe(view, out, defender, one >= 0 ? one : behind, side * farPipe.x, farPipe.y);
   } else giveMan(view, out, defender, one, home);
 }
 
-/** A man of a zone who is neither the ball nor the star. */
-function freeIn(view: SchemeView, memory: SchemeMemory, wanted: number): number {
+/** The uppermost man of a zone who is neither the ball nor the star. */
+function freeIn(view: SchemeView, memory: SchemeMemory, wanted: Zone, side: 1 | -1): number {
+  const man = manIn(view, memory, wanted, read.ball, side);
+  if (man !== read.star) return man;
   for (let i = 0; i < view.ringSize; i++) {
-    const man = view.ring[i];
-    if (man !== read.ball && man !== read.star && memory[man] === wanted) return man;
+    const other = view.ring[side > 0 ? i : view.ringSize - 1 - i];
+    if (other !== read.ball && other !== read.star && memory[other] === wanted) return other;
   }
   return -1;
 }
@@ -140,7 +156,7 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   giveMan(view, out, top, fromBall(seats, side, -1), home);
   if (ball === star) givePipe(view, out, nearLow, ball, side * pipeX, pipeY);
   else giveBall(view, out, nearLow, ball, side);
-  const far = freeIn(view, memory, lowOn(opposite(side)));
+  const far = freeIn(view, memory, lowOn(opposite(side)), opposite(side));
   if (second >= 0) giveMan(view, out, farLow, second, home);
   else givePipe(view, out, farLow, far, -side * farPipe.x, farPipe.y);
 }
@@ -148,15 +164,15 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
 function ballBehind(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side, nearLow, farLow, second } = read;
   giveBall(view, out, nearLow, ball, side);
-  const wing = freeIn(view, memory, lowOn(opposite(side)));
+  const wing = freeIn(view, memory, lowOn(opposite(side)), opposite(side));
   if (second >= 0) giveMan(view, out, farLow, second, home);
   else givePipe(view, out, farLow, wing >= 0 ? wing : ball, -side * pipeX, pipeY);
   giveSplit(view, out, top, freeTop(view, memory, side), freeTop(view, memory, opposite(side)), home);
 }
 
 function freeTop(view: SchemeView, memory: SchemeMemory, side: 1 | -1): number {
-  const high = freeIn(view, memory, topOn(side));
-  return high >= 0 ? high : freeIn(view, memory, zone.point);
+  const high = freeIn(view, memory, topOn(side), side);
+  return high >= 0 ? high : freeIn(view, memory, zone.point, side);
 }
 
 function ballInside(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
@@ -165,7 +181,7 @@ function ballInside(view: SchemeView, memory: SchemeMemory, out: DutyBoard): voi
   else if (ball !== star) giveBall(view, out, farLow, ball, side);
   giveMan(view, out, nearLow, ball, home);
   if (first === ball || ball === star) {
-    const wing = freeIn(view, memory, lowOn(opposite(side)));
+    const wing = freeIn(view, memory, lowOn(opposite(side)), opposite(side));
     if (second >= 0) giveMan(view, out, farLow, second, home);
     else givePipe(view, out, farLow, wing >= 0 ? wing : ball, -side * farPipe.x, farPipe.y);
   }

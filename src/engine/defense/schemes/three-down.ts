@@ -3,8 +3,8 @@ import { nearCrease, otherCrease } from '../crease.ts';
 import type { DutyBoard } from '../duty.ts';
 import { farPipe, giveBall, giveFront, giveMan, givePipe, givePlace, giveSplit, pipeX, pipeY } from '../give.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, topMan, zone, zoneMemory } from '../zones.ts';
-import { opposite } from './two-top-zone.ts';
+import { isTop, lowOf, playedBall, readSide, readZones, zone, zoneMemory } from '../zones.ts';
+import { opposite, topOrPoint } from './two-top-zone.ts';
 
 /** Triangle with its base on the pipes (doctrine 3.9; yards common practice, no source). */
 const home = [0, 7, 2.5, 2, -2.5, 2] as const;
@@ -40,7 +40,7 @@ export const threeDown: Scheme = {
     read.second = otherCrease(view, read.first);
     read.near = read.side > 0 ? right : left;
     read.far = read.side > 0 ? left : right;
-    if (view.inside[ball] === 1) ballInside(view, out);
+    if (view.inside[ball] === 1) ballInside(view, memory, out);
     else if (isTop(read.at)) ballOnTop(view, memory, out);
     else ballLow(view, memory, out);
     coverDangers(view, ball, home, out);
@@ -51,7 +51,7 @@ function ballOnTop(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void
   const { ball, side, near, far, first, second } = read;
   giveBall(view, out, top, ball, side);
   if (first >= 0) giveFront(view, out, near, first, home);
-  else givePipe(view, out, near, manIn(view, memory, lowOn(side), ball), side * pipeX, 2);
+  else givePipe(view, out, near, lowOf(view, memory, side, ball), side * pipeX, 2);
   if (second >= 0) giveMan(view, out, far, second, home);
   else givePipe(view, out, far, farWing(view, memory), -side * pipeX, 2);
 }
@@ -71,17 +71,17 @@ function ballLow(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
 }
 
 function farWing(view: SchemeView, memory: SchemeMemory): number {
-  return manIn(view, memory, lowOn(opposite(read.side)), read.ball);
+  return lowOf(view, memory, opposite(read.side), read.ball);
 }
 
-function ballInside(view: SchemeView, out: DutyBoard): void {
+function ballInside(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, first, second } = read;
   const x = view.sense * view.offense[2 * ball];
   const side = x > 0 ? 1 : x < 0 ? -1 : read.side;
   const near = side > 0 ? right : left;
   const other = ball === first ? second : first;
   giveBall(view, out, near, ball, side);
-  giveSplit(view, out, top, ball, topMan(view), home);
+  giveSplit(view, out, top, ball, topOrPoint(view, memory, side, ball), home);
   if (other >= 0) giveMan(view, out, 3 - near, other, home);
   else givePipe(view, out, 3 - near, ball, -side * pipeX, 2);
 }

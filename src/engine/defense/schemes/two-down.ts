@@ -90,9 +90,10 @@ function giveHelp(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   giveFarMan(view, memory, out, far);
   const isWing = at !== zone.point && at !== zone.behind;
   if (isWing && second >= 0) {
-    // Two inside: both adjacents slough and stand in the inside lanes.
-    giveLane(view, out, before, first, creaseAnchor(view, first), 6);
-    giveLane(view, out, after, second, creaseAnchor(view, second), 6);
+    // Two inside: both adjacents slough and stand in the inside lanes, the upper one in the lane to the near man.
+    const isRight = read.side > 0;
+    giveLane(view, out, isRight ? before : after, first, creaseAnchor(view, first), 6);
+    giveLane(view, out, isRight ? after : before, second, creaseAnchor(view, second), 6);
   } else if (at === zone.lowLeft || at === zone.lowRight) {
     const low: 1 | -1 = at === zone.lowRight ? 1 : -1;
     giveLowHelp(view, memory, out, low > 0 ? after : before, low);
@@ -147,6 +148,6 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   for (let defender = 0; defender < 4; defender++) {
     if (ownerOf(memory, ball) === defender) giveBall(view, out, defender, ball, side);
     else if (other >= 0 && ownerOf(memory, other) === defender) giveMan(view, out, defender, other, home);
-    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender), home);
+    else giveSplit(view, out, defender, ball, ownedBy(view, memory, defender, ball, side), home);
   }
 }

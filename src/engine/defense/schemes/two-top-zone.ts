@@ -15,7 +15,18 @@ import {
 } from '../give.ts';
 import type { SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto, type Seats } from '../seats.ts';
-import { isTop, lowOn, manIn, playedBall, readSide, readZones, topOn, zone, zoneMemory } from '../zones.ts';
+import {
+  behindOf,
+  isTop,
+  lowOf,
+  playedBall,
+  pointMan,
+  readSide,
+  readZones,
+  topOf,
+  zone,
+  zoneMemory,
+} from '../zones.ts';
 
 /** What tells one zone with two men on top, two low and one inside from another. */
 export interface TwoTopRules {
@@ -129,7 +140,7 @@ function ballBehind(
   out: DutyBoard,
 ): void {
   const { ball, side, nearLow, farLow, nearTop, farTop, second } = reading;
-  const nearWing = manIn(view, memory, lowOn(side), ball);
+  const nearWing = lowOf(view, memory, side, ball);
   givePipe(view, out, nearLow, nearWing >= 0 ? nearWing : ball, side * pipeX, pipeY);
   giveFarLow(view, memory, rules, reading, pipeX, pipeY, out);
   if (second >= 0) giveMan(view, out, farLow, second, rules.home);
@@ -147,7 +158,7 @@ function ballAtPoint(
 ): void {
   const { ball, side, nearTop, farTop, nearLow, farLow, second } = reading;
   giveBall(view, out, nearTop, ball, side);
-  const far = manIn(view, memory, topOn(opposite(side)), ball);
+  const far = topOf(view, memory, opposite(side), ball);
   giveMan(view, out, farTop, far >= 0 ? far : fromBall(reading.seats, side, -1), rules.home);
   giveLowAtPoint(view, memory, rules, nearLow, side, ball, out);
   if (second >= 0) giveMan(view, out, farLow, second, rules.home);
@@ -163,8 +174,8 @@ function giveLowAtPoint(
   ball: number,
   out: DutyBoard,
 ): void {
-  const wing = manIn(view, memory, lowOn(side), ball);
-  if (wing < 0) givePipe(view, out, defender, manIn(view, memory, zone.behind, ball), side * farPipe.x, farPipe.y);
+  const wing = lowOf(view, memory, side, ball);
+  if (wing < 0) givePipe(view, out, defender, behindOf(view, memory, side, ball), side * farPipe.x, farPipe.y);
   else if (rules.lanes) giveLane(view, out, defender, wing, rules.home[2 * defender], rules.home[2 * defender + 1]);
   else giveMan(view, out, defender, wing, rules.home);
 }
@@ -212,10 +223,10 @@ function giveFarLow(
   out: DutyBoard,
 ): void {
   const away = opposite(reading.side);
-  const wing = manIn(view, memory, lowOn(away), reading.ball);
+  const wing = lowOf(view, memory, away, reading.ball);
   if (wing >= 0 && !rules.lanes) giveMan(view, out, reading.farLow, wing, rules.home);
   else {
-    const guarded = wing >= 0 ? wing : manIn(view, memory, zone.behind, reading.ball);
+    const guarded = wing >= 0 ? wing : behindOf(view, memory, away, reading.ball);
     givePipe(view, out, reading.farLow, guarded, away * x, y);
   }
 }
@@ -241,7 +252,7 @@ function collapse(
     giveFront(view, out, inside, first, rules.home);
     giveBall(view, out, nearLow, ball, side);
   }
-  const wing = manIn(view, memory, lowOn(opposite(side)), ball);
+  const wing = lowOf(view, memory, opposite(side), ball);
   if (ball === first && others >= 0) giveMan(view, out, farLow, others, rules.home);
   else givePipe(view, out, farLow, wing >= 0 ? wing : ball, -side * farPipe.x, farPipe.y);
   for (let top = 0; top < 2; top++) {
@@ -252,8 +263,8 @@ function collapse(
 
 /** The top man of a side, or failing him the point. */
 export function topOrPoint(view: SchemeView, memory: SchemeMemory, side: 1 | -1, ball: number): number {
-  const top = manIn(view, memory, topOn(side), ball);
-  return top >= 0 ? top : manIn(view, memory, zone.point, ball);
+  const top = topOf(view, memory, side, ball);
+  return top >= 0 ? top : pointMan(view, memory, ball);
 }
 
 export function opposite(side: 1 | -1): 1 | -1 {
