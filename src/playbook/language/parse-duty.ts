@@ -1,6 +1,6 @@
 import type { OwnDuty } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
-import { creaseWord, spotIdPattern } from './patterns.ts';
+import { creaseWord, defenderPattern, spotIdPattern } from './patterns.ts';
 import { type PhraseFault, PhraseReader, readPhrase } from './phrase.ts';
 
 /** What the duties of one scheme may name. */
@@ -32,6 +32,8 @@ export function parseDuty(
 }
 
 function readMan(reader: PhraseReader, names: SchemeNames): string {
+  const found = reader.peek();
+  if (found?.kind === 'word' && !defenderPattern.test(found.text)) return reader.stop('a defender in small letters');
   const man = reader.anyWord('a defender');
   if (!names.men.has(man.text)) {
     const near = nearestName(man.text, names.men);
