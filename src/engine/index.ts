@@ -1,40 +1,77 @@
-export type { Point } from './geometry/point.ts';
-export * from './people/athlete.ts';
-export * from './offense/play.ts';
-export * from './defense/duty.ts';
-export type * from './defense/scheme.ts';
+export { createChanceState } from './chance/create-state.ts';
+export type { Matchup, PenaltyPlan } from './chance/matchup.ts';
+export { type ChanceModel, type ChanceSettings, compileChance, defaultChanceSettings } from './chance/model.ts';
+export { recordTrace, runTrial } from './chance/run.ts';
+export { farShot } from './chance/shoot.ts';
+export type { ChanceState, Recorder } from './chance/state.ts';
 export type * from './chance/trace.ts';
-export type * from './trials/report.ts';
-export * from './offense/assign.ts';
-export * from './offense/best-assignment.ts';
-export { mirrorHand, mirrorPlay, mirrorPoint, mirrorSpot, mirrorSpotId } from './offense/mirror.ts';
-export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';
-export { insideHand } from './offense/sets/offense-set.ts';
-export * from './people/create-athlete.ts';
-export { levelMean, levelValue } from './people/levels.ts';
 export { type DisciplineName, disciplineNames, disciplines, levelDiscipline } from './defense/discipline.ts';
-export { type AthleteDescription, createAthlete, createKeeper, type Grades, type KeeperDescription, type Measured, type Sample } from './people/create-athlete.ts';
-export { landmarksOf, type Landmarks } from './field/landmarks.ts';
-export { menOnField, type MenOnField } from './field/men-down.ts';
+export * from './defense/duty.ts';
+export { mirrorDefenderName } from './defense/mirror-name.ts';
+export {
+  createOwnScheme,
+  type OwnDuty,
+  type OwnSchemeData,
+  type OwnSchemeProblem,
+  type OwnSchemeResult,
+  type PlaceName,
+} from './defense/own-scheme.ts';
+export type * from './defense/scheme.ts';
+export { type SchemeId, schemeById, schemeList, schemes, schemesFor } from './defense/schemes.ts';
+export { type Landmarks, landmarksOf } from './field/landmarks.ts';
+export { type MenOnField, menOnField } from './field/men-on-field.ts';
 export type { Rule } from './field/rule.ts';
 export { type Markings, type RuleCode, type RuleCodeId, ruleCodeIds } from './field/rule-code.ts';
 export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field/rule-codes.ts';
-export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
-export { type SchemeId, schemeById, schemeList, schemes, schemesFor } from './defense/schemes.ts';
+export type { Point } from './geometry/point.ts';
+export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
+export { forcedLooks, forcedPerLook, type LookValue, planForced, valueLooks } from './looks/plan-forced.ts';
+export { type LookSummary, summarizeLooks } from './looks/summarize.ts';
+export { watchLooks } from './looks/watch.ts';
+export type { LookKind, LookWindow } from './looks/window.ts';
+export * from './offense/assign.ts';
+export * from './offense/best-assignment.ts';
+export { mirrorHand, mirrorPlay, mirrorPoint, mirrorSpot, mirrorSpotId } from './offense/mirror.ts';
+export * from './offense/play.ts';
+export { insideHand } from './offense/sets/offense-set.ts';
+export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';
+export * from './people/athlete.ts';
+export {
+  type AthleteDescription,
+  createAthlete,
+  createKeeper,
+  type Grades,
+  type KeeperDescription,
+  type Measured,
+  type Sample,
+} from './people/create-athlete.ts';
+export { levelMean, levelValue } from './people/levels.ts';
 export { type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';
 export { pairedDifference } from './statistics/paired-difference.ts';
 export { quartiles, sortedQuantile } from './statistics/quantile.ts';
-export { addValue, createMoments, mergeMoments, type RunningMoments, varianceOf } from './statistics/running-moments.ts';
+export {
+  addValue,
+  createMoments,
+  mergeMoments,
+  type RunningMoments,
+  varianceOf,
+} from './statistics/running-moments.ts';
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
-export { createOwnScheme, type OwnDuty, type OwnSchemeData, type OwnSchemeProblem, type OwnSchemeResult, type PlaceName } from './defense/own-scheme.ts';
-export type { Matchup, PenaltyPlan } from './chance/matchup.ts';
-export { type ChanceModel, compileChance } from './chance/model.ts';
-export type { ChanceState } from './chance/state.ts';
-export { createChanceState } from './chance/create-state.ts';
-export { recordTrace } from './chance/run.ts';
-export type { Tally } from './trials/tally.ts';
+export { type Comparison, compareTallies } from './trials/compare.ts';
+export { complexityOf } from './trials/complexity.ts';
+export { canonicalJson, inputHash } from './trials/input-hash.ts';
+export type * from './trials/report.ts';
+export { reportScheme } from './trials/report-scheme.ts';
 export { mergeTallies, runTrials, turnoverKinds } from './trials/run-trials.ts';
-export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
-export { watchLooks } from './looks/watch.ts';
-export type { LookKind, LookWindow } from './looks/window.ts';
+export {
+  applyStopRule,
+  type Batch,
+  batchesOf,
+  defaultStopRule,
+  type StopAnswer,
+  type StopRule,
+} from './trials/stop-rule.ts';
+export type { Tally } from './trials/tally.ts';
+export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
+export { engineVersion } from './version.ts';

@@ -1,5 +1,5 @@
-import { createOptions, type Options } from '../chance/options.ts';
 import type { ChanceModel } from '../chance/model.ts';
+import { createOptions, type Options } from '../chance/options.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
 import { weighInto } from '../chance/weigh.ts';
@@ -38,7 +38,13 @@ export function watchLooks(model: ChanceModel, state: ChanceState, from: number,
   return windows;
 }
 
-function watchTrial(model: ChanceModel, state: ChanceState, trial: number, options: Options, windows: LookWindow[]): void {
+function watchTrial(
+  model: ChanceModel,
+  state: ChanceState,
+  trial: number,
+  options: Options,
+  windows: LookWindow[],
+): void {
   const open = new Map<number, OpenWindow>();
   beginTrial(model, state, trial);
   state.watching = true;
@@ -54,14 +60,21 @@ function scriptIsOver(state: ChanceState): boolean {
   return state.unit.phase !== phase.script || state.time > state.scriptSince + longestScript;
 }
 
-function watchMoment(model: ChanceModel, state: ChanceState, options: Options, open: Map<number, OpenWindow>, windows: LookWindow[]): void {
+function watchMoment(
+  model: ChanceModel,
+  state: ChanceState,
+  options: Options,
+  open: Map<number, OpenWindow>,
+  windows: LookWindow[],
+): void {
   const { ball } = state;
   const now = state.time - state.scriptSince;
   const carrier = ball.mode === ballMode.held && ball.holder < 6 && state.time >= ball.readyAt ? ball.holder : -1;
   if (carrier >= 0 && now >= 0) {
     weighInto(options, model, state, carrier, state.bodies.motion);
     const floor = options.holdValue + model.parameters.greedyMargin;
-    if (options.shotOdds > 0 && options.shotValue > floor) keepOpen(model, state, open, carrier, carrier, 1, options.shotOdds, now);
+    if (options.shotOdds > 0 && options.shotValue > floor)
+      keepOpen(model, state, open, carrier, carrier, 1, options.shotOdds, now);
     for (let mate = 0; mate < 6; mate++) {
       if (!isLook(model, options, mate, floor)) continue;
       keepOpen(model, state, open, carrier, mate, options.completion_byMate[mate], options.shotOdds_byMate[mate], now);

@@ -46,7 +46,17 @@ function timeToMan(model: ChanceModel, state: ChanceState, defender: number, x: 
   const agent = 6 + defender;
   const at = stride * agent;
   const { topSpeed, drag } = model.movers;
-  const run = arrivalTime(topSpeed[agent], drag[agent], motion[at], motion[at + 1], motion[at + 2], motion[at + 3], x, y, covered);
+  const run = arrivalTime(
+    topSpeed[agent],
+    drag[agent],
+    motion[at],
+    motion[at + 1],
+    motion[at + 2],
+    motion[at + 3],
+    x,
+    y,
+    covered,
+  );
   return run === 0 ? 0 : run + model.reaction_byAgent[agent];
 }
 

@@ -60,6 +60,11 @@ export interface PlayReport {
   /** Seconds. */
   readonly penalty: number;
   /** What is asked of the unit: passes, skips, reads, movers in one run of the script. */
-  readonly complexity: { readonly passes: number; readonly skips: number; readonly reads: number; readonly movers: number };
+  readonly complexity: {
+    readonly passes: number;
+    readonly skips: number;
+    readonly reads: number;
+    readonly movers: number;
+  };
   readonly results: readonly SchemeReport[];
 }

@@ -96,7 +96,8 @@ export function mergeTallies(tallies: readonly Tally[]): Tally {
   const merged = emptySums(first.from, last.to);
   let expected = first.from;
   for (const tally of tallies) {
-    if (tally.from !== expected) throw new RangeError(`invalid tallies: trial ${tally.from} after ${expected} (expected no gap)`);
+    if (tally.from !== expected)
+      throw new RangeError(`invalid tallies: trial ${tally.from} after ${expected} (expected no gap)`);
     addTally(merged, tally);
     expected = tally.to;
   }

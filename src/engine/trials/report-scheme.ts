@@ -1,0 +1,88 @@
+import type { Matchup } from '../chance/matchup.ts';
+import { dutyNames } from '../defense/duty.ts';
+import { mirrorDefenderName } from '../defense/mirror-name.ts';
+import type { LookValue } from '../looks/plan-forced.ts';
+import type { LookSummary } from '../looks/summarize.ts';
+import { quartiles } from '../statistics/quantile.ts';
+import { estimateCount } from './estimate.ts';
+import type { LookReport, SchemeReport } from './report.ts';
+import { turnoverKinds } from './run-trials.ts';
+import type { Tally } from './tally.ts';
+
+/** Looks listed for one scheme. */
+const mostLooks = 8;
+
+/**
+ * What a play does against a scheme: a tally of its trials, and the looks of its watched trials with what they were found to be worth.
+ * Looks without a value are left out; pass none of both when only goals are wanted. Best looks first, by share x value.
+ */
+export function reportScheme(
+  matchup: Matchup,
+  tally: Tally,
+  looks: readonly LookSummary[] = [],
+  values: readonly LookValue[] = [],
+): SchemeReport {
+  const trials = tally.to - tally.from;
+  return {
+    scheme: matchup.scheme.id,
+    trials,
+    goalsPerChance: estimateCount(tally.goals_byTrial),
+    shotsPerChance: estimateCount(tally.shots_byTrial),
+    turnoversPerChance: estimateCount(tally.turnovers_byTrial),
+    turnovers: Object.fromEntries(
+      turnoverKinds.map((kind) => [kind, share(tally.turnovers[kind], trials)]),
+    ) as SchemeReport['turnovers'],
+    firstShot: quartiles(tally.firstShot_byTrial.filter((time) => time >= 0)) ?? null,
+    shotQuality: share(tally.goalOddsSum, tally.shots),
+    onTarget: share(tally.onTarget, tally.shots),
+    assisted: share(tally.assistedGoals, tally.goals),
+    looks: reportLooks(matchup, looks, values),
+    back: { mean: share(tally.backSum, tally.losses), fastBreak: share(tally.fastBreaks, tally.losses) },
+  };
+}
+
+/** Nothing out of nothing is 0. */
+function share(part: number, whole: number): number {
+  return whole === 0 ? 0 : part / whole;
+}
+
+function reportLooks(matchup: Matchup, looks: readonly LookSummary[], values: readonly LookValue[]): LookReport[] {
+  const reports: LookReport[] = [];
+  for (const look of looks) {
+    const value = values.find(({ from, to }) => from === look.from && to === look.to);
+    if (value !== undefined) reports.push(reportLook(matchup, look, value));
+  }
+  return reports.sort((a, b) => b.share * b.value - a.share * a.value).slice(0, mostLooks);
+}
+
+function reportLook(matchup: Matchup, look: LookSummary, { value, valueLow, valueHigh }: LookValue): LookReport {
+  const { spots } = matchup.play;
+  const { kind, share, opens, closes, completion, shotOdds, leftBy } = look;
+  return {
+    kind,
+    from: spots[look.from].id,
+    to: spots[look.to].id,
+    share,
+    opens,
+    closes,
+    completion,
+    shotValue: shotOdds,
+    value,
+    valueLow,
+    valueHigh,
+    leftBy: {
+      defender: leftBy.defender < 0 ? null : defenderName(matchup, leftBy.defender),
+      duty: leftBy.defender < 0 ? leftFree : dutyNames[leftBy.duty],
+      lateBy: leftBy.defender < 0 ? 0 : leftBy.lateBy,
+    },
+  };
+}
+
+/** What stands for a duty where the scheme gives the man to nobody. */
+const leftFree = 'left free';
+
+/** In a mirrored chance the man called tr stands on the left. */
+function defenderName({ scheme, sense }: Matchup, defender: number): string {
+  const name = scheme.names[defender];
+  return sense === 1 ? name : mirrorDefenderName(name);
+}
