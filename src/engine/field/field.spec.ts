@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { levels } from '../people/athlete.ts';
 import { feet, metres, toMetres } from '../units.ts';
 import { landmarksOf } from './landmarks.ts';
-import { menOnField } from './men-down.ts';
+import { menOnField } from './men-on-field.ts';
 import { type RuleCode, ruleCodeIds } from './rule-code.ts';
 import { ruleCodes, rulesToConfirm, usualRuleCode } from './rule-codes.ts';
 

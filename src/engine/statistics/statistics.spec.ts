@@ -225,6 +225,16 @@ describe('pairedDifference', () => {
     expect(Math.abs(width(at(1, 1.1)) / 0.570198 - 1)).toBeLessThan(0.06);
   });
 
+  it('of two plays that score .30 and .25, both at once .22, varies by .1075 and not by .3975', () => {
+    // Of 100 trials: both score in 22, the first alone in 8, the second alone in 3.
+    const first = Array.from({ length: 100 }, (_, k) => (k < 30 ? 1 : 0));
+    const second = Array.from({ length: 100 }, (_, k) => (k < 22 || (k >= 30 && k < 33) ? 1 : 0));
+    const { mean, low, high } = pairedDifference(first, second);
+    expect(mean).toBeCloseTo(0.05, 12);
+    const variance = ((high - low) / (2 * studentQuantile(0.975, 99))) ** 2 * 100;
+    expect(variance).toBeCloseTo((0.1075 * 100) / 99, 9);
+  });
+
   it('refuses lists of two lengths', () => {
     expect(() => pairedDifference([1], [1, 2])).toThrow(RangeError);
   });
