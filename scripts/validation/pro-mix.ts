@@ -1,0 +1,39 @@
+import {
+  type ChanceSettings,
+  compileChance,
+  createChanceState,
+  type Play,
+  type Scheme,
+  schemesFor,
+} from '../../src/engine/index.ts';
+import { type ChanceLog, logTrials } from './chance-log.ts';
+import { proPlays } from './pro-plays.ts';
+import { usualMatchup } from './unit.ts';
+
+/** The logs of one play against one scheme. */
+export interface Cell {
+  readonly play: Play;
+  readonly scheme: Scheme;
+  readonly logs: readonly ChanceLog[];
+}
+
+export const proSeed = 20230408;
+
+/**
+ * The pro mix: each of the four plays against each of the nine five-man schemes, the same number of chances in each of the 36 cells.
+ *
+ * Equal weights because nobody counted who plays what: the trade says that rotations are commonest high up and that a box comes
+ * first lower down, without numbers (common practice, no source). Rows by scheme stand beside the total, so anyone can weigh anew.
+ * Both penalty lengths are played by the same mix, with the same draws.
+ */
+export function playProMix(seconds: number, trials: number, settings: Partial<ChanceSettings> = {}): readonly Cell[] {
+  const schemes = schemesFor(5);
+  const each = Math.ceil(trials / (proPlays.length * schemes.length));
+  return schemes.flatMap((scheme) =>
+    proPlays.map((play) => {
+      const matchup = usualMatchup({ play, scheme, level: 'pro', discipline: 'sharp', seconds });
+      const model = compileChance(matchup, proSeed, settings);
+      return { play, scheme, logs: logTrials(model, createChanceState(model), seconds, 0, each) };
+    }),
+  );
+}
