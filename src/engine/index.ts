@@ -75,3 +75,22 @@ export {
 export type { Tally } from './trials/tally.ts';
 export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
 export { engineVersion } from './version.ts';
+// The models by themselves: for docs/validation.md and the benches, which hold each against what is known from outside.
+export { resolveContacts } from './people/contact.ts';
+export { stickReachOf } from './people/levels.ts';
+export { brakeShare, createMovers, motionStride, type Movers, setMover, stepToward, stepWithPush } from './people/motion.ts';
+export { arrivalTime, reachableAt } from './people/reach.ts';
+export { interceptTime } from './geometry/moving-point-intercept.ts';
+export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
+export { dragPerYard, dropOver, flightTime, gravity, speedAfter } from './ball/flight.ts';
+export { type ControlOdds, controlOdds, simpleArrival } from './ball/control.ts';
+export { createLane, defaultLaneParameters, laneInto, type LaneParameters } from './ball/lane.ts';
+export { type Ellipse, ellipseOdds, everywhere, type Rectangle, rectangleOdds, type Scatter } from './ball/placement-odds.ts';
+export { bestAimInto, createAim } from './ball/aim.ts';
+export { createShotOdds, type ShotOdds, shotOddsInto } from './ball/shot.ts';
+export { defaultShotParameters, type ShotParameters } from './ball/shot-parameters.ts';
+export { createShotSituation, createShotView, faceKeeperInto, releaseInto, type ShotView } from './ball/shot-view.ts';
+export { keeperPlaceInto } from './ball/keeper.ts';
+export { betaBinomialOdds } from './statistics/beta-binomial.ts';
+export { betaQuantile } from './statistics/beta-distribution.ts';
+export { createDutySheet, type DutyRow, type DutySheet } from './defense/duty-sheet.ts';
