@@ -1,3 +1,19 @@
+export { bestAimInto, createAim } from './ball/aim.ts';
+export { type ControlOdds, controlOdds, simpleArrival } from './ball/control.ts';
+export { dragPerYard, dropOver, flightTime, gravity, speedAfter } from './ball/flight.ts';
+export { keeperPlaceInto } from './ball/keeper.ts';
+export { createLane, defaultLaneParameters, type LaneParameters, laneInto } from './ball/lane.ts';
+export {
+  type Ellipse,
+  ellipseOdds,
+  everywhere,
+  type Rectangle,
+  rectangleOdds,
+  type Scatter,
+} from './ball/placement-odds.ts';
+export { createShotOdds, type ShotOdds, shotOddsInto } from './ball/shot.ts';
+export { defaultShotParameters, type ShotParameters } from './ball/shot-parameters.ts';
+export { createShotSituation, createShotView, faceKeeperInto, releaseInto, type ShotView } from './ball/shot-view.ts';
 export { createChanceState } from './chance/create-state.ts';
 export type { Matchup, PenaltyPlan } from './chance/matchup.ts';
 export { type ChanceModel, type ChanceSettings, compileChance, defaultChanceSettings } from './chance/model.ts';
@@ -7,6 +23,17 @@ export type { ChanceState, Recorder } from './chance/state.ts';
 export type * from './chance/trace.ts';
 export { type DisciplineName, disciplineNames, disciplines, levelDiscipline } from './defense/discipline.ts';
 export * from './defense/duty.ts';
+export {
+  createDutySheet,
+  createDutySheet,
+  type DutyRow,
+  type DutyRow,
+  type DutySheet,
+  type DutySheet,
+  type SheetOptions,
+} from './defense/duty-sheet.ts';
+export { dutySheetText, lapOf } from './defense/duty-sheet-text.ts';
+export { dutyWords } from './defense/duty-words.ts';
 export { mirrorDefenderName } from './defense/mirror-name.ts';
 export {
   createOwnScheme,
@@ -23,6 +50,8 @@ export { type MenOnField, menOnField } from './field/men-on-field.ts';
 export type { Rule } from './field/rule.ts';
 export { type Markings, type RuleCode, type RuleCodeId, ruleCodeIds } from './field/rule-code.ts';
 export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field/rule-codes.ts';
+export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
+export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
 export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
 export { forcedLooks, forcedPerLook, type LookValue, planForced, valueLooks } from './looks/plan-forced.ts';
@@ -36,6 +65,8 @@ export * from './offense/play.ts';
 export { insideHand } from './offense/sets/offense-set.ts';
 export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';
 export * from './people/athlete.ts';
+// The models by themselves: for docs/validation.md and the benches, which hold each against what is known from outside.
+export { resolveContacts } from './people/contact.ts';
 export {
   type AthleteDescription,
   createAthlete,
@@ -45,8 +76,19 @@ export {
   type Measured,
   type Sample,
 } from './people/create-athlete.ts';
-export { levelMean, levelValue } from './people/levels.ts';
-export { type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
+export { levelMean, levelValue, stickReachOf } from './people/levels.ts';
+export {
+  brakeShare,
+  createMovers,
+  type Movers,
+  motionStride,
+  setMover,
+  stepToward,
+  stepWithPush,
+} from './people/motion.ts';
+export { arrivalTime, reachableAt } from './people/reach.ts';
+export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
+export { betaQuantile } from './statistics/beta-distribution.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';
 export { pairedDifference } from './statistics/paired-difference.ts';
 export { quartiles, sortedQuantile } from './statistics/quantile.ts';
@@ -75,22 +117,3 @@ export {
 export type { Tally } from './trials/tally.ts';
 export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
 export { engineVersion } from './version.ts';
-// The models by themselves: for docs/validation.md and the benches, which hold each against what is known from outside.
-export { resolveContacts } from './people/contact.ts';
-export { stickReachOf } from './people/levels.ts';
-export { brakeShare, createMovers, motionStride, type Movers, setMover, stepToward, stepWithPush } from './people/motion.ts';
-export { arrivalTime, reachableAt } from './people/reach.ts';
-export { interceptTime } from './geometry/moving-point-intercept.ts';
-export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
-export { dragPerYard, dropOver, flightTime, gravity, speedAfter } from './ball/flight.ts';
-export { type ControlOdds, controlOdds, simpleArrival } from './ball/control.ts';
-export { createLane, defaultLaneParameters, laneInto, type LaneParameters } from './ball/lane.ts';
-export { type Ellipse, ellipseOdds, everywhere, type Rectangle, rectangleOdds, type Scatter } from './ball/placement-odds.ts';
-export { bestAimInto, createAim } from './ball/aim.ts';
-export { createShotOdds, type ShotOdds, shotOddsInto } from './ball/shot.ts';
-export { defaultShotParameters, type ShotParameters } from './ball/shot-parameters.ts';
-export { createShotSituation, createShotView, faceKeeperInto, releaseInto, type ShotView } from './ball/shot-view.ts';
-export { keeperPlaceInto } from './ball/keeper.ts';
-export { betaBinomialOdds } from './statistics/beta-binomial.ts';
-export { betaQuantile } from './statistics/beta-distribution.ts';
-export { createDutySheet, type DutyRow, type DutySheet } from './defense/duty-sheet.ts';

@@ -1,8 +1,8 @@
 import type { Point } from '../../geometry/point.ts';
 import { type DutyKind, duty } from '../duty.ts';
 import { farPipe } from '../give.ts';
-import type { OwnDuty, OwnSchemeData, OwnSchemeResult } from '../own-scheme.ts';
 import type { Scheme } from '../scheme.ts';
+import type { OwnDuty, OwnSchemeData, OwnSchemeResult } from './data.ts';
 import { creaseName, creasePlace, expectedPlaces, pointOf } from './places.ts';
 import { createAssign, type Grid, gridMemory } from './play-grid.ts';
 import type { OwnSchemeProblem } from './problem.ts';
