@@ -25,10 +25,7 @@ export { type DisciplineName, disciplineNames, disciplines, levelDiscipline } fr
 export * from './defense/duty.ts';
 export {
   createDutySheet,
-  createDutySheet,
   type DutyRow,
-  type DutyRow,
-  type DutySheet,
   type DutySheet,
   type SheetOptions,
 } from './defense/duty-sheet.ts';
@@ -54,6 +51,7 @@ export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
 export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
 export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
+export { type ShotHeat, shotHeat } from './looks/heat.ts';
 export { forcedLooks, forcedPerLook, type LookValue, planForced, valueLooks } from './looks/plan-forced.ts';
 export { type LookSummary, summarizeLooks } from './looks/summarize.ts';
 export { watchLooks } from './looks/watch.ts';
