@@ -3,7 +3,7 @@ import { createOptions, type Options } from '../chance/options.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
 import { weighInto } from '../chance/weigh.ts';
-import { whoLeft } from './who-left.ts';
+import { type Left, whoLeft } from './who-left.ts';
 import type { LookKind, LookWindow } from './window.ts';
 
 /** How often the carrier's options are weighed while a look is watched, in steps. */
@@ -15,16 +15,39 @@ const longestScript = 25;
 /** A pass to a man this near to the goal, above its line, is a feed. Yards. */
 const feedRadius = 7.5;
 
-interface OpenWindow {
-  opens: number;
+/** One look as long as it is there (or has only just gone), from the first moment at which anybody could have seen it. */
+interface Spell {
+  readonly from: number;
+  readonly to: number;
+  /** Since when it has been there, and when it was there last; seconds after the restart. */
+  readonly since: number;
   last: number;
-  seenAt: number;
+  /** What has to be told of it; null until the man who could take it has the ball under control. */
+  window: OpenWindow | null;
+}
+
+interface OpenWindow {
+  readonly opens: number;
+  readonly seenAt: number;
+  readonly kind: LookKind;
+  readonly left: Left;
   completion: number;
   shotOdds: number;
-  kind: LookKind;
-  leftBy: number;
-  duty: number;
-  lateBy: number;
+  /** Completion and odds are those of `seenAt`. */
+  settled: boolean;
+}
+
+/** One trial while it is watched. */
+interface Watch {
+  readonly model: ChanceModel;
+  readonly state: ChanceState;
+  readonly options: Options;
+  readonly spells: Map<number, Spell>;
+  readonly windows: LookWindow[];
+  /** When the script's first beat started; NaN before. Kept here, because the last ten seconds start a script anew. */
+  began: number;
+  /** `heldSince` of the last possession in which the holder could act: at its first moment his pass may already be on its way. */
+  possession: number;
 }
 
 /**
@@ -34,103 +57,147 @@ interface OpenWindow {
 export function watchLooks(model: ChanceModel, state: ChanceState, from: number, to: number): LookWindow[] {
   const windows: LookWindow[] = [];
   const options = createOptions();
-  for (let trial = from; trial < to; trial++) watchTrial(model, state, trial, options, windows);
+  for (let trial = from; trial < to; trial++) {
+    const began = Number.NaN;
+    watchTrial({ model, state, options, spells: new Map(), windows, began, possession: began }, trial);
+  }
   return windows;
 }
 
-function watchTrial(
-  model: ChanceModel,
-  state: ChanceState,
-  trial: number,
-  options: Options,
-  windows: LookWindow[],
-): void {
-  const open = new Map<number, OpenWindow>();
+function watchTrial(watch: Watch, trial: number): void {
+  const { model, state } = watch;
   beginTrial(model, state, trial);
   state.watching = true;
-  while (state.end === null && !scriptIsOver(state)) {
+  while (state.end === null && !scriptIsOver(watch)) {
     advanceTrial(model, state);
-    if (state.step % watchEvery === 0) watchMoment(model, state, options, open, windows);
+    if (!(watch.began >= 0)) watch.began = state.scriptSince;
+    if (state.step % watchEvery === 0 && watch.began >= 0) watchMoment(watch);
   }
-  for (const [key, window] of open) windows.push(closeWindow(trial, key, window));
+  for (const spell of watch.spells.values()) closeSpell(watch, spell);
 }
 
-function scriptIsOver(state: ChanceState): boolean {
-  if (!(state.scriptSince >= 0)) return false;
-  return state.unit.phase !== phase.script || state.time > state.scriptSince + longestScript;
+function scriptIsOver({ state, began }: Watch): boolean {
+  if (!(began >= 0)) return false;
+  return state.unit.phase !== phase.script || state.time > began + longestScript;
 }
 
-function watchMoment(
-  model: ChanceModel,
-  state: ChanceState,
-  options: Options,
-  open: Map<number, OpenWindow>,
-  windows: LookWindow[],
-): void {
-  const { ball } = state;
-  const now = state.time - state.scriptSince;
-  const carrier = ball.mode === ballMode.held && ball.holder < 6 && state.time >= ball.readyAt ? ball.holder : -1;
-  if (carrier >= 0 && now >= 0) {
-    weighInto(options, model, state, carrier, state.bodies.motion);
-    const floor = options.holdValue + model.parameters.greedyMargin;
-    if (options.shotOdds > 0 && options.shotValue > floor)
-      keepOpen(model, state, open, carrier, carrier, 1, options.shotOdds, now);
-    for (let mate = 0; mate < 6; mate++) {
-      if (!isLook(model, options, mate, floor)) continue;
-      keepOpen(model, state, open, carrier, mate, options.completion_byMate[mate], options.shotOdds_byMate[mate], now);
-    }
+function watchMoment(watch: Watch): void {
+  const { model, state, options, spells } = watch;
+  const hand = handOf(state);
+  if (hand >= 0) {
+    weighInto(options, model, state, hand, state.bodies.motion);
+    const canAct = canActNow(watch);
+    for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
   }
-  for (const [key, window] of open) {
-    if (now - window.last <= flicker) continue;
-    windows.push(closeWindow(state.trial, key, window));
-    open.delete(key);
+  for (const [key, spell] of spells) {
+    if (!hasGone(state, spell, hand)) continue;
+    closeSpell(watch, spell);
+    spells.delete(key);
   }
 }
 
-function isLook(model: ChanceModel, options: Options, mate: number, floor: number): boolean {
-  return (
-    options.shotOdds_byMate[mate] > 0 &&
-    options.value_byMate[mate] > floor &&
-    options.completion_byMate[mate] >= model.parameters.openFloor
-  );
+/** The attacker who has the ball until it leaves his stick, or to whom it is on its way; -1 for nobody. */
+function handOf({ ball }: ChanceState): number {
+  switch (ball.mode) {
+    case ballMode.held:
+    case ballMode.windUp:
+    case ballMode.shotWindUp:
+      return ball.holder < 6 ? ball.holder : -1;
+    case ballMode.pass:
+      return ball.to;
+    default:
+      return -1;
+  }
 }
 
-function keepOpen(
-  model: ChanceModel,
-  state: ChanceState,
-  open: Map<number, OpenWindow>,
-  carrier: number,
-  to: number,
-  completion: number,
-  shotOdds: number,
-  now: number,
-): void {
-  const key = carrier * 6 + to;
-  const known = open.get(key);
-  if (known !== undefined) {
-    known.last = now;
-    // Until the carrier can have seen it, what counts is what it has become, not what it was.
-    if (state.time <= known.seenAt) {
-      known.completion = completion;
-      known.shotOdds = shotOdds;
-    }
-    return;
+/**
+ * Whether the holder can throw or shoot. A wind-up is too late, but for the first moment of a possession: he threw at once, and could
+ * have thrown elsewhere.
+ */
+function canActNow(watch: Watch): boolean {
+  const { ball, time } = watch.state;
+  if (ball.mode === ballMode.pass || time < ball.readyAt) return false;
+  const isFirst = watch.possession !== ball.heldSince;
+  watch.possession = ball.heldSince;
+  return isFirst || ball.mode === ballMode.held;
+}
+
+function watchLook(watch: Watch, from: number, to: number, canAct: boolean): void {
+  const { model, state, options, spells } = watch;
+  const key = from * 6 + to;
+  const isThere = from === to ? isShot(model, options) : isLook(model, options, to);
+  let spell = spells.get(key);
+  if (spell === undefined) {
+    if (!isThere) return;
+    spell = { from, to, since: state.time, last: state.time, window: null };
+    spells.set(key, spell);
   }
-  const left = whoLeft(model, state, carrier, to);
-  open.set(key, {
-    opens: now,
-    last: now,
-    seenAt: state.time + model.reaction_byAgent[carrier],
-    completion,
+  if (isThere) spell.last = state.time;
+  if (spell.window === null && isThere && canAct) spell.window = openWindow(watch, spell);
+  if (spell.window !== null && !spell.window.settled) settle(watch, spell.window, from, to);
+}
+
+function openWindow(watch: Watch, { from, to, since }: Spell): OpenWindow {
+  const { model, state } = watch;
+  return {
+    opens: state.time - watch.began,
+    // What was there while the ball was on its way to him he has seen by the time he can throw.
+    seenAt: Math.max(state.ball.readyAt, since + model.reaction_byAgent[from]),
+    kind: kindOf(state, from, to),
+    left: whoLeft(model, state, from, to),
+    completion: 0,
+    shotOdds: 0,
+    settled: false,
+  };
+}
+
+/** Until the carrier can have seen it, what counts is what it has become, not what it was. */
+function settle({ state, options }: Watch, window: OpenWindow, from: number, to: number): void {
+  window.completion = from === to ? 1 : options.completion_byMate[to];
+  window.shotOdds = from === to ? options.shotOdds : options.shotOdds_byMate[to];
+  window.settled = state.time >= window.seenAt;
+}
+
+function hasGone(state: ChanceState, spell: Spell, hand: number): boolean {
+  if (state.time - spell.last <= flicker) return false;
+  return hand !== spell.from || spell.window === null || spell.window.settled;
+}
+
+/** A look that the carrier could not have seen before the ball left his stick has no pass to complete. */
+function closeSpell({ state, began, windows }: Watch, { from, to, last, window }: Spell): void {
+  if (window === null) return;
+  const { opens, seenAt, kind, left, shotOdds, settled } = window;
+  windows.push({
+    trial: state.trial,
+    kind,
+    from,
+    to,
+    opens,
+    closes: Math.max(opens, last - began),
+    seenAt,
+    completion: settled ? window.completion : 0,
     shotOdds,
-    kind: kindOf(state, carrier, to),
-    ...left,
+    leftBy: left.leftBy,
+    duty: left.duty,
+    lateBy: left.lateBy,
   });
 }
 
-function closeWindow(trial: number, key: number, window: OpenWindow): LookWindow {
-  const { last, ...rest } = window;
-  return { trial, from: Math.floor(key / 6), to: key % 6, closes: last, ...rest };
+/** A look has to be better than going on, by as much as a carrier wants before he leaves the script for it. */
+function floorOf(model: ChanceModel, options: Options): number {
+  return options.holdValue + model.parameters.greedyMargin;
+}
+
+function isShot(model: ChanceModel, options: Options): boolean {
+  return options.shotOdds > 0 && options.shotValue > floorOf(model, options);
+}
+
+function isLook(model: ChanceModel, options: Options, mate: number): boolean {
+  return (
+    options.shotOdds_byMate[mate] > 0 &&
+    options.value_byMate[mate] > floorOf(model, options) &&
+    options.completion_byMate[mate] >= model.parameters.openFloor
+  );
 }
 
 function kindOf(state: ChanceState, from: number, to: number): LookKind {
