@@ -1,19 +1,26 @@
-import type { PlayReport } from '../engine/index.ts';
+import { type PlayReport, pairedDifference, type Tally } from '../engine/index.ts';
 import { perChance } from './number-text.ts';
-import { isClearlyApart, type ReportNames } from './report-text.ts';
+import type { ReportNames } from './report-text.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
+
+/** A play's report with the tallies it was made of, scheme by scheme. */
+export interface ComparedPlay {
+  readonly report: PlayReport;
+  readonly tallies: readonly Tally[];
+}
 
 /** Plays that fit side by side in 80 columns beside the schemes' names; more go into tables below one another. */
 const playsAcross = 4;
 
 /** Plays against schemes: a table of goals a chance, with half the interval's width, and what to call against what. */
-export function compareText(reports: readonly PlayReport[], names: readonly ReportNames[]): string {
+export function compareText(plays: readonly ComparedPlay[], names: readonly ReportNames[]): string {
+  const reports = plays.map(({ report }) => report);
   const parts: string[] = [];
   for (let first = 0; first < reports.length; first += playsAcross) {
     parts.push(matrix(reports.slice(first, first + playsAcross), names.slice(first, first + playsAcross)));
   }
-  return [...parts, wrapParagraph(callSentence(reports, names), tableWidth)].join('\n\n');
+  return [...parts, wrapParagraph(callSentence(plays, names), tableWidth)].join('\n\n');
 }
 
 function matrix(reports: readonly PlayReport[], names: readonly ReportNames[]): string {
@@ -39,31 +46,30 @@ function cell(report: PlayReport, row: number): string {
   return `${perChance(goals.mean)} ±${perChance((goals.high - goals.low) / 2)}`;
 }
 
-function callSentence(reports: readonly PlayReport[], names: readonly ReportNames[]): string {
+function callSentence(plays: readonly ComparedPlay[], names: readonly ReportNames[]): string {
   const meaning =
-    'After ± stands half of the 95 % interval: two plays that differ by less than that are not told apart yet.';
-  if (reports.length < 2) return meaning;
+    'After ± stands half of the 95 % interval. Plays are compared man-up by man-up with the same luck, which tells them ' +
+    'apart sooner than the intervals do.';
+  if (plays.length < 2) return meaning;
   const calls = new Map<string, string[]>();
-  for (const [row, result] of (reports[0]?.results ?? []).entries()) {
-    const call = bestCall(row, reports, names);
+  for (const [row, result] of (plays[0]?.report.results ?? []).entries()) {
+    const call = bestCall(row, plays, names);
     calls.set(call, [...(calls.get(call) ?? []), names[0]?.schemes[result.scheme] ?? result.scheme]);
   }
   const sentences = [...calls].map(([call, schemes]) => `${call} against ${schemes.join('; ')}.`);
   return `${sentences.join(' ')} ${meaning}`;
 }
 
-function bestCall(row: number, reports: readonly PlayReport[], names: readonly ReportNames[]): string {
-  const sorted = [...reports.keys()].sort((a, b) => goalsOf(reports, b, row).mean - goalsOf(reports, a, row).mean);
-  const [best = 0, second = 0] = sorted;
-  const clear = isClearlyApart(goalsOf(reports, best, row), goalsOf(reports, second, row));
-  const play = names[best]?.play ?? reports[best]?.play ?? '';
-  return clear ? `Call ${play}` : 'No play is clearly best';
+function bestCall(row: number, plays: readonly ComparedPlay[], names: readonly ReportNames[]): string {
+  const mean = (play: number): number => plays[play]?.report.results[row]?.goalsPerChance.mean ?? 0;
+  const [best = 0, ...others] = [...plays.keys()].sort((a, b) => mean(b) - mean(a));
+  const clear = others.every((other) => isBetter(plays[best]?.tallies[row], plays[other]?.tallies[row]));
+  return clear ? `Call ${names[best]?.play ?? plays[best]?.report.play}` : 'No play is clearly best';
 }
 
-function goalsOf(
-  reports: readonly PlayReport[],
-  play: number,
-  row: number,
-): { mean: number; low: number; high: number } {
-  return reports[play]?.results[row]?.goalsPerChance ?? { mean: 0, low: 0, high: 0 };
+/** Whether the whole interval of the difference lies above zero. Tallies that stopped at different trials are cut to the shorter one. */
+function isBetter(one: Tally | undefined, other: Tally | undefined): boolean {
+  if (one === undefined || other === undefined) return false;
+  const trials = Math.min(one.goals_byTrial.length, other.goals_byTrial.length);
+  return pairedDifference(one.goals_byTrial.slice(0, trials), other.goals_byTrial.slice(0, trials)).low > 0;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultSeed, defaultTrials, type RawConditions, readConditions } from './conditions.ts';
+import { defaultSeed, type RawConditions, readConditions } from './conditions.ts';
 import { Failure } from './failure.ts';
 
 describe('readConditions', () => {
@@ -7,7 +7,7 @@ describe('readConditions', () => {
     expect(readConditions({})).toEqual({
       side: 'right',
       penalty: null,
-      trials: defaultTrials,
+      trials: null,
       seed: defaultSeed,
       level: null,
       threads: null,

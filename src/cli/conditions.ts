@@ -11,19 +11,17 @@ export interface RawConditions {
   readonly threads?: string;
 }
 
-/** The same, checked. `null` stands for what the playbook itself says. */
+/** The same, checked. `null` stands for what the playbook says, or for what is usual. */
 export interface Conditions {
   readonly side: 'left' | 'right';
   /** Seconds. */
   readonly penalty: number | null;
-  readonly trials: number;
+  readonly trials: number | null;
   readonly seed: number;
   readonly level: Level | null;
   readonly threads: number | null;
 }
 
-/** Enough that a play's goals a chance are known to about 0.03 either way. */
-export const defaultTrials = 1000;
 export const defaultSeed = 1;
 
 /** Largest seed: what 32 bits hold. */
@@ -36,7 +34,7 @@ export function readConditions(raw: RawConditions): Conditions {
   return {
     side: readSide(raw.side),
     penalty: raw.penalty === undefined ? null : wholeNumber('--penalty', raw.penalty, 5, 300, 'seconds'),
-    trials: raw.trials === undefined ? defaultTrials : wholeNumber('--trials', raw.trials, 1, mostTrials),
+    trials: raw.trials === undefined ? null : wholeNumber('--trials', raw.trials, 1, mostTrials),
     seed: raw.seed === undefined ? defaultSeed : wholeNumber('--seed', raw.seed, 0, largestSeed),
     level: readLevel(raw.level),
     threads: raw.threads === undefined ? null : wholeNumber('--threads', raw.threads, 1, 256),

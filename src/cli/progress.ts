@@ -3,17 +3,19 @@ import type { Io } from './io.ts';
 
 /** Moves a line on the terminal while long work runs. */
 export interface Progress {
-  /** One more of the whole is done. */
+  /** So many more pieces of work are known now. */
+  readonly plan: (pieces: number) => void;
+  /** One more piece is done. */
   readonly step: () => void;
   /** Takes the line away, so that what follows starts on a clean one. */
   readonly stop: () => void;
 }
 
 /** A progress line on standard error when that is a terminal; nothing at all otherwise. */
-export function startProgress(io: Io, label: string, total: number): Progress {
-  if (io.progressStream === null) return { step: () => undefined, stop: () => undefined };
+export function startProgress(io: Io, label: string): Progress {
+  if (io.progressStream === null) return { plan: () => undefined, step: () => undefined, stop: () => undefined };
   const bar = new SingleBar({
-    format: `${label} [{bar}] {percentage} %  {value} of {total}`,
+    format: `${label} [{bar}] {value} of {total}`,
     barCompleteChar: '=',
     barIncompleteChar: ' ',
     barsize: 24,
@@ -21,6 +23,14 @@ export function startProgress(io: Io, label: string, total: number): Progress {
     clearOnComplete: true,
     stream: io.progressStream,
   });
-  bar.start(total, 0);
-  return { step: () => bar.increment(), stop: () => bar.stop() };
+  let total = 0;
+  bar.start(1, 0);
+  return {
+    plan: (pieces) => {
+      total += pieces;
+      bar.setTotal(Math.max(1, total));
+    },
+    step: () => bar.increment(),
+    stop: () => bar.stop(),
+  };
 }

@@ -4,7 +4,7 @@ import { lookSentence } from './look-words.ts';
 import { count, perChance, percent, withInterval } from './number-text.ts';
 import { reportsJson } from './report-json.ts';
 import { howToRead, isClearlyApart, reportText } from './report-text.ts';
-import { sampleLook, sampleNames, sampleReport, sampleScheme } from './sample-report.ts';
+import { sampleLook, sampleNames, sampleReport, sampleScheme, sampleTally } from './sample-report.ts';
 import { tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
@@ -28,7 +28,7 @@ describe('reportText', () => {
   it('gives the interval beside the number and says what it means', () => {
     expect(text).toContain('0.34 (0.31-0.37)');
     expect(text.replace(/\s+/g, ' ')).toContain(
-      'Far corner does best against Box and one, zone (0.34) and worst against Four-man rotation, locked crease (0.22); that gap is more than luck.',
+      'Far corner does best against Box and one, zone (0.34) and worst against Four-man rotation, locked crease (0.22), a gap that is more than luck.',
     );
   });
 
@@ -67,12 +67,20 @@ describe('reportText', () => {
 });
 
 describe('compareText', () => {
+  const other = sampleReport('wheel', [
+    sampleScheme('box-zone', 0.2, 0.03),
+    sampleScheme('four-rotation-locked', 0.23, 0.03),
+  ]);
+  // With the same luck the first play scores wherever the second one does, and sometimes more: that is clear.
+  const often = sampleTally(Array.from({ length: 100 }, (_, trial) => (trial % 3 === 0 ? 1 : 0)));
+  const seldom = sampleTally(Array.from({ length: 100 }, (_, trial) => (trial % 6 === 0 ? 1 : 0)));
+  const played = [
+    { report, tallies: [often, often] },
+    { report: other, tallies: [seldom, often] },
+  ];
+
   it('says what to call, and where plays are not told apart', () => {
-    const other = sampleReport('wheel', [
-      sampleScheme('box-zone', 0.2, 0.03),
-      sampleScheme('four-rotation-locked', 0.23, 0.03),
-    ]);
-    const text = compareText([report, other], [sampleNames, { ...sampleNames, play: 'Wheel' }]);
+    const text = compareText(played, [sampleNames, { ...sampleNames, play: 'Wheel' }]);
     expect(text).toContain('0.34 ±0.03');
     const flat = text.replace(/\s+/g, ' ');
     expect(flat).toContain('Call Far corner against Box and one, zone.');
@@ -80,8 +88,17 @@ describe('compareText', () => {
     expect(widest(text)).toBeLessThanOrEqual(tableWidth);
   });
 
+  it('compares the trials that both plays have', () => {
+    const shorter = { report: other, tallies: [sampleTally([...seldom.goals_byTrial].slice(0, 90)), often] };
+    const text = compareText([played[0]!, shorter], [sampleNames, sampleNames]);
+    expect(text.replace(/\s+/g, ' ')).toContain('Call Far corner against Box and one, zone.');
+  });
+
   it('puts many plays into tables below one another', () => {
-    const many = Array.from({ length: 9 }, (_, index) => ({ ...report, play: `a-play-with-a-long-name-${index}` }));
+    const many = Array.from({ length: 9 }, (_, index) => ({
+      report: { ...report, play: `a-play-with-a-long-name-${index}` },
+      tallies: [often, often],
+    }));
     const text = compareText(
       many,
       many.map(() => sampleNames),

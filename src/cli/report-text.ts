@@ -91,11 +91,11 @@ function summarySentence(report: PlayReport, names: ReportNames): string {
   const worst = sorted.at(-1);
   if (best === undefined || worst === undefined || best === worst) return '';
   const gap = isClearlyApart(best.goalsPerChance, worst.goalsPerChance)
-    ? 'that gap is more than luck'
-    : 'with so few trials that gap may be luck: raise --trials';
+    ? 'a gap that is more than luck'
+    : 'but that gap may be luck: more --trials would tell';
   return (
     `${names.play} does best against ${schemeName(best, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
-    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}); ${gap}.`
+    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}), ${gap}.`
   );
 }
 

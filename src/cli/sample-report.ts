@@ -1,4 +1,11 @@
-import type { Interval, LookReport, PlayReport, SchemeReport } from '../engine/index.ts';
+import {
+  type Interval,
+  type LookReport,
+  type PlayReport,
+  type SchemeReport,
+  type Tally,
+  turnoverKinds,
+} from '../engine/index.ts';
 
 // Reports small enough to check by hand, for this layer's tests. Nothing else imports them.
 
@@ -77,3 +84,33 @@ export const sampleNames = {
   play: 'Far corner',
   schemes: { 'box-zone': 'Box and one, zone', 'four-rotation-locked': 'Four-man rotation, locked crease' },
 } as const;
+
+/** A tally in which only the goals of each trial matter. */
+export function sampleTally(goals: readonly number[]): Tally {
+  const none = new Uint8Array(goals.length);
+  const never = new Float32Array(goals.length).fill(Number.NaN);
+  return {
+    from: 0,
+    to: goals.length,
+    goals_byTrial: Uint8Array.from(goals),
+    shots_byTrial: none,
+    turnovers_byTrial: none,
+    firstShot_byTrial: never,
+    firstGoal_byTrial: never,
+    turnovers: Object.fromEntries(turnoverKinds.map((kind) => [kind, 0])) as Tally['turnovers'],
+    shots: 0,
+    goals: 0,
+    onTarget: 0,
+    saves: 0,
+    assistedGoals: 0,
+    goalOddsSum: 0,
+    farShots: 0,
+    farGoals: 0,
+    assistedShots: 0,
+    passes: 0,
+    passesCaught: 0,
+    losses: 0,
+    backSum: 0,
+    fastBreaks: 0,
+  };
+}

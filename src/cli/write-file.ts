@@ -1,37 +1,36 @@
 import { randomUUID } from 'node:crypto';
-import { existsSync } from 'node:fs';
-import { link, mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { constants, existsSync } from 'node:fs';
+import { copyFile, link, mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { badUse } from './failure.ts';
 
 /**
- * Writes a file whole or not at all: under another name first, then renamed into place.
- * Makes the folders that are missing. Fails with a plain sentence when it cannot.
+ * Writes a new file whole or not at all: under another name first, then put into place. Makes the folders that are missing.
+ * Fails with a plain sentence when it cannot, and when the file is already there, which then stays as it is.
  */
-export async function writeWhole(path: string, content: string): Promise<void> {
-  await placeDraft(path, content, async (draft) => rename(draft, path));
-}
-
-/** The same for a file that must not be there yet: fails, and leaves the old one alone, when it is. */
 export async function writeNew(path: string, content: string): Promise<void> {
   if (existsSync(path)) throw alreadyThere(path);
-  await placeDraft(path, content, async (draft) => {
-    // A hard link fails when the name is taken meanwhile; a rename would replace it without a word.
-    await link(draft, path);
-    await rm(draft);
-  });
-}
-
-async function placeDraft(path: string, content: string, place: (draft: string) => Promise<void>): Promise<void> {
   const draft = join(dirname(path), `.${randomUUID()}.tmp`);
   try {
     await mkdir(dirname(path), { recursive: true });
     await writeFile(draft, content, { flag: 'wx' });
-    await place(draft);
+    await placeNew(draft, path);
   } catch (error) {
-    await rm(draft, { force: true }).catch(() => undefined);
-    if (isCode(error, 'EEXIST') && existsSync(path)) throw alreadyThere(path);
+    if (codeOf(error) === 'EEXIST' && existsSync(path)) throw alreadyThere(path);
     throw badUse(`cannot write ${path}: ${reason(error)}.`);
+  } finally {
+    await rm(draft, { force: true }).catch(() => undefined);
+  }
+}
+
+// A hard link fails when the name is taken meanwhile; a rename would replace it without a word. Memory sticks know no
+// links: there a copy that fails in the same case has to do.
+async function placeNew(draft: string, path: string): Promise<void> {
+  try {
+    await link(draft, path);
+  } catch (error) {
+    if (codeOf(error) === 'EEXIST') throw error;
+    await copyFile(draft, path, constants.COPYFILE_EXCL);
   }
 }
 
@@ -50,10 +49,9 @@ const reasons: Readonly<Record<string, string>> = {
 };
 
 function reason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  return reasons[code] ?? (error instanceof Error ? error.message : String(error));
+  return reasons[codeOf(error)] ?? (error instanceof Error ? error.message : String(error));
 }
 
-function isCode(error: unknown, code: string): boolean {
-  return error instanceof Error && 'code' in error && error.code === code;
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : '';
 }

@@ -1,4 +1,4 @@
-import type { Level, Tally } from '../engine/index.ts';
+import type { ForcedTrial, Level, LookWindow, Tally } from '../engine/index.ts';
 
 /**
  * Everything that a set of trials depends on, as plain data that any worker can receive. Two setups that are equal
@@ -10,8 +10,8 @@ export interface TrialSetup {
   readonly play: string;
   readonly scheme: string;
   readonly side: 'left' | 'right';
-  /** Seconds of penalty. */
-  readonly penalty: number;
+  /** Seconds of penalty; the playbook's own when `null`. */
+  readonly penalty: number | null;
   /** Level both sides play at; the team's own when `null`. */
   readonly level: Level | null;
   readonly seed: number;
@@ -26,10 +26,17 @@ export interface TrialRange {
 /** What is asked of a worker. */
 export type WorkerRequest =
   /** How do these trials end? */
-  { readonly kind: 'tally'; readonly setup: TrialSetup; readonly range: TrialRange };
+  | { readonly kind: 'tally'; readonly setup: TrialSetup; readonly range: TrialRange }
+  /** What comes open in these trials while the script runs by itself? */
+  | { readonly kind: 'watch'; readonly setup: TrialSetup; readonly range: TrialRange }
+  /** What is it worth to take these looks? */
+  | { readonly kind: 'force'; readonly setup: TrialSetup; readonly trials: readonly ForcedTrial[] };
 
 /** What a worker answers. */
 export type WorkerAnswer =
   | { readonly kind: 'tally'; readonly tally: Tally }
+  | { readonly kind: 'watch'; readonly windows: readonly LookWindow[] }
+  /** Goals from each forced look to its chance's end. */
+  | { readonly kind: 'force'; readonly goals: Uint8Array }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

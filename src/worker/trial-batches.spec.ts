@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { batchTrials, trialBatches } from './trial-batches.ts';
+import { batchTrials, chunksOf, trialBatches } from './trial-batches.ts';
 
 describe('trialBatches', () => {
   it.each([
@@ -29,5 +29,19 @@ describe('trialBatches', () => {
   it('cuts a longer test at the same places as a shorter one', () => {
     const long = trialBatches(0, 4000);
     expect(long.slice(0, 4)).toEqual(trialBatches(0, 4 * batchTrials));
+  });
+});
+
+describe('chunksOf', () => {
+  it.each([
+    [[], 2, []],
+    [[1, 2, 3], 2, [[1, 2], [3]]],
+    [[1, 2], 2, [[1, 2]]],
+  ])('cuts %j by %d', (items, size, chunks) => {
+    expect(chunksOf<number>(items, size)).toEqual(chunks);
+  });
+
+  it('refuses chunks of nothing', () => {
+    expect(() => chunksOf([1], 0)).toThrow(RangeError);
   });
 });

@@ -1,10 +1,7 @@
 import type { TrialRange } from './protocol.ts';
 
-/**
- * Trials in one batch. It is the same for any number of threads, because an answer may stop only at a batch's end;
- * small enough that two threads share a short test evenly, large enough that handing it over costs nothing.
- */
-export const batchTrials = 250;
+/** Watched trials in one batch: small enough that two threads share a short test evenly. */
+export const batchTrials = 100;
 
 /** Trials `from` (included) to `to` (excluded) in batches that begin at multiples of `batchTrials`, in order. */
 export function trialBatches(from: number, to: number): readonly TrialRange[] {
@@ -15,4 +12,12 @@ export function trialBatches(from: number, to: number): readonly TrialRange[] {
     start = end;
   }
   return batches;
+}
+
+/** The items in order, `size` at a time; the last chunk may be shorter. Throws a RangeError for a size under 1. */
+export function chunksOf<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
+  if (!(size >= 1)) throw new RangeError(`size must be at least 1, not ${size}`);
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, index) =>
+    items.slice(index * size, (index + 1) * size),
+  );
 }

@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { Tinypool } from 'tinypool';
@@ -60,23 +61,34 @@ export function createTrialPool({ threads, worker }: TrialPoolOptions): TrialPoo
   };
 }
 
+/** Requests handed to a thread ahead of its need, so that it never waits, and no more: each carries a whole playbook. */
+const requestsAhead = 2;
+
 async function answerAll(
   pool: Tinypool,
   requests: readonly WorkerRequest[],
   { signal, onAnswer }: AnswerOptions,
 ): Promise<readonly WorkerAnswer[]> {
   signal?.throwIfAborted();
-  const running = requests.map(async (request) => {
-    const answer: WorkerAnswer = await pool.run(request, signal === undefined ? {} : { signal });
-    onAnswer?.();
-    return answer;
-  });
+  const lanes = Math.min(requests.length, pool.options.maxThreads * requestsAhead);
+  // Every request under way listens to the signal.
+  if (signal !== undefined) setMaxListeners(lanes + 10, signal);
+  const answers = new Array<WorkerAnswer>(requests.length);
+  const waiting = requests.entries();
+  const work = async (): Promise<void> => {
+    for (const [index, request] of waiting) {
+      answers[index] = await pool.run(request, signal === undefined ? {} : { signal });
+      onAnswer?.();
+    }
+  };
+  const running = Array.from({ length: lanes }, work);
   try {
-    return await Promise.all(running);
+    await Promise.all(running);
   } catch (error) {
     // The others fail for the same reason; a rejection that nobody waits for would end the process.
     await Promise.allSettled(running);
     signal?.throwIfAborted();
     throw error;
   }
+  return answers;
 }

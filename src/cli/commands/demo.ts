@@ -1,0 +1,36 @@
+import { join } from 'node:path';
+import { demoPlaybook, demoText } from '../../playbook/index.ts';
+import { type AddCommand, addConditions, examples } from '../command-line.ts';
+import { type RawConditions, readConditions } from '../conditions.ts';
+import { shellCommand } from '../repeat-command.ts';
+import { testPlays } from '../test-plays.ts';
+import { writeNew } from '../write-file.ts';
+
+/** What the demo is called where it is written to. */
+const demoFile = 'playbook.json';
+
+/** `sliderule demo [DIR]`: writes the demo playbook, or plays it when no folder is named. */
+export const addDemo: AddCommand = (program, io) => {
+  const command = program
+    .command('demo')
+    .description('write the demo playbook into a folder to start your own from, or test it when no folder is named')
+    .argument('[dir]', 'folder to write playbook.json into; an existing file is left alone');
+  addConditions(command)
+    .option('--trials <number>', 'simulated man-ups for each play and scheme')
+    .option('--threads <number>', 'worker threads (default: one a core)')
+    .addHelpText(
+      'after',
+      examples(['sliderule demo', 'sliderule demo my-team && sliderule test my-team/playbook.json']),
+    )
+    .action(async (dir: string | undefined, raw: RawConditions) => {
+      if (dir === undefined) {
+        const opened = { playbook: demoPlaybook, document: demoText };
+        await testPlays(io, opened, { plays: undefined, against: 'all', json: false }, readConditions(raw), ['demo']);
+        return;
+      }
+      const path = join(dir, demoFile);
+      await writeNew(path, demoText);
+      const next = ['check', 'test', 'compare'].map((name) => `  ${shellCommand(['sliderule', name, path])}`);
+      io.out(`Written: ${path}. Open it in any editor, then try:\n${next.join('\n')}\n`);
+    });
+};

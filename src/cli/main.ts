@@ -1,0 +1,26 @@
+import { exitCodes } from './failure.ts';
+import { run } from './run.ts';
+
+const stop = new AbortController();
+
+process.on('SIGINT', () => {
+  // The second press must work even when something hangs.
+  if (stop.signal.aborted) process.exit(exitCodes.interrupted);
+  stop.abort();
+});
+
+for (const stream of [process.stdout, process.stderr]) {
+  // Whoever reads has seen enough (`| head`): that is no failure of ours.
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    process.exit(error.code === 'EPIPE' ? exitCodes.fine : exitCodes.badUse);
+  });
+}
+
+process.exitCode = await run(process.argv.slice(2), {
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  progressStream: process.stderr.isTTY ? process.stderr : null,
+  signal: stop.signal,
+  // Built beside this file.
+  worker: new URL('./trial-worker.js', import.meta.url),
+});

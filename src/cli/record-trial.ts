@@ -1,0 +1,47 @@
+import { compileChance, type Matchup, mirrorDefenderName, recordTrace, type Trace } from '../engine/index.ts';
+import type { TraceNames } from '../render/index.ts';
+import { buildMatchup } from '../worker/index.ts';
+import type { Conditions } from './conditions.ts';
+import { badUse } from './failure.ts';
+import { count } from './number-text.ts';
+import type { OpenPlaybook } from './open-playbook.ts';
+
+/** One trial with the names to tell it by. */
+export interface RecordedTrial {
+  readonly trace: Trace;
+  readonly names: TraceNames;
+  readonly matchup: Matchup;
+  /** "TR 7 Sam Okafor, left hand": one for each spot. */
+  readonly lineUp: readonly string[];
+}
+
+/** Plays one trial of a matchup and keeps all of it. The same trial of the same seed is always the same. */
+export function recordTrial(
+  { playbook }: OpenPlaybook,
+  play: string,
+  scheme: string,
+  conditions: Conditions,
+  trial: number,
+): RecordedTrial {
+  const built = buildMatchup(playbook, { ...conditions, play, scheme });
+  if (built.kind === 'refused') throw badUse(`${built.reason}.`);
+  const { matchup, players } = built;
+  return {
+    trace: recordTrace(compileChance(matchup, conditions.seed), trial),
+    matchup,
+    names: {
+      play: matchup.play.name,
+      scheme: matchup.scheme.notes.name,
+      offense: matchup.play.spots.map((spot) => spot.id),
+      defense: matchup.scheme.names.map((name) => (matchup.sense === 1 ? name : mirrorDefenderName(name))),
+    },
+    lineUp: matchup.play.spots.map((spot, index) => {
+      const player = players[index];
+      return player === undefined
+        ? spot.id
+        : `${spot.id} ${count(player.number)} ${player.name}, ${handWords[player.hand]}`;
+    }),
+  };
+}
+
+const handWords = { left: 'left-handed', right: 'right-handed', both: 'both hands' } as const;

@@ -1,0 +1,215 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { schemeList, sets } from '../engine/index.ts';
+import { demoPlaybook, demoText, serializePlaybook } from '../playbook/index.ts';
+import type { Io } from './io.ts';
+import { run } from './run.ts';
+import { tableWidth } from './table.ts';
+
+let folder = '';
+let demo = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'sliderule-'));
+  demo = join(folder, 'demo.json');
+  writeFileSync(demo, demoText);
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+async function sliderule(args: readonly string[], signal: AbortSignal = new AbortController().signal): Promise<Ran> {
+  let out = '';
+  let err = '';
+  const io: Io = {
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    progressStream: null,
+    signal,
+    worker: new URL('../../dist/trial-worker.js', import.meta.url),
+  };
+  const code = await run(args, io);
+  return { code, out, err };
+}
+
+function widest(text: string): number {
+  return Math.max(...text.split('\n').map((line) => line.length));
+}
+
+describe('help', () => {
+  it.each([['check'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo']])(
+    '%s has a description and examples that name it',
+    async (command) => {
+      const { code, out } = await sliderule([command, '--help']);
+      expect(code).toBe(0);
+      expect(out).toContain(`Usage: sliderule ${command}`);
+      expect(out.split('Examples:')[1]).toContain(`sliderule ${command}`);
+      expect(widest(out)).toBeLessThanOrEqual(tableWidth);
+    },
+  );
+
+  it('lists every command', async () => {
+    const { code, out } = await sliderule(['--help']);
+    expect(code).toBe(0);
+    for (const name of ['check', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo']) {
+      expect(out).toMatch(new RegExp(`^ {2}${name}\\b`, 'm'));
+    }
+  });
+
+  it('prints itself on standard error when nothing was asked', async () => {
+    const { code, out, err } = await sliderule([]);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain('Usage: sliderule');
+  });
+});
+
+describe('bad use: exit code 2 and one plain sentence', () => {
+  it.each([
+    [['tset', 'DEMO'], "unknown command 'tset' Did you mean test?"],
+    [['test'], "missing required argument 'file'"],
+    [['test', 'DEMO', '--fast'], "unknown option '--fast'"],
+    [['test', 'DEMO', 'more'], 'too many arguments'],
+    [['test', 'nowhere.json'], 'cannot read nowhere.json: there is no such file'],
+    [['check', 'nowhere.json'], 'cannot read nowhere.json: there is no such file'],
+    [
+      ['test', 'DEMO', '--play', 'lanten'],
+      'unknown play: lanten (expected lantern, quarry, ferry). Did you mean lantern?',
+    ],
+    [['test', 'DEMO', '--against', 'box-zon'], 'Did you mean box-zone?'],
+    [['test', 'DEMO', '--against', ','], 'missing scheme after --against'],
+    [['test', 'DEMO', '--trials', '0'], 'invalid --trials: 0'],
+    [['test', 'DEMO', '--penalty', 'long'], 'invalid --penalty: long'],
+    [['trace', 'DEMO', '--against', 'box-zone'], "required option '--play <id>' not specified"],
+    [['trace', 'DEMO', '--play', 'lantern', '--against', 'nothing'], 'unknown scheme: nothing'],
+    [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--trial', '-1'], 'invalid --trial: -1'],
+    [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--every', '0'], 'invalid --every: 0'],
+  ])('%j', async (args, sentence) => {
+    const { code, out, err } = await sliderule(args.map((word) => (word === 'DEMO' ? demo : word)));
+    expect(err.replace(/\s+/g, ' ')).toContain(sentence);
+    expect(err).not.toMatch(/\n\s+at /);
+    expect([code, out]).toEqual([2, '']);
+  });
+});
+
+describe('check', () => {
+  it('is content with the demo', async () => {
+    const { code, out } = await sliderule(['check', demo]);
+    expect(code).toBe(0);
+    expect(out).toContain('Tamarack Harriers, 14U: 3 plays, 10 players.');
+  });
+
+  it('says everything that is wrong, and exits with 1', async () => {
+    const bad = {
+      ...demoPlaybook,
+      plays: demoPlaybook.plays.map((play) => ({ ...play, start: { ...play.start, ball: 'Q' } })),
+    };
+    writeFileSync(demo, serializePlaybook(bad));
+    const { code, out, err } = await sliderule(['check', demo]);
+    expect([code, err]).toEqual([1, '']);
+    expect(out.match(/^\d+:\d+ error /gm)?.length).toBe(3);
+    expect(out).toContain('3 errors');
+  });
+
+  it.each([
+    ['an empty file', ''],
+    ['something else', 'dear diary'],
+    ['a list', '[1, 2]'],
+    ['deep nesting', '['.repeat(10_000)],
+    ['a hostile name', '{"__proto__": {"polluted": true}}'],
+  ])('survives %s', async (_, content) => {
+    writeFileSync(demo, content);
+    const { code, out } = await sliderule(['check', demo]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/error/);
+  });
+
+  it('never lets a file command the terminal', async () => {
+    writeFileSync(demo, serializePlaybook({ ...demoPlaybook, team: { ...demoPlaybook.team, name: 'A\u001b[2Jteam' } }));
+    const { out, err } = await sliderule(['check', demo]);
+    expect(out + err).not.toContain('\u001b');
+  });
+});
+
+describe('schemes and sets', () => {
+  it('lists every scheme within 80 columns', async () => {
+    const { code, out } = await sliderule(['schemes']);
+    expect(code).toBe(0);
+    for (const scheme of schemeList) expect(out).toContain(scheme.id);
+    expect(widest(out)).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('lists every set within 80 columns', async () => {
+    const { code, out } = await sliderule(['sets']);
+    expect(code).toBe(0);
+    for (const id of Object.keys(sets)) expect(out).toContain(id);
+    expect(widest(out)).toBeLessThanOrEqual(tableWidth);
+  });
+});
+
+describe('demo DIR', () => {
+  it('writes a playbook that passes its own check', async () => {
+    const { code, out } = await sliderule(['demo', join(folder, 'mine')]);
+    expect(code).toBe(0);
+    expect(out).toContain(`sliderule check ${join(folder, 'mine', 'playbook.json')}`);
+    expect((await sliderule(['check', join(folder, 'mine', 'playbook.json')])).code).toBe(0);
+  });
+
+  it('refuses to replace one', async () => {
+    writeFileSync(join(folder, 'playbook.json'), 'mine');
+    const { code, err } = await sliderule(['demo', folder]);
+    expect(code).toBe(2);
+    expect(err).toContain('already there');
+    expect(readFileSync(join(folder, 'playbook.json'), 'utf8')).toBe('mine');
+  });
+});
+
+describe('trace', () => {
+  const asked = ['--play', 'lantern', '--against', 'box-zone', '--seed', '3'];
+
+  it('tells a man-up in words, the same one every time', async () => {
+    const first = await sliderule(['trace', demo, ...asked]);
+    expect(first.code).toBe(0);
+    expect(first.out).toMatch(/^ 0\.0 s {2}Whistle: TR restarts/m);
+    expect(first.out).toContain('TR 7 Ravi Lindqvist');
+    expect(widest(first.out.split('\n\nSame man-up again')[0] ?? '')).toBeLessThanOrEqual(tableWidth);
+    expect(await sliderule(['trace', demo, ...asked])).toEqual(first);
+  });
+
+  it('tells another one for another trial, and more with --duties', async () => {
+    const first = await sliderule(['trace', demo, ...asked]);
+    const second = await sliderule(['trace', demo, ...asked, '--trial', '1']);
+    const duties = await sliderule(['trace', demo, ...asked, '--duties']);
+    expect(second.out).not.toBe(first.out);
+    expect(duties.out.split('\n').length).toBeGreaterThan(first.out.split('\n').length);
+  });
+
+  it('draws pictures into a new folder, and never into a full one', async () => {
+    const pictures = join(folder, 'pictures');
+    const { code, out } = await sliderule(['trace', demo, ...asked, '--svg', pictures, '--every', '5']);
+    expect(code).toBe(0);
+    const names = readdirSync(pictures);
+    expect(out).toContain(`${names.length} pictures`);
+    expect(names[0]).toBe('0001-0.00s.svg');
+    expect(readFileSync(join(pictures, names[1] ?? ''), 'utf8')).toContain('>5.0 s</text>');
+    const again = await sliderule(['trace', demo, ...asked, '--svg', pictures]);
+    expect(again.code).toBe(2);
+    expect(again.err).toContain('not empty');
+  });
+
+  it('mirrors names and places for the left side', async () => {
+    const { code, out } = await sliderule(['trace', demo, ...asked, '--side', 'left']);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^ 0\.0 s {2}Whistle: TL restarts/m);
+  });
+});

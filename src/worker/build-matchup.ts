@@ -1,0 +1,125 @@
+import {
+  type Athlete,
+  createAthlete,
+  createKeeper,
+  disciplines,
+  type Level,
+  levelDiscipline,
+  type Matchup,
+  type Play,
+  schemeById,
+  schemeList,
+} from '../engine/index.ts';
+import {
+  lineUpFor,
+  type Playbook,
+  type Player,
+  ruleCodeOf,
+  toAthlete,
+  toEnginePlay,
+  toEngineScheme,
+} from '../playbook/index.ts';
+
+/** What is tried: one play of a playbook from one side against one scheme. */
+export interface MatchupChoice {
+  readonly play: string;
+  readonly scheme: string;
+  readonly side: 'left' | 'right';
+  /** Seconds of penalty; the playbook's own when `null`. */
+  readonly penalty: number | null;
+  /** Level both sides play at; the team's own when `null`. */
+  readonly level: Level | null;
+}
+
+export type BuiltMatchup =
+  | { readonly kind: 'built'; readonly matchup: Matchup; readonly players: readonly Player[] }
+  /** A plain sentence: what is missing. */
+  | { readonly kind: 'refused'; readonly reason: string };
+
+/** From the scorer's table at midfield to a place in front of the goal, yd. */
+const runBack = 40;
+
+/** The ids of all schemes that a playbook can be tested against: the built-in ones, then its own. */
+export function schemeIds(playbook: Playbook): readonly string[] {
+  return [
+    ...new Set([...schemeList.map((scheme) => scheme.id), ...(playbook.schemes ?? []).map((scheme) => scheme.id)]),
+  ];
+}
+
+/** The same without those for even sides, which are for a flag-down chance: the schemes of a unit that is short of men. */
+export function manDownSchemeIds(playbook: Playbook): readonly string[] {
+  return schemeIds(playbook).filter((id) => {
+    const own = playbook.schemes?.find((scheme) => scheme.id === id);
+    const men = own === undefined ? schemeById(id)?.defenders : Object.keys(own.men).length;
+    return men !== undefined && men < evenSides;
+  });
+}
+
+/** Field defenders when nobody is in the box. */
+const evenSides = 6;
+
+/** The penalty that is played when nobody names one, s: the playbook's, or that of a technical foul. */
+export function penaltyOf(playbook: Playbook): number {
+  return playbook.settings?.penaltySeconds ?? ruleCodeOf(playbook).penalties.technical.value;
+}
+
+/**
+ * Puts the team's best six for this side on the field against a scheme played by men of the same level.
+ * On the left side the whole chance is mirrored but for the players' hands: that is what makes the sides differ.
+ */
+export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMatchup {
+  if (!playbook.plays.some((play) => play.id === choice.play)) return refused(`unknown play: ${choice.play}`);
+  // The scheme's rows name places of the play as written; `sense` turns the whole of it over.
+  const scheme = toEngineScheme(playbook, choice.scheme, toEnginePlay(playbook, choice.play));
+  if (scheme === undefined) return refused(`unknown scheme: ${choice.scheme}`);
+  const play = toEnginePlay(playbook, choice.play, choice.side);
+  const { players } = lineUpFor(playbook, play);
+  if (players.length < play.spots.length) {
+    return refused(`${playbook.team.name} has too few field players for ${play.name}: six must be there`);
+  }
+  const level = choice.level ?? playbook.team.level;
+  const defenders = scheme.names.map((_, index) => defender(level, scheme.shortSticks.includes(index)));
+  const penalty = choice.penalty ?? penaltyOf(playbook);
+  const code = ruleCodeOf({ ...playbook, team: { ...playbook.team, level } });
+  return {
+    kind: 'built',
+    players,
+    matchup: {
+      play,
+      six: players.map((player) => createAthlete({ ...toAthlete(playbook, player), level })),
+      scheme,
+      defenders,
+      discipline: defenders.map(() => disciplines[levelDiscipline[level]]),
+      keeper: createKeeper({ level }),
+      ...(scheme.defenders < evenSides && { released: defender(level, false) }),
+      penalty: {
+        seconds: penalty,
+        releasable: code.penalties.goalReleases.value,
+        start: scheme.defenders < evenSides ? 'restart' : 'flagDown',
+        shotClock: code.shotClock.value?.afterPenalty.atOrBelow ?? null,
+        runBack,
+      },
+      sense: choice.side === 'left' ? -1 : 1,
+      star: starOf(play, players),
+    },
+  };
+}
+
+function defender(level: Level, short: boolean): Athlete {
+  return createAthlete({ level, hand: 'right', crosse: short ? 'short' : 'pole' });
+}
+
+/** The man whom an opponent would shut off: the one whose feeding and shooting count for most at his spot. */
+function starOf(play: Play, players: readonly Player[]): string {
+  const usual = 3;
+  const worth = play.spots.map(({ needs }, index) => {
+    const { feed = usual, shoot = usual } = players[index]?.grades ?? {};
+    return needs.feed * feed + needs.shoot * shoot;
+  });
+  const best = worth.reduce((at, value, index) => (value > (worth[at] ?? 0) ? index : at), 0);
+  return play.spots[best]?.id ?? '';
+}
+
+function refused(reason: string): BuiltMatchup {
+  return { kind: 'refused', reason };
+}
