@@ -73,6 +73,8 @@ export {
   type KeeperDescription,
   type Measured,
   type Sample,
+  sprintLead,
+  sprintTime,
 } from './people/create-athlete.ts';
 export { levelMean, levelValue, stickReachOf } from './people/levels.ts';
 export {
