@@ -59,6 +59,7 @@ export type { LookKind, LookWindow } from './looks/window.ts';
 export * from './offense/assign.ts';
 export * from './offense/best-assignment.ts';
 export { mirrorHand, mirrorPlay, mirrorPoint, mirrorSpot, mirrorSpotId } from './offense/mirror.ts';
+export { mirrorOwnScheme, mirrorPlaceName } from './offense/mirror-own-scheme.ts';
 export * from './offense/play.ts';
 export { insideHand } from './offense/sets/offense-set.ts';
 export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';

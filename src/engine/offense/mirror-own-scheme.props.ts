@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createDutySheet } from '../defense/duty-sheet.ts';
+import { mirrorDefenderName } from '../defense/mirror-name.ts';
 import { createOwnScheme, type OwnDuty, type OwnSchemeData } from '../defense/own-scheme.ts';
 import { mirrorSpot, mirrorSpotId } from './mirror.ts';
-import { mirrorDefender, mirrorOwnScheme } from './mirror-own-scheme.ts';
+import { mirrorOwnScheme } from './mirror-own-scheme.ts';
 import { sets } from './sets.ts';
 
 const men = ['tr', 'tl', 'lr', 'll', 'c'];
@@ -62,7 +63,7 @@ describe('mirrorOwnScheme', () => {
       fc.property(scheme, (data) => {
         const mirrored = mirrorOwnScheme(data);
         for (const [i, man] of data.defenders.entries()) {
-          expect(mirrored.defenders[i]!.name).toBe(mirrorDefender(man.name));
+          expect(mirrored.defenders[i]!.name).toBe(mirrorDefenderName(man.name));
           expect(mirrored.defenders[i]!.home[0] + man.home[0]).toBe(0);
           expect(mirrored.defenders[i]!.home[1]).toBe(man.home[1]);
         }

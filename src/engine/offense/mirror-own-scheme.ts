@@ -1,3 +1,4 @@
+import { mirrorDefenderName } from '../defense/mirror-name.ts';
 import type { OwnDuty, OwnSchemeData, PlaceName } from '../defense/own-scheme.ts';
 import { mirrorSpotId } from './mirror.ts';
 
@@ -8,18 +9,15 @@ import { mirrorSpotId } from './mirror.ts';
 export function mirrorOwnScheme(data: OwnSchemeData): OwnSchemeData {
   return {
     ...data,
-    defenders: data.defenders.map((man) => ({ ...man, name: mirrorDefender(man.name), home: mirrorPair(man.home) })),
+    defenders: data.defenders.map((man) => ({
+      ...man,
+      name: mirrorDefenderName(man.name),
+      home: mirrorPair(man.home),
+    })),
     rows: Object.fromEntries(
       Object.entries(data.rows).map(([place, duties]) => [mirrorPlaceName(place), mirrorRow(duties)]),
     ),
   };
-}
-
-/** The twin of a defender: the last r or l is swapped, digits after it stay; `mirrorDefender('lr')` is 'll', 'c' is 'c'. */
-export function mirrorDefender(name: string): string {
-  const sided = /^(.*)([rl])(\d*)$/.exec(name);
-  if (sided === null) return name;
-  return `${sided[1]}${sided[2] === 'r' ? 'l' : 'r'}${sided[3]}`;
 }
 
 /** The twin of a place: TR is TL, topRight is topLeft, crease and behind are their own twins. */
@@ -30,7 +28,7 @@ export function mirrorPlaceName(name: PlaceName): PlaceName {
 }
 
 function mirrorRow(duties: Readonly<Record<string, OwnDuty>>): Readonly<Record<string, OwnDuty>> {
-  return Object.fromEntries(Object.entries(duties).map(([man, own]) => [mirrorDefender(man), mirrorDuty(own)]));
+  return Object.fromEntries(Object.entries(duties).map(([man, own]) => [mirrorDefenderName(man), mirrorDuty(own)]));
 }
 
 function mirrorDuty(own: OwnDuty): OwnDuty {
