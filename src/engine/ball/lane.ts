@@ -35,11 +35,11 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 10,
+  touchRate: 3,
   touchDepth: 1,
   heldShare: 0.5,
   swing: 0.15,
-  releaseClear: 1,
+  releaseClear: 3,
   catchClear: 1,
   endFade: 1,
   lobRise: 2.1,

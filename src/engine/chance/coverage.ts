@@ -186,7 +186,11 @@ function lungeInto(point: Float64Array, state: ChanceState, defender: number): v
 }
 
 function sameDuty(one: DutyBoard, other: DutyBoard, defender: number): boolean {
-  return one.kind[defender] === other.kind[defender] && one.a[defender] === other.a[defender] && one.b[defender] === other.b[defender];
+  return (
+    one.kind[defender] === other.kind[defender] &&
+    one.a[defender] === other.a[defender] &&
+    one.b[defender] === other.b[defender]
+  );
 }
 
 function copyPlace(from: DutyBoard, to: DutyBoard, defender: number): void {

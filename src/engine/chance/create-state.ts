@@ -6,7 +6,19 @@ import { settleDefense } from './coverage.ts';
 import type { ChanceModel } from './model.ts';
 import { rememberAll } from './perceive.ts';
 import { passStyles } from './script.ts';
-import { type BallState, ballMode, type Bodies, type ChanceState, type Counts, type Coverage, historySteps, phase, stride, task, type Unit } from './state.ts';
+import {
+  type BallState,
+  ballMode,
+  type Bodies,
+  type ChanceState,
+  type Counts,
+  type Coverage,
+  historySteps,
+  phase,
+  stride,
+  task,
+  type Unit,
+} from './state.ts';
 
 /** Memory for the trials of one model; `resetState` makes it ready for each. */
 export function createChanceState(model: ChanceModel): ChanceState {
@@ -53,6 +65,7 @@ function createUnit(model: ChanceModel): Unit {
     path: [null, null, null, null, null, null],
     leg: new Uint8Array(6),
     station: new Float64Array(12),
+    post: new Float64Array(12),
     drift: new Float64Array(12),
     goBy: new Float64Array(6),
     partner: new Int8Array(6),
@@ -84,6 +97,7 @@ function createBall(): BallState {
     readyAt: 0.5,
     nextDecision: 0.5,
     nextStrip: 0.5,
+    ranIn: false,
     from: 0,
     to: 0,
     fromX: 0.5,
@@ -211,6 +225,7 @@ export function restart(model: ChanceModel, state: ChanceState, holder: number, 
   unit.task.fill(task.stay);
   unit.drift.fill(0);
   unit.station.set(model.program.homes);
+  unit.post.set(model.program.homes);
   unit.passTo.fill(-1);
   unit.fakeTo.fill(-1);
   unit.mustShoot.fill(0);
@@ -229,6 +244,7 @@ export function restart(model: ChanceModel, state: ChanceState, holder: number, 
   ball.x = bodies.motion[stride * holder];
   ball.y = bodies.motion[stride * holder + 1];
   ball.heldSince = state.time;
+  ball.ranIn = false;
   ball.readyAt = state.time;
   ball.nextDecision = state.time;
   ball.nextStrip = state.time + 0.5;

@@ -12,7 +12,14 @@ const leftRoom = 2.5;
 const leavingSpeed = 1;
 
 /** Whether a cue holds in what the carrier sees. */
-export function cueHolds(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array, cue: CompiledCue, options: Options): boolean {
+export function cueHolds(
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  seen: Float64Array,
+  cue: CompiledCue,
+  options: Options,
+): boolean {
   switch (cue.kind) {
     case 'iAmFree':
       return options.shotOdds > 0 && roomOf(model, seen, carrier) >= model.parameters.freeDistance;

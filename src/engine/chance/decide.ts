@@ -1,11 +1,11 @@
 import type { Options } from './options.ts';
-import { stepIn, stepShare, weighInto } from './weigh.ts';
+import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
 import { cueHolds } from './cues.ts';
 import { windUpPass } from './pass.ts';
-import { foresee } from './perceive.ts';
+import { foresee, likelyShare, wholeShare } from './perceive.ts';
 import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
-import type { ChanceModel } from './model.ts';
+import { type ChanceModel, timeLeft } from './model.ts';
 import { clearOrders, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballMode, type ChanceState, phase, task } from './state.ts';
@@ -26,7 +26,7 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   const { options, foreseen } = model.scratch;
   // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
   const windUp = model.athletes[carrier].passRelease * windUpShare;
-  const seen = foresee(model, state, carrier, windUp, foreseen);
+  const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
   weighInto(options, model, state, carrier, seen);
   if (takeForced(model, state, carrier)) return;
   if (!state.watching) {
@@ -49,7 +49,13 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
   return true;
 }
 
-function takeRead(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array, options: Options): boolean {
+function takeRead(
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  seen: Float64Array,
+  options: Options,
+): boolean {
   const { unit } = state;
   const reads = unit.script.reads;
   if (unit.phase === phase.settingUp) return false;
@@ -69,7 +75,14 @@ function belongsNow(state: ChanceState, read: CompiledRead): boolean {
   return read.during < 0 || (unit.phase === phase.script && unit.newestBeat === read.during);
 }
 
-function allCuesHold(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array, read: CompiledRead, options: Options): boolean {
+function allCuesHold(
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  seen: Float64Array,
+  read: CompiledRead,
+  options: Options,
+): boolean {
   for (let cue = 0; cue < read.cues.length; cue++) {
     if (!cueHolds(model, state, carrier, seen, read.cues[cue], options)) return false;
   }
@@ -105,11 +118,34 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
   const floor = options.holdValue + model.parameters.greedyMargin;
-  if (Math.max(best, options.stepInValue) <= floor) return false;
-  if (options.stepInValue > best) return runIn(state, carrier);
+  const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
+  if (canRunIn) return runIn(state, carrier);
+  if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;
   if (to === carrier) windUpShot(model, state);
   else windUpPass(model, state, to, 0, because.open);
   return true;
+}
+
+/**
+ * Look at a pass twice: it must also be there if every defender carries on the way he is going. Without the second look
+ * carriers throw into closing windows (docs/models/chance.md: of the passes they believed in at .95 half were caught).
+ */
+function staysOpen(
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  to: number,
+  options: Options,
+  floor: number,
+): boolean {
+  if (to === carrier) return true;
+  const believed = options.completion_byMate[to];
+  const windUp = model.athletes[carrier].passRelease * windUpShare;
+  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.foreseen);
+  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state));
+  const worse = Math.min(believed, options.completion_byMate[to]);
+  options.completion_byMate[to] = worse;
+  return worse >= model.parameters.openFloor && options.value_byMate[to] > floor;
 }
 
 /** The man whose shot is worth most from here: the carrier himself, or a mate who can be reached. */
@@ -131,6 +167,7 @@ function runIn(state: ChanceState, carrier: number): boolean {
   const x = bodies.motion[4 * carrier];
   const y = bodies.motion[4 * carrier + 1];
   const share = stepShare(x, y, stepIn);
+  state.ball.ranIn = true;
   unit.task[carrier] = task.drive;
   unit.station[2 * carrier] = x * share;
   unit.station[2 * carrier + 1] = y * share;

@@ -31,6 +31,7 @@ export function startReset(model: ChanceModel, state: ChanceState): void {
 export function sendHome(model: ChanceModel, state: ChanceState): void {
   const { unit, bodies, ball } = state;
   unit.station.set(model.program.homes);
+  unit.post.set(model.program.homes);
   for (let who = 0; who < 6; who++) {
     if (unit.task[who] !== task.receive || ball.to !== who) unit.task[who] = task.stay;
     bodies.planted[who] = 0;
@@ -77,11 +78,20 @@ export function swingOn(model: ChanceModel, state: ChanceState, carrier: number,
   const held = state.time - ball.heldSince - model.parameters.swingTempo;
   if (held < 0) return;
   const floor = Math.max(leastFloor, swingFloor - impatience * held);
-  const to = unit.phase === phase.resetting ? towardRestart(model, state, carrier, options, floor) : onRound(state, carrier, options, floor);
+  const to =
+    unit.phase === phase.resetting
+      ? towardRestart(model, state, carrier, options, floor)
+      : onRound(state, carrier, options, floor);
   if (to >= 0) windUpPass(model, state, to, 0, safe);
 }
 
-function towardRestart(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
+function towardRestart(
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  options: Options,
+  floor: number,
+): number {
   const goal = model.program.resetTo;
   if (carrier === goal) return -1;
   if (options.completion_byMate[goal] >= floor) return goal;

@@ -16,7 +16,8 @@ const scoopSeconds = 0.3;
 /** The ball is on the ground at (x, y): who wins it is drawn from when each man can be there. `how` names the loss if it is one. */
 export function dropBall(model: ChanceModel, state: ChanceState, x: number, y: number, how: TurnoverKind): void {
   const { ball } = state;
-  if (Math.abs(x) > defaultShotEdges.sideLine || y < defaultShotEdges.endLine) return loseBall(model, state, 'outOfBounds');
+  if (Math.abs(x) > defaultShotEdges.sideLine || y < defaultShotEdges.endLine)
+    return loseBall(model, state, 'outOfBounds');
   ball.mode = ballMode.loose;
   ball.x = x;
   ball.y = y;
@@ -36,7 +37,12 @@ function drawWinner(model: ChanceModel, state: ChanceState): void {
   }
   groundBallOddsInto(odds, arrival, 0, model.agents);
   const address = drawAddress(model, state, drawKind.looseBall, 0);
-  ball.winner = drawGroundBall(odds, 0, model.agents, uniform(model.draws, state.trial, 0, drawKind.looseBall, address));
+  ball.winner = drawGroundBall(
+    odds,
+    0,
+    model.agents,
+    uniform(model.draws, state.trial, 0, drawKind.looseBall, address),
+  );
   ball.endAt = state.time + arrival[ball.winner] + scoopSeconds;
 }
 
@@ -57,7 +63,17 @@ function timeOfRun(model: ChanceModel, state: ChanceState, agent: number): numbe
   const { motion } = bodies;
   const at = stride * agent;
   const { topSpeed, drag } = model.movers;
-  return arrivalTime(topSpeed[agent], drag[agent], motion[at], motion[at + 1], motion[at + 2], motion[at + 3], ball.x, ball.y, scoopReach);
+  return arrivalTime(
+    topSpeed[agent],
+    drag[agent],
+    motion[at],
+    motion[at + 1],
+    motion[at + 2],
+    motion[at + 3],
+    ball.x,
+    ball.y,
+    scoopReach,
+  );
 }
 
 /** A ball on the ground is scooped from this far. Yards. */

@@ -3,6 +3,7 @@ import { createPlacement, type Placement } from '../ball/pass-placement.ts';
 import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } from '../ball/shot.ts';
 import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
 import { createShotTable, type ShotTable } from '../ball/shot-table.ts';
+import { createShotTraffic, type ShotTraffic } from '../ball/shot-traffic.ts';
 import { createShotSituation, type ShotSituation } from '../ball/shot-view.ts';
 import { createTouch, type Touch } from '../ball/touch.ts';
 import type { DutyChange } from '../defense/discipline.ts';
@@ -86,9 +87,9 @@ export interface Scratch {
   readonly shot: ShotSituation;
   readonly shotOdds: ShotOdds;
   readonly outcome: ShotOutcome;
-  /** Rush of the shot described last, 0 to 1; and the defender who stands in its way most, or -1. */
+  readonly traffic: ShotTraffic;
+  /** Rush of the shot described last, 0 to 1. */
   rush: number;
-  blocker: number;
 }
 
 /** Where the run of a released man begins: the scorer's table at midfield. Yards. */
@@ -98,11 +99,7 @@ const table = { x: 30, y: 40 };
  * Compile a matchup for trials with `seed`.
  * @throws RangeError when the matchup does not have six attackers, or its defenders do not fit its scheme.
  */
-export function compileChance(
-  matchup: Matchup,
-  seed: number,
-  settings: Partial<ChanceSettings> = {},
-): ChanceModel {
+export function compileChance(matchup: Matchup, seed: number, settings: Partial<ChanceSettings> = {}): ChanceModel {
   const { parameters, shotParameters, laneParameters } = { ...defaultChanceSettings, ...settings };
   checkMatchup(matchup);
   const { scheme, sense } = matchup;
@@ -155,10 +152,14 @@ export function compileChance(
 function checkMatchup(matchup: Matchup): void {
   const { six, scheme, defenders, discipline } = matchup;
   if (matchup.play.spots.length !== 6 || six.length !== 6) {
-    throw new RangeError(`invalid six: ${six.length} athletes for ${matchup.play.spots.length} spots (expected 6 and 6)`);
+    throw new RangeError(
+      `invalid six: ${six.length} athletes for ${matchup.play.spots.length} spots (expected 6 and 6)`,
+    );
   }
   if (defenders.length !== scheme.defenders || discipline.length !== scheme.defenders) {
-    throw new RangeError(`invalid defenders: ${defenders.length} athletes, ${discipline.length} disciplines (expected ${scheme.defenders} for ${scheme.id})`);
+    throw new RangeError(
+      `invalid defenders: ${defenders.length} athletes, ${discipline.length} disciplines (expected ${scheme.defenders} for ${scheme.id})`,
+    );
   }
 }
 
@@ -213,8 +214,8 @@ function createScratch(agents: number): Scratch {
     shot: createShotSituation(),
     shotOdds: createShotOdds(),
     outcome: createShotOutcome(),
+    traffic: createShotTraffic(agents),
     rush: 0.5,
-    blocker: -1,
   };
 }
 

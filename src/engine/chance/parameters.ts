@@ -17,11 +17,6 @@ export interface ChanceParameters {
   readonly keptShare: number;
   /** How much better than going on a look must be before the script is left for it. */
   readonly greedyMargin: number;
-  /**
-   * Head start that a carrier grants the defense when he judges a lane: what it does between his look and the throw. At .25 s
-   * what he believes and what comes true agree best (docs/models/chance.md).
-   */
-  readonly prudence: number;
   /** Least odds at which a pass that no script asked for is forced into a look. */
   readonly openFloor: number;
   /** Least odds at which a scripted pass is thrown. */
@@ -57,8 +52,7 @@ export const defaultChanceParameters: ChanceParameters = {
   continuationDead: 2,
   keptShare: 0.4,
   greedyMargin: 0.01,
-  prudence: 0.25,
-  openFloor: 0.65,
+  openFloor: 0.75,
   passFloor: 0.8,
   passPatience: 0.9,
   stallPatience: 2.2,

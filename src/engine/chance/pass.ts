@@ -13,7 +13,7 @@ import { catchBall, loseBall, windUpShare } from './possession.ts';
 import { fireTriggers, passStyles } from './script.ts';
 import { ballMode, type ChanceState, passFate, stride, task } from './state.ts';
 import { nearestDefender } from './unit-tasks.ts';
-import { telegraph } from './weigh.ts';
+import { meetStep, stepShare, telegraph } from './weigh.ts';
 
 /** Why a pass was thrown; stored as its index. */
 export const passReasons = ['script', 'read', 'open', 'safe'] as const;
@@ -49,9 +49,18 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   ball.fromX = bodies.motion[stride * passer];
   ball.fromY = bodies.motion[stride * passer + 1];
   state.counts.passes++;
-  block(model.draws, state.trial, passer, drawKind.passPlacement, drawAddress(model, state, drawKind.passPlacement, passer));
+  block(
+    model.draws,
+    state.trial,
+    passer,
+    drawKind.passPlacement,
+    drawAddress(model, state, drawKind.passPlacement, passer),
+  );
   placeTarget(model, state, standardNormal(model.draws.words[0]), standardNormal(model.draws.words[1]));
   drawFate(model, state);
+  // The passer goes back to his place; the receiver's will be where he catches it, until he has passed it on.
+  unit.station[2 * passer] = unit.post[2 * passer];
+  unit.station[2 * passer + 1] = unit.post[2 * passer + 1];
   unit.task[receiver] = task.receive;
   bodies.planted[receiver] = 0;
   state.recorder?.event({
@@ -72,15 +81,16 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
 
 /** Lead the receiver, scatter the throw, and choose flat or lob by what is safer. */
 function placeTarget(model: ChanceModel, state: ChanceState, across: number, along: number): void {
-  const { ball, bodies } = state;
+  const { ball, bodies, unit } = state;
   const { motion } = bodies;
   const passer = model.athletes[ball.from];
   const at = stride * ball.to;
   const dx = motion[at] - ball.fromX;
   const dy = motion[at + 1] - ball.fromY;
   const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  const x = motion[at] + motion[at + 2] * flight;
-  const y = motion[at + 1] + motion[at + 3] * flight;
+  const meet = unit.task[ball.to] === task.stay ? stepShare(motion[at], motion[at + 1], meetStep) : 1;
+  const x = motion[at] * meet + motion[at + 2] * flight;
+  const y = motion[at + 1] * meet + motion[at + 3] * flight;
   const wayX = x - ball.fromX;
   const wayY = y - ball.fromY;
   const distance = Math.sqrt(wayX * wayX + wayY * wayY);
@@ -110,11 +120,31 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
   const passer = model.athletes[ball.from];
   const end = 6 + model.covering;
   ball.lob = model.scratch.options.lob_byMate[ball.to] === 1 && ball.why !== 0 ? true : lobIsSafer(model, state);
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, passer.passSpeed, ball.lob, state.bodies.motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
+  laneInto(
+    lane,
+    ball.fromX,
+    ball.fromY,
+    ball.toX,
+    ball.toY,
+    passer.passSpeed,
+    ball.lob,
+    state.bodies.motion,
+    model.laneMovers,
+    6,
+    end,
+    telegraph,
+    model.laneParameters,
+  );
   ball.completion = lane.completion;
   ball.arriveAt = state.time + lane.time;
   ball.endAt = ball.arriveAt;
-  block(model.draws, state.trial, ball.from, drawKind.passFate, drawAddress(model, state, drawKind.passFate, ball.from));
+  block(
+    model.draws,
+    state.trial,
+    ball.from,
+    drawKind.passFate,
+    drawAddress(model, state, drawKind.passFate, ball.from),
+  );
   const touched = unitOf(model.draws.words[0]);
   const caught = unitOf(model.draws.words[1]);
   drawTouchInto(touch, lane, touched);
@@ -134,10 +164,38 @@ function lobIsSafer(model: ChanceModel, state: ChanceState): boolean {
   const { lane } = model.scratch;
   const speed = model.athletes[ball.from].passSpeed;
   const end = 6 + model.covering;
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, false, bodies.motion, model.laneMovers, 6, end, 0, model.laneParameters);
+  laneInto(
+    lane,
+    ball.fromX,
+    ball.fromY,
+    ball.toX,
+    ball.toY,
+    speed,
+    false,
+    bodies.motion,
+    model.laneMovers,
+    6,
+    end,
+    0,
+    model.laneParameters,
+  );
   if (lane.length < 8 || lane.completion > 0.85) return false;
   const flat = lane.completion;
-  laneInto(lane, ball.fromX, ball.fromY, ball.toX, ball.toY, speed, true, bodies.motion, model.laneMovers, 6, end, 0, model.laneParameters);
+  laneInto(
+    lane,
+    ball.fromX,
+    ball.fromY,
+    ball.toX,
+    ball.toY,
+    speed,
+    true,
+    bodies.motion,
+    model.laneMovers,
+    6,
+    end,
+    0,
+    model.laneParameters,
+  );
   return lane.completion > flat + 0.08;
 }
 

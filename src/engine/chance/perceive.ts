@@ -16,17 +16,25 @@ export function rememberAll(state: ChanceState): void {
   for (let slot = 0; slot < historySteps; slot++) state.bodies.history[slot].set(state.bodies.motion);
 }
 
-/** Share of everyone's way that is carried on: see `foresee`. */
-const carriedOn = 0.5;
+/** Share of everyone's way that is carried on in the likeliest picture, and in the one in which nobody stops: see `foresee`. */
+export const likelyShare = 0.5;
+export const wholeShare = 1;
 
 /**
- * The bodies as this agent expects them `ahead` seconds from now: what he saw, carried on half of everyone's way.
- * Half, because men stop and turn: measured over five schemes, half misses by 1.0 yd where all of it misses by 1.4 and
+ * The bodies as this agent expects them `ahead` seconds from now: what he saw, carried on a share of everyone's way.
+ * Half as a rule, because men stop and turn: measured over five schemes, half misses by 1.0 yd where all of it misses by 1.4 and
  * none of it by 1.3 (docs/models/chance.md). Written to `out`, which is returned.
  */
-export function foresee(model: ChanceModel, state: ChanceState, agent: number, ahead: number, out: Float64Array): Float64Array {
+export function foresee(
+  model: ChanceModel,
+  state: ChanceState,
+  agent: number,
+  ahead: number,
+  share: number,
+  out: Float64Array,
+): Float64Array {
   const seen = seenBy(model, state, agent);
-  const seconds = carriedOn * (ahead + model.reactionSteps_byAgent[agent] * stepSeconds);
+  const seconds = share * (ahead + model.reactionSteps_byAgent[agent] * stepSeconds);
   for (let at = 0; at < out.length; at += stride) {
     out[at] = seen[at] + seen[at + 2] * seconds;
     out[at + 1] = seen[at + 1] + seen[at + 3] * seconds;

@@ -34,6 +34,7 @@ export function takeBall(model: ChanceModel, state: ChanceState, who: number): v
   ball.heldSince = state.time;
   ball.readyAt = state.time + model.athletes[who].passRelease * (1 - windUpShare);
   ball.nextDecision = ball.readyAt;
+  ball.ranIn = false;
   ball.assistedBy = -1;
   unit.drift[2 * who] = 0;
   unit.drift[2 * who + 1] = 0;

@@ -43,7 +43,13 @@ export type PassStyle = 'adjacent' | 'skip' | 'feed';
 export type CompiledAction =
   | { readonly kind: 'pass'; readonly by: number; readonly to: number; readonly style: PassStyle }
   | { readonly kind: 'carry'; readonly by: number; readonly path: Float64Array }
-  | { readonly kind: 'run'; readonly run: RunKind; readonly by: number; readonly path: Float64Array; readonly waits: boolean }
+  | {
+      readonly kind: 'run';
+      readonly run: RunKind;
+      readonly by: number;
+      readonly path: Float64Array;
+      readonly waits: boolean;
+    }
   | { readonly kind: 'pick'; readonly by: number; readonly path: Float64Array; readonly on: number }
   | { readonly kind: 'seal'; readonly by: number; readonly on: number }
   | { readonly kind: 'fake'; readonly by: number; readonly toward: number }

@@ -12,7 +12,12 @@ const longestOvertime = 40;
  * Run one trial to its end. The counts are left in `state.counts`, how it ended in `state.end`.
  * With a forced look the script runs untouched until that look is taken; from then on everything goes its way.
  */
-export function runTrial(model: ChanceModel, state: ChanceState, trial: number, forced: ForcedLook | null = null): void {
+export function runTrial(
+  model: ChanceModel,
+  state: ChanceState,
+  trial: number,
+  forced: ForcedLook | null = null,
+): void {
   beginTrial(model, state, trial);
   state.forced = forced;
   state.watching = forced !== null;

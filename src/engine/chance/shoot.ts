@@ -1,5 +1,6 @@
 import { flightTime } from '../ball/flight.ts';
 import { drawShotInto, shotOddsInto } from '../ball/shot.ts';
+import { shotTrafficInto } from '../ball/shot-traffic.ts';
 import { faceKeeperInto, releaseInto } from '../ball/shot-view.ts';
 import { block, standardNormal, uniform, unit as unitOf } from '../random/draws.ts';
 import { restart } from './create-state.ts';
@@ -10,7 +11,7 @@ import { dropBall } from './loose-ball.ts';
 import type { ChanceModel } from './model.ts';
 import { loseBall } from './possession.ts';
 import { rushAt, stepDown, stepShare } from './weigh.ts';
-import { ballMode, type ChanceState, stride, task } from './state.ts';
+import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
 
 /** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
 export const farShot = 16;
@@ -46,7 +47,13 @@ export function releaseShot(model: ChanceModel, state: ChanceState): void {
   const shooter = ball.from;
   describeShot(model, state, shooter);
   shotOddsInto(shotOdds, shot, model.shotParameters);
-  block(model.draws, state.trial, shooter, drawKind.shotPlacement, drawAddress(model, state, drawKind.shotPlacement, shooter));
+  block(
+    model.draws,
+    state.trial,
+    shooter,
+    drawKind.shotPlacement,
+    drawAddress(model, state, drawKind.shotPlacement, shooter),
+  );
   const across = standardNormal(model.draws.words[0]) * model.sense;
   const up = standardNormal(model.draws.words[1]);
   const luck = unitOf(model.draws.words[2]);
@@ -80,7 +87,7 @@ const pressed = 0.5;
 
 function describeShot(model: ChanceModel, state: ChanceState, shooter: number): void {
   const { bodies } = state;
-  const { shot } = model.scratch;
+  const { shot, traffic } = model.scratch;
   const athlete = model.athletes[shooter];
   const at = stride * shooter;
   const keeper = stride * model.keeper;
@@ -93,10 +100,33 @@ function describeShot(model: ChanceModel, state: ChanceState, shooter: number): 
   shot.y = bodies.motion[at + 1];
   shot.keeperX = bodies.motion[keeper];
   shot.keeperY = bodies.motion[keeper + 1];
-  shot.lateCue = 0;
-  shot.block = 0;
-  releaseInto(shot, athlete.shotSpeed, athlete.shotScatter, rush, run, handFactor(athlete, shot.x), model.shotParameters);
+  shotTrafficInto(traffic, shot.x, shot.y, bodies.motion, model.laneMovers.stickReach_byAgent, 6, 6 + model.covering);
+  shot.block = traffic.block;
+  shot.sense = model.sense;
+  shot.lateCue = model.shotParameters.screenDelay * traffic.screen + unsetDelay * unsetShare(model, bodies.motion);
+  releaseInto(
+    shot,
+    athlete.shotSpeed,
+    athlete.shotScatter,
+    rush,
+    run,
+    handFactor(athlete, shot.x),
+    model.shotParameters,
+  );
   faceKeeperInto(shot, model.matchup.keeper);
+}
+
+/** A keeper who is not on his toes sees it .06 to .10 s late (laxgoaltending.com, coach timing). Seconds. */
+const unsetDelay = 0.08;
+/** Moving this fast along his arc he is not on his toes at all. Yards a second. */
+const unsetSpeed = 2.5;
+
+/** How far the keeper is from standing set, 0 to 1, by how fast he is still moving. */
+function unsetShare(model: ChanceModel, motion: Float64Array): number {
+  const at = stride * model.keeper;
+  const vx = motion[at + 2];
+  const vy = motion[at + 3];
+  return Math.min(1, Math.sqrt(vx * vx + vy * vy) / unsetSpeed);
 }
 
 /** A right-hander wants to shoot from the offense's left, a left-hander from its right; near the middle both are at home. */
@@ -134,9 +164,17 @@ export function endShot(model: ChanceModel, state: ChanceState): void {
       state.recorder?.event({ kind: 'pipe', time: state.time, who: state.ball.from, kept: false });
       return dropBall(model, state, outcome.x, outcome.y, 'rebound');
     case 'block':
-      state.recorder?.event({ kind: 'blocked', time: state.time, by: model.scratch.blocker });
+      state.recorder?.event({ kind: 'blocked', time: state.time, by: blocker(model) });
       return dropBall(model, state, outcome.x, outcome.y, 'blocked');
   }
+}
+
+/** The defender who was most in the way of the shot. */
+function blocker(model: ChanceModel): number {
+  const { block_byAgent } = model.scratch.traffic;
+  let best = 6;
+  for (let agent = 6; agent < 6 + model.covering; agent++) if (block_byAgent[agent] > block_byAgent[best]) best = agent;
+  return best - 6;
 }
 
 function scoreGoal(model: ChanceModel, state: ChanceState): void {
@@ -212,15 +250,12 @@ function nearestTo(model: ChanceModel, state: ChanceState, x: number, y: number)
   return nearest;
 }
 
-/** Put the ball in play where it went out, with everyone else at home. */
+/** Put the ball in play where it went out, with everyone else at home: from there it is swung to the man who restarts the play. */
 function restartAt(model: ChanceModel, state: ChanceState, who: number, x: number, y: number): void {
   restart(model, state, who, x, y);
-  state.setUpTime = afterWideSeconds;
+  state.unit.phase = model.program.resetAgain ? phase.resetting : phase.free;
   alertDefense(state);
 }
-
-/** From a restart after a wide shot to the next first beat: the ball only has to come back to its man. */
-const afterWideSeconds = 3;
 
 /** A shot that the keeper or the frame has touched, or that is backed up, starts the shot clock again. */
 function renewShotClock(model: ChanceModel, state: ChanceState): void {

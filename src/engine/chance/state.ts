@@ -17,7 +17,17 @@ export const ballMode = { held: 0, windUp: 1, pass: 2, shotWindUp: 3, shot: 4, l
 export type BallMode = (typeof ballMode)[keyof typeof ballMode];
 
 /** What an attacker without (or with) the ball is busy with. */
-export const task = { stay: 0, path: 1, waitToRun: 2, pick: 3, seal: 4, carry: 5, receive: 6, chase: 7, drive: 8 } as const;
+export const task = {
+  stay: 0,
+  path: 1,
+  waitToRun: 2,
+  pick: 3,
+  seal: 4,
+  carry: 5,
+  receive: 6,
+  chase: 7,
+  drive: 8,
+} as const;
 export type Task = (typeof task)[keyof typeof task];
 
 /** Where the chance stands as a whole. */
@@ -26,7 +36,6 @@ export type Phase = (typeof phase)[keyof typeof phase];
 
 /** How a pass in the air will end; drawn once, at its release. */
 export const passFate = { caught: 0, dropped: 1, bad: 2, intercepted: 3, deflected: 4 } as const;
-
 
 /** Bodies and what they are steering for. One entry (or two, for x and y) per agent. */
 export interface Bodies {
@@ -51,6 +60,8 @@ export interface Unit {
   readonly leg: Uint8Array;
   /** Where he stays when he has nothing else to do. */
   readonly station: Float64Array;
+  /** Where he goes back to after he has had the ball: the end of his last run, or his home. */
+  readonly post: Float64Array;
   /** Small steps off his station to be easier to reach, x and y. */
   readonly drift: Float64Array;
   /** Latest time at which a man who waits to run goes anyway. */
@@ -93,6 +104,8 @@ export interface BallState {
   readyAt: number;
   nextDecision: number;
   nextStrip: number;
+  /** He has run in with it once already. */
+  ranIn: boolean;
   // A pass or shot under way: from, to, start and end.
   from: number;
   to: number;

@@ -92,7 +92,15 @@ function moveBodies(model: ChanceModel, state: ChanceState): void {
   const { motion, target } = bodies;
   for (let agent = 0; agent < model.agents; agent++) {
     if (bodies.present[agent] === 0) continue;
-    stepToward(model.movers, motion, agent, target[2 * agent], target[2 * agent + 1], bodies.arrive[agent] as 0 | 1, bodies.effort[agent]);
+    stepToward(
+      model.movers,
+      motion,
+      agent,
+      target[2 * agent],
+      target[2 * agent + 1],
+      bodies.arrive[agent] as 0 | 1,
+      bodies.effort[agent],
+    );
   }
   resolveContacts(motion, 0, model.keeper, bodies.planted);
   for (let who = 0; who < 6; who++) keepOutOfCrease(motion, who);

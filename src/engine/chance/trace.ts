@@ -22,7 +22,18 @@ export interface Trace {
 }
 
 /** The ways a chance loses the ball. */
-export type TurnoverKind = 'intercepted' | 'deflected' | 'badPass' | 'dropped' | 'stripped' | 'saved' | 'blocked' | 'wide' | 'rebound' | 'shotClock' | 'outOfBounds';
+export type TurnoverKind =
+  | 'intercepted'
+  | 'deflected'
+  | 'badPass'
+  | 'dropped'
+  | 'stripped'
+  | 'saved'
+  | 'blocked'
+  | 'wide'
+  | 'rebound'
+  | 'shotClock'
+  | 'outOfBounds';
 
 /** How the chance ended. */
 export type ChanceEnd = 'goal' | 'turnover' | 'penaltyOver' | 'flagOver';
@@ -33,7 +44,17 @@ export type TraceEvent =
   | { readonly kind: 'setUp'; readonly time: number }
   | { readonly kind: 'beat'; readonly time: number; readonly beat: string }
   | { readonly kind: 'read'; readonly time: number; readonly who: number; readonly read: number }
-  | { readonly kind: 'pass'; readonly time: number; readonly from: number; readonly to: number; readonly style: 'adjacent' | 'skip' | 'feed'; readonly lob: boolean; readonly completion: number; readonly believed: number; readonly why: 'script' | 'read' | 'open' | 'safe' }
+  | {
+      readonly kind: 'pass';
+      readonly time: number;
+      readonly from: number;
+      readonly to: number;
+      readonly style: 'adjacent' | 'skip' | 'feed';
+      readonly lob: boolean;
+      readonly completion: number;
+      readonly believed: number;
+      readonly why: 'script' | 'read' | 'open' | 'safe';
+    }
   | { readonly kind: 'catch'; readonly time: number; readonly who: number }
   | { readonly kind: 'dropped'; readonly time: number; readonly who: number }
   | { readonly kind: 'intercepted' | 'deflected' | 'stripped'; readonly time: number; readonly by: number }
@@ -41,8 +62,24 @@ export type TraceEvent =
   | { readonly kind: 'groundBall'; readonly time: number; readonly won: 'offense' | 'defense'; readonly who: number }
   | { readonly kind: 'fake'; readonly time: number; readonly who: number; readonly toward: number }
   | { readonly kind: 'bite'; readonly time: number; readonly by: number; readonly seconds: number }
-  | { readonly kind: 'duty'; readonly time: number; readonly by: number; readonly duty: number; readonly a: number; readonly b: number; readonly late: number }
-  | { readonly kind: 'shot'; readonly time: number; readonly who: number; readonly goalOdds: number; readonly distance: number; readonly pressed: boolean; readonly assistedBy: number }
+  | {
+      readonly kind: 'duty';
+      readonly time: number;
+      readonly by: number;
+      readonly duty: number;
+      readonly a: number;
+      readonly b: number;
+      readonly late: number;
+    }
+  | {
+      readonly kind: 'shot';
+      readonly time: number;
+      readonly who: number;
+      readonly goalOdds: number;
+      readonly distance: number;
+      readonly pressed: boolean;
+      readonly assistedBy: number;
+    }
   | { readonly kind: 'goal'; readonly time: number; readonly who: number; readonly assistedBy: number }
   | { readonly kind: 'save' | 'pipe' | 'wide'; readonly time: number; readonly who: number; readonly kept: boolean }
   | { readonly kind: 'blocked'; readonly time: number; readonly by: number }

@@ -104,6 +104,8 @@ function finishPath(state: ChanceState, who: number, path: Float64Array): void {
   const { unit } = state;
   unit.station[2 * who] = path[path.length - 2];
   unit.station[2 * who + 1] = path[path.length - 1];
+  unit.post[2 * who] = unit.station[2 * who];
+  unit.post[2 * who + 1] = unit.station[2 * who + 1];
   unit.task[who] = task.stay;
   stay(state, who);
   unit.lastProgress = state.time;
@@ -159,7 +161,12 @@ function seal(model: ChanceModel, state: ChanceState, who: number): void {
     return stay(state, who);
   }
   const partner = unit.partner[who];
-  const defender = nearestDefenderIndex(model, bodies.motion, bodies.motion[stride * partner], bodies.motion[stride * partner + 1]);
+  const defender = nearestDefenderIndex(
+    model,
+    bodies.motion,
+    bodies.motion[stride * partner],
+    bodies.motion[stride * partner + 1],
+  );
   const x = bodies.motion[stride * defender];
   const y = bodies.motion[stride * defender + 1];
   const dx = bodies.motion[stride * partner] - x;

@@ -20,7 +20,13 @@ const secondChanceDelay = 6;
  * Weigh everything the carrier can do, in the picture `motion` (what he sees, or the truth when looks are measured).
  * Allocates nothing. Times are seconds of penalty left.
  */
-export function weighInto(out: Options, model: ChanceModel, state: ChanceState, carrier: number, motion: Float64Array): void {
+export function weighInto(
+  out: Options,
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  motion: Float64Array,
+): void {
   const left = timeLeft(model, state);
   const goOn = continuation(model.parameters, left);
   out.holdValue = goOn;
@@ -40,14 +46,17 @@ function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Fl
   const step = stepShare(x, y, stepDown);
   out.shotRush = rushAt(model, motion, x * step, y * step, release);
   out.shotOdds = inRange(model, x, y)
-    ? shotValue(model.shotTables[carrier], x * step, y * step, lagAfter(model, motion, x, y, release), out.shotRush)
+    ? shotValue(model.shotTables[carrier], x * step, y * step, lagAfter(model, motion, x, y, release), out.shotRush) *
+      (1 - blockedShare * out.shotRush)
     : 0;
   out.shotValue = worthOfShot(model, out.shotOdds, left - release);
   weighStepIn(out, model, carrier, motion, x, y, left);
 }
 
 /** A shooter steps into his shot this far, from outside. Yards. */
-export const stepDown = 1.3;
+export const stepDown = 1.5;
+/** A receiver who stands outside steps down this far while the ball comes. Yards. */
+export const meetStep = 1.4;
 /** A carrier who sees grass in front of him runs in this far before he shoots, in this time. */
 export const stepIn = 3;
 const stepInSeconds = 0.65;
@@ -62,12 +71,27 @@ export function stepShare(x: number, y: number, length: number): number {
 }
 
 /** What running in and shooting is worth, if everyone closes on him as hard as he can. */
-function weighStepIn(out: Options, model: ChanceModel, carrier: number, motion: Float64Array, x: number, y: number, left: number): void {
+function weighStepIn(
+  out: Options,
+  model: ChanceModel,
+  carrier: number,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  left: number,
+): void {
   out.stepInValue = 0;
   const share = stepShare(x, y, stepIn);
   if (share === 1 || y < x * lowAngle || y < -x * lowAngle) return;
+  if (
+    gapAt(model, motion, x * share, y * share, stepInSeconds, model.parameters.freeDistance) <
+    model.parameters.pressDistance
+  )
+    return;
   const release = stepInSeconds + model.athletes[carrier].shotRelease;
-  const odds = inRange(model, x * share, y * share) ? oddsAfter(model, carrier, motion, x * share, y * share, release) : 0;
+  const odds = inRange(model, x * share, y * share)
+    ? oddsAfter(model, carrier, motion, x * share, y * share, release)
+    : 0;
   out.stepInValue = worthOfShot(model, odds, left - release);
 }
 
@@ -81,7 +105,15 @@ function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number
   return odds + (1 - odds) * again;
 }
 
-function weighPass(out: Options, model: ChanceModel, state: ChanceState, carrier: number, mate: number, motion: Float64Array, left: number): void {
+export function weighPass(
+  out: Options,
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  mate: number,
+  motion: Float64Array,
+  left: number,
+): void {
   const passer = model.athletes[carrier];
   const receiver = model.athletes[mate];
   const fromX = motion[stride * carrier];
@@ -93,8 +125,10 @@ function weighPass(out: Options, model: ChanceModel, state: ChanceState, carrier
   const roughFlight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
   // A man on a run is led: he will be farther along his way when the ball comes.
   const lead = state.unit.task[mate] === task.path ? roughFlight + passer.passRelease * 0.5 : 0;
-  x += motion[stride * mate + 2] * lead;
-  y += motion[stride * mate + 3] * lead;
+  // A man who stands outside steps down to meet it.
+  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep) : 1;
+  x = x * meet + motion[stride * mate + 2] * lead;
+  y = y * meet + motion[stride * mate + 3] * lead;
   chooseHeight(out, model, mate, fromX, fromY, x, y, passer.passSpeed, motion);
   const flight = out.flight_byMate[mate];
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
@@ -109,12 +143,33 @@ function weighPass(out: Options, model: ChanceModel, state: ChanceState, carrier
 }
 
 /** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper and the nearest defender as far on as they can be. */
-function oddsAfter(model: ChanceModel, shooter: number, motion: Float64Array, x: number, y: number, seconds: number): number {
-  return shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rushAt(model, motion, x, y, seconds));
+function oddsAfter(
+  model: ChanceModel,
+  shooter: number,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  seconds: number,
+): number {
+  const rush = rushAt(model, motion, x, y, seconds);
+  return (
+    shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rush) * (1 - blockedShare * rush)
+  );
 }
 
+/** Share of the shots with a man on the hands that he blocks, as a shooter reckons (docs/models/chance.md). */
+const blockedShare = 0.08;
+
 /** Odds that a pass that gets through is caught: by the thrower's scatter and the traffic when it comes down. */
-function catchOddsAt(model: ChanceModel, carrier: number, mate: number, motion: Float64Array, x: number, y: number, flight: number): number {
+function catchOddsAt(
+  model: ChanceModel,
+  carrier: number,
+  mate: number,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  flight: number,
+): number {
   const { lane } = model.scratch;
   const meanSquare = meanSquareError(lane.length, model.athletes[carrier].passScatter, 1, 1);
   const traffic = gapAt(model, motion, x, y, flight, trafficMatters);
@@ -128,15 +183,25 @@ const trafficMatters = defaultCatchParameters.trafficDistance;
 const quickShare = 0.75;
 
 /** Throw flat, or over the sticks when that is clearly safer. */
-function chooseHeight(out: Options, model: ChanceModel, mate: number, fromX: number, fromY: number, x: number, y: number, speed: number, motion: Float64Array): void {
+function chooseHeight(
+  out: Options,
+  model: ChanceModel,
+  mate: number,
+  fromX: number,
+  fromY: number,
+  x: number,
+  y: number,
+  speed: number,
+  motion: Float64Array,
+): void {
   const { lane } = model.scratch;
   const end = 6 + model.covering;
-  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, model.parameters.prudence, model.laneParameters);
+  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
   out.completion_byMate[mate] = lane.completion;
   out.flight_byMate[mate] = lane.time;
   out.lob_byMate[mate] = 0;
   if (lane.completion > lobBelow || lane.length < lobLength) return;
-  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, model.parameters.prudence, model.laneParameters);
+  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
   if (lane.completion <= out.completion_byMate[mate] + lobGain) return;
   out.completion_byMate[mate] = lane.completion;
   out.flight_byMate[mate] = lane.time;
@@ -149,7 +214,7 @@ const lobLength = 8;
 const lobGain = 0.08;
 
 function inRange(model: ChanceModel, x: number, y: number): boolean {
-  const range = model.parameters.shotRange;
+  const range = model.parameters.shotRange + stepDown;
   return y > 0 && x * x + y * y < range * range;
 }
 
@@ -164,7 +229,14 @@ export function rushAt(model: ChanceModel, motion: Float64Array, x: number, y: n
 }
 
 /** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
-export function gapAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number, most: number): number {
+export function gapAt(
+  model: ChanceModel,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  seconds: number,
+  most: number,
+): number {
   let gap = most;
   for (let agent = 6; agent < 6 + model.covering; agent++) {
     const reaction = model.reaction_byAgent[agent];
