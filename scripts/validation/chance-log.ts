@@ -32,7 +32,13 @@ export interface ChanceLog {
 }
 
 /** Log trials `from` (included) to `to` (excluded) of a chance, each until `seconds` of penalty are over. */
-export function logTrials(model: ChanceModel, state: ChanceState, seconds: number, from: number, to: number): ChanceLog[] {
+export function logTrials(
+  model: ChanceModel,
+  state: ChanceState,
+  seconds: number,
+  from: number,
+  to: number,
+): ChanceLog[] {
   const recorder = createLogger(seconds);
   state.recorder = recorder;
   const logs: ChanceLog[] = [];
@@ -106,6 +112,7 @@ const longestFlight = 1;
 function setResult(log: ChanceLog, event: TraceEvent): void {
   const last = log.shots.at(-1);
   if (last === undefined) return;
-  if (event.kind === 'goal' || event.kind === 'save' || event.kind === 'wide' || event.kind === 'pipe') last.result = event.kind;
+  if (event.kind === 'goal' || event.kind === 'save' || event.kind === 'wide' || event.kind === 'pipe')
+    last.result = event.kind;
   if (event.kind === 'blocked') last.result = 'block';
 }

@@ -50,7 +50,11 @@ function printHazard(logs: readonly ChanceLog[]): void {
   console.log('\nhazard /s      shots: theirs ours    goals: theirs ours');
   hazards(logs, 60, 5).forEach((bin, index) => {
     const theirs = hazard[index]!;
-    console.log(`${String(bin.from).padStart(5)}-${bin.from + 5}`.padEnd(22) + `${theirs.shots.toFixed(3)} ${bin.shots.toFixed(3)}`.padEnd(23) + `${theirs.goals.toFixed(3)} ${bin.goals.toFixed(3)}`);
+    console.log(
+      `${String(bin.from).padStart(5)}-${bin.from + 5}`.padEnd(22) +
+        `${theirs.shots.toFixed(3)} ${bin.shots.toFixed(3)}`.padEnd(23) +
+        `${theirs.goals.toFixed(3)} ${bin.goals.toFixed(3)}`,
+    );
   });
 }
 
@@ -62,7 +66,12 @@ function schemeLine(name: string, logs: readonly ChanceLog[]): string {
   const odds = shots.reduce((sum, shot) => sum + shot.goalOdds, 0) / shots.length;
   const distance = shots.reduce((sum, shot) => sum + shot.distance, 0) / shots.length;
   const far = shots.filter((shot) => shot.distance > 16);
-  const lost = Object.entries(countBy(logs.flatMap((log) => log.lost ?? []), (kind) => kind));
+  const lost = Object.entries(
+    countBy(
+      logs.flatMap((log) => log.lost ?? []),
+      (kind) => kind,
+    ),
+  );
   const cells = [
     name.padEnd(18),
     `conv ${ours.conversion.mean.toFixed(3)}`,

@@ -84,8 +84,7 @@ function sorted(values: readonly number[]): readonly number[] {
 /** Sample quantile with the interval between the order statistics that the binomial spread of its rank reaches. */
 function quantile(ascending: readonly number[], p: number): Estimate {
   const spread = ascending.length === 0 ? 0 : 1.96 * Math.sqrt((p * (1 - p)) / ascending.length);
-  const at = (probability: number) =>
-    sortedQuantile(ascending, Math.min(1, Math.max(0, probability))) ?? Number.NaN;
+  const at = (probability: number) => sortedQuantile(ascending, Math.min(1, Math.max(0, probability))) ?? Number.NaN;
   return { mean: at(p), low: at(p - spread), high: at(p + spread) };
 }
 
