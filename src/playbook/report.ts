@@ -43,7 +43,7 @@ export function createReport(text: string, root: JsonNode | undefined): Report {
     finish() {
       const listed = [...found].sort((one, other) => one.offset - other.offset).map(({ diagnostic }) => diagnostic);
       if (left === 0) return listed;
-      const message = `${left} more problems are not listed. Mend these first and check again.`;
+      const message = `At least ${left} more ${left === 1 ? 'problem is' : 'problems are'} not listed. Mend these first and check again.`;
       return [...listed, { code: 'too-many-problems', severity: 'error', path: '(file)', message }];
     },
   };

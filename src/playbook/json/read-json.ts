@@ -372,7 +372,8 @@ class JsonReader {
   private report(code: DiagnosticCode, offset: number, message: string): void {
     this.problems.push({ code, offset, message });
     // Ten thousand trailing commas are one problem, and the list of them would be an attack of its own.
-    if (this.problems.length >= limits.problems) throw new StopReading();
+    // One over the cap tells the report that there were more.
+    if (this.problems.length > limits.problems) throw new StopReading();
   }
 
   private stop(code: DiagnosticCode, offset: number, message: string): never {
