@@ -12,6 +12,8 @@ type TextStyle = keyof typeof lettersPerYard;
 export interface PageText {
   readonly style: TextStyle;
   readonly text: string;
+  /** Lines kept free for it even when it needs fewer, so that the field does not jump from picture to picture. */
+  readonly lines?: number;
 }
 
 /** The field with words above and below it: grows the view so that everything fits, and wraps long lines. */
@@ -68,11 +70,18 @@ export function wrapText(content: string, letters: number): readonly string[] {
   return current === '' ? out : [...out, current];
 }
 
-function wrapAll(texts: readonly PageText[], width: number, clock: string): readonly PageText[] {
-  return texts.flatMap(({ style, text: content }) => {
+interface Line {
+  readonly style: TextStyle;
+  readonly text: string;
+}
+
+function wrapAll(texts: readonly PageText[], width: number, clock: string): readonly Line[] {
+  return texts.flatMap(({ style, text: content, lines: least = 1 }) => {
     // The clock stands at the right end of the heading's line.
     const letters = (width - 2 * margin) * lettersPerYard[style] - (style === 'heading' ? clock.length + 1 : 0);
-    return balancedLines(content, Math.max(1, Math.floor(letters))).map((piece) => ({ style, text: piece }));
+    const pieces = balancedLines(content, Math.max(1, Math.floor(letters)));
+    const empty = Array.from({ length: Math.max(0, least - pieces.length) }, () => '');
+    return [...pieces, ...empty].map((piece) => ({ style, text: piece }));
   });
 }
 
@@ -88,14 +97,14 @@ function clockText(clock: string, right: number, top: number): readonly Primitiv
   return clock === '' ? [] : [text('clock', { x: right, y: top + lineHeight.heading / 2 }, clock, 'end')];
 }
 
-function heightOf(texts: readonly PageText[]): number {
+function heightOf(texts: readonly Line[]): number {
   return texts.reduce((sum, { style }) => sum + lineHeight[style], 0);
 }
 
-function lines(texts: readonly PageText[], left: number, top: number): readonly Primitive[] {
+function lines(texts: readonly Line[], left: number, top: number): readonly Primitive[] {
   let y = top;
-  return texts.map(({ style, text: content }) => {
+  return texts.flatMap(({ style, text: content }) => {
     y += lineHeight[style];
-    return text(style, { x: left, y: y - lineHeight[style] / 2 }, content, 'start');
+    return content === '' ? [] : [text(style, { x: left, y: y - lineHeight[style] / 2 }, content, 'start')];
   });
 }

@@ -36,6 +36,7 @@ export const styleNames = [
   'yardText',
   'attacker',
   'carrier',
+  'beyond',
   'attackerText',
   'carrierText',
   'defenderHalo',

@@ -7,6 +7,7 @@ import { playScene } from './play-scene.ts';
 import { playSteps } from './play-steps.ts';
 import type { Primitive, Scene, StyleName } from './scene.ts';
 import { sceneToSvg } from './svg.ts';
+import { frameAt } from './trace-frame.ts';
 import { traceScene } from './trace-scene.ts';
 
 const trace = handMadeTrace();
@@ -108,6 +109,33 @@ describe('traceScene', () => {
     expect(styled(scene(0.3), 'pass')).toHaveLength(0);
     expect(styled(scene(0.8), 'pass')).toHaveLength(1);
     expect(styled(scene(1.6), 'shot')).toHaveLength(1);
+  });
+
+  it('draws a man beyond the edge at the edge, and says that he is farther out', () => {
+    const places = trace.places_byFrame.slice();
+    places.set([25, 12], 0);
+    const far = traceScene({ ...trace, places_byFrame: places }, 0, handMadeNames, handMadeField);
+    const right = unitView.left + unitView.width;
+    const circles = [...styled(far, 'attacker'), ...styled(far, 'carrier')].flatMap((item) =>
+      item.kind === 'circle' ? [item] : [],
+    );
+    expect(circles).toHaveLength(6);
+    for (const { centre, radius } of circles) expect(centre.x + radius).toBeLessThan(right);
+    expect(styled(far, 'beyond')).toHaveLength(1);
+    expect(styled(scene(0), 'beyond')).toHaveLength(0);
+  });
+
+  it('keeps the field in one place from picture to picture', () => {
+    const frames = [0, 0.8, 1.2, 2].map(scene);
+    expect(new Set(frames.map(({ view }) => `${view.top} ${view.height}`)).size).toBe(1);
+  });
+
+  it("never lays the ball over a spot's letters", () => {
+    for (let time = 0; time <= 2; time += 0.05) {
+      const [ball] = styled(scene(time), 'ball').flatMap((item) => (item.kind === 'circle' ? [item.centre] : []));
+      const men = frameAt(trace, time).offense;
+      for (const at of men) expect(Math.hypot(at.x - ball!.x, at.y - ball!.y)).toBeGreaterThanOrEqual(0.9);
+    }
   });
 
   it('keeps duty lines and sticks as options', () => {

@@ -43,6 +43,7 @@ export const svgStyles: Readonly<Record<StyleName, SvgStyle>> = {
   yardText: { fill: quiet, fontPx: 14, haloColour: grass },
   attacker: { fill: paper, stroke: offense, widthPx: 3 },
   carrier: { fill: offense, stroke: offense, widthPx: 3 },
+  beyond: { fill: offense },
   attackerText: { fill: offense, fontPx: 19, bold: true },
   carrierText: { fill: paper, fontPx: 19, bold: true },
   defenderHalo: { stroke: paper, widthPx: 9, opacity: 0.75 },

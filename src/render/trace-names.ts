@@ -17,13 +17,3 @@ export function defenderName(names: TraceNames, index: number): string {
   if (index === -1) return 'the keeper';
   return names.defense[index] ?? 'the released man';
 }
-
-/**
- * A defender's name on the other side of the field: "tr" is "tl" and "ll" is "lr". Names without a side stay.
- * Needed where a whole chance was mirrored, because there the man called tr stands on the left.
- */
-export function mirrorDefender(name: string): string {
-  if (/^[a-z]+r$/.test(name)) return `${name.slice(0, -1)}l`;
-  if (/^[a-z]+l$/.test(name)) return `${name.slice(0, -1)}r`;
-  return name;
-}

@@ -14,7 +14,7 @@ import {
 } from './people-marks.ts';
 import { viewpointNote } from './play-scene.ts';
 import { seconds } from './play-words.ts';
-import { circle, line, type Primitive, polyline, type Scene, text, type View } from './scene.ts';
+import { circle, line, type Primitive, polygon, polyline, type Scene, text, type View } from './scene.ts';
 import { agentPath, ballPath, type DutyFrame, frameAt, type TraceFrame } from './trace-frame.ts';
 import { attackerName, defenderName, type TraceNames } from './trace-names.ts';
 import { dutyClause, eventWords, isMainEvent } from './words.ts';
@@ -63,10 +63,10 @@ export function traceScene(
       clock: seconds(frame.time),
       above: [
         { style: 'heading', text: title },
-        { style: 'sentence', text: happened },
+        { style: 'sentence', text: happened, lines: 2 },
       ],
       below: [
-        { style: 'small', text: duties },
+        { style: 'small', text: duties, lines: 2 },
         { style: 'small', text: `O offense, X defense, G keeper. ${viewpointNote}` },
       ],
     },
@@ -76,7 +76,7 @@ export function traceScene(
       ...trails(trace, frame.time, chosen.trailSeconds),
       ...ballMarks(trace, frame.time, chosen.ballSeconds),
       ...(chosen.duties ? frame.duties.flatMap((duty, index) => dutyMarks(duty, index, frame)) : []),
-      ...people(frame, names),
+      ...people(frame, names, chosen.view),
     ],
   );
 }
@@ -187,7 +187,7 @@ function middle(a: Point, b: Point): Point {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }
 
-function people(frame: TraceFrame, names: TraceNames): readonly Primitive[] {
+function people(frame: TraceFrame, names: TraceNames, view: View): readonly Primitive[] {
   const holder = frame.holder.kind === 'attacker' ? frame.holder.index : -1;
   const obstacles = [
     ...frame.offense.map((at) => ({ at, radius: attackerRadius })),
@@ -199,9 +199,37 @@ function people(frame: TraceFrame, names: TraceNames): readonly Primitive[] {
   const held = holder >= 0 ? frame.offense[holder] : undefined;
   return [
     ...keeperMark(frame.keeper),
-    ...frame.offense.flatMap((at, index) => attackerMark(at, attackerName(names, index), index === holder)),
+    ...frame.offense.flatMap((at, index) => attackerInView(at, attackerName(names, index), index === holder, view)),
     ...frame.defense.flatMap((at) => defenderMark(at)),
     ...labels.map((at, index) => text('defenderText', at, names.defense[index] ?? 'new')),
-    held === undefined ? ballMark(frame.ball) : ballInHands(held),
+    ballOf(frame, held, view),
   ];
+}
+
+/** How far inside the view's edge a man is drawn who stands beyond it, yd: room for his circle and the arrow beside it. */
+const edgeRoom = 1.9;
+
+// A man who restarts far out is drawn at the edge, with an arrow that says that he is farther away.
+function attackerInView(at: Point, label: string, hasBall: boolean, view: View): readonly Primitive[] {
+  const shown = clampInto(view, at);
+  const mark = attackerMark(shown, label, hasBall);
+  if (distance(shown, at) < 1e-9) return mark;
+  const [foot, tip] = [along(shown, at, attackerRadius + 0.15), along(shown, at, attackerRadius + 0.7)];
+  const side = { x: (tip.y - foot.y) * 0.8, y: (foot.x - tip.x) * 0.8 };
+  const corners = [tip, { x: foot.x + side.x, y: foot.y + side.y }, { x: foot.x - side.x, y: foot.y - side.y }];
+  return [...mark, polygon('beyond', corners)];
+}
+
+function clampInto(view: View, at: Point): Point {
+  const clamp = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
+  return {
+    x: clamp(at.x, view.left + edgeRoom, view.left + view.width - edgeRoom),
+    y: clamp(at.y, view.top + edgeRoom, view.top + view.height - edgeRoom),
+  };
+}
+
+// In hands, and while it leaves them or comes into them, the ball is drawn at the circle's edge, clear of the letters.
+function ballOf(frame: TraceFrame, held: Point | undefined, view: View): Primitive {
+  const near = held ?? frame.offense.find((at) => distance(at, frame.ball) < attackerRadius);
+  return near === undefined ? ballMark(frame.ball) : ballInHands(clampInto(view, near));
 }
