@@ -54,11 +54,11 @@ export function layOutPage(
   };
 }
 
-/** Breaks a text at spaces into lines of at most `letters`; a longer word stands alone and is not broken. */
+/** Breaks a text at plain spaces (a no-break space holds) into lines of at most `letters`; a longer word stands alone and is not broken. */
 export function wrapText(content: string, letters: number): readonly string[] {
   const out: string[] = [];
   let current = '';
-  for (const word of content.split(/\s+/).filter((piece) => piece.length > 0)) {
+  for (const word of content.split(/[ \n]+/).filter((piece) => piece.length > 0)) {
     const longer = current === '' ? word : `${current} ${word}`;
     if (longer.length > letters && current !== '') {
       out.push(current);

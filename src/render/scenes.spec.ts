@@ -95,7 +95,7 @@ describe('traceScene', () => {
 
   it('names the offense, the defense and what each defender does', () => {
     expect(texts(scene(0.3), 'defenderText')).toEqual(['tr', 'tl', 'lr', 'll', 'c']);
-    expect(texts(scene(0.3), 'small').join(' ')).toContain('ll splits WL and TL');
+    expect(texts(scene(0.3), 'small').join(' ').replaceAll('\u00a0', ' ')).toContain('ll splits WL and TL');
     expect(scene(0.8).description).toContain('ll on the ball');
   });
 

@@ -66,7 +66,7 @@ export function traceScene(
         { style: 'sentence', text: happened, lines: 2 },
       ],
       below: [
-        { style: 'small', text: duties, lines: 2 },
+        { style: 'small', text: unbrokenClauses(duties), lines: 2 },
         { style: 'small', text: `O offense, X defense, G keeper. ${viewpointNote}` },
       ],
     },
@@ -109,6 +109,13 @@ function dutySentence(frame: TraceFrame, names: TraceNames): string {
       : dutyClause(defenderName(names, index), one.duty, man(one.a), man(one.b)),
   );
   return `${clauses.join('; ')}.`;
+}
+
+function unbrokenClauses(sentence: string): string {
+  return sentence
+    .split('; ')
+    .map((clause) => clause.replaceAll(' ', '\u00a0'))
+    .join('; ');
 }
 
 function reachMark(at: Point, radius: number | undefined): readonly Primitive[] {
