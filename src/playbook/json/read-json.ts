@@ -1,6 +1,7 @@
 import type { DiagnosticCode } from '../diagnostic-codes.ts';
 import { limits } from '../limits.ts';
 import type { JsonNode } from './json-node.ts';
+import { escapes, foreignQuotes } from './text-marks.ts';
 
 /** A problem in the text itself, at an offset. */
 export interface JsonProblem {
@@ -45,28 +46,6 @@ interface Read {
 
 /** Names that mean something else to JavaScript: an object with one of them could be used to trick code that reads it. */
 const forbiddenNames = new Set(['__proto__', 'constructor', 'prototype']);
-
-/** Opening quotes that are not JSON's, with what closes them. */
-const foreignQuotes: Readonly<Record<string, string>> = {
-  "'": "'",
-  '\u201c': '\u201d',
-  '\u201d': '\u201d',
-  '\u201e': '\u201d',
-  '\u2018': '\u2019',
-  '\u2019': '\u2019',
-  '`': '`',
-};
-
-const escapes: Readonly<Record<string, string>> = {
-  '"': '"',
-  '\\': '\\',
-  '/': '/',
-  b: '\b',
-  f: '\f',
-  n: '\n',
-  r: '\r',
-  t: '\t',
-};
 
 /** The state of one reading: where it is and what it found. */
 class JsonReader {
