@@ -178,6 +178,10 @@ describe('problems of an own scheme', () => {
     expect(problems[0].message).toBe('unknown place: ZZ (expected P, TR, TL, WR, WL, C, crease)');
   });
 
+  test('a split with one man who does not exist becomes the other man', () => {
+    expect(sheet(changed('TR', 'll', { duty: 'split', who: ['WL', 'Q'] }), ['TR'])[0].duties[3]).toBe('WL');
+  });
+
   test('a scheme is only missing when there is nothing to play', () => {
     expect(createOwnScheme({ ...box, rows: {} }, spots).scheme).toBeUndefined();
     expect(createOwnScheme({ ...box, defenders: [] }, spots).scheme).toBeUndefined();

@@ -96,19 +96,24 @@ function nearestOf(view: SchemeView, order: readonly number[], ball: number): nu
   return best;
 }
 
+/** Of two men the second must be this much nearer to be taken for the nearer one, yards. */
+const nearerMargin = 1;
+/** A man behind the goal can't shoot: he counts as this much farther away, yards. */
+const behindDiscount = 4;
+
 /** The perimeter man whom `defender` had, of two the one nearer the ball, of equals the one on `side`; his last ball failing that; else -1. */
 export function ownedBy(view: SchemeView, memory: SchemeMemory, defender: number, ball: number, side: 1 | -1): number {
   let best = -1;
-  let bestSquare = Number.POSITIVE_INFINITY;
+  let bestDistance = Number.POSITIVE_INFINITY;
   for (let i = 0; i < view.ringSize; i++) {
     const man = view.ring[side < 0 ? i : view.ringSize - 1 - i];
     if (ownerOf(memory, man) !== defender) continue;
     const dx = view.offense[2 * man] - view.offense[2 * ball];
     const dy = view.offense[2 * man + 1] - view.offense[2 * ball + 1];
-    const square = dx * dx + dy * dy;
-    if (square < bestSquare) {
+    const distance = Math.sqrt(dx * dx + dy * dy) + (view.offense[2 * man + 1] < 0 ? behindDiscount : 0);
+    if (distance < bestDistance - nearerMargin) {
       best = man;
-      bestSquare = square;
+      bestDistance = distance;
     }
   }
   const last = rotationBall(memory);

@@ -94,7 +94,7 @@ function giveOwn(
     a = a < 0 ? b : a;
     b = -1;
   }
-  out.kind[defender] = a < 0 ? duty.place : kind;
+  out.kind[defender] = a < 0 ? duty.place : kind === duty.split && b < 0 ? duty.man : kind;
   out.a[defender] = a;
   out.b[defender] = b;
   out.x[defender] = view.sense * grid.at[2 * index];

@@ -17,7 +17,7 @@ import {
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
 import { isTop, lowOf, playedBall, readSide, readZones, topOf, zone, zoneMemory } from '../zones.ts';
-import { isPopped, opposite, swapInside, topOrPoint } from './two-top-zone.ts';
+import { isPopped, opposite, pointOrTop, swapInside, topOrPoint } from './two-top-zone.ts';
 
 /** Diamond round the crease man (doctrine 3.1; yards common practice, no source). */
 const home = [0, 12, 6, 7, -6, 7, 0, 2, 0, 5] as const;
@@ -206,7 +206,7 @@ function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
     giveFront(view, out, crease, first, home);
     giveBall(view, out, low, ball, side);
   }
-  giveSplit(view, out, pt, ball, topOrPoint(view, memory, side, ball), home);
+  giveSplit(view, out, pt, ball, pointOrTop(view, memory, side, ball), home);
   giveSplit(view, out, 1, ball, lowOrTop(view, memory, 1), home);
   giveSplit(view, out, 2, ball, lowOrTop(view, memory, -1), home);
 }

@@ -258,8 +258,8 @@ function takesNear(view: SchemeView, memory: SchemeMemory, afterMan: number, bef
   const straight = distance(view, afterMan, first) + distance(view, beforeMan, second);
   const crossed = distance(view, afterMan, second) + distance(view, beforeMan, first);
   const better = crossed - straight;
-  const isTie = better < levelMargin && better > -levelMargin;
-  return steady(memory, nearSlot, isTie ? lowerBy(view, afterMan, beforeMan) : better, levelMargin) > 0;
+  const isTie = memory[nearSlot] === 0 && better < levelMargin && better > -levelMargin;
+  return steady(memory, nearSlot, isTie ? lowerBy(view, afterMan, beforeMan) : better, 2 * levelMargin) > 0;
 }
 
 function giveNear(view: SchemeView, memory: SchemeMemory, out: DutyBoard, defender: number, man: number): void {
@@ -291,6 +291,7 @@ function distance(view: SchemeView, one: number, other: number): number {
 /** The ball is inside: who has him plays him, everyone else sinks between him and his own man. */
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side } = parts;
+  if (ownerOf(memory, ball) < 0) own(memory, ball, nearestHome(view, pointOrder, home, ball));
   const owner = ownerOf(memory, ball);
   const other = otherCrease(view, ball);
   for (let defender = 0; defender < 5; defender++) {

@@ -5,7 +5,7 @@ import { giveBall, giveFront, giveLane, giveMan, givePipe, givePlace, giveSplit,
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
 import { behindOf, isTop, lowOf, playedBall, readSide, readZones, steady, topOf, zone, zoneMemory } from '../zones.ts';
-import { opposite, topOrPoint } from './two-top-zone.ts';
+import { opposite, pointOrTop, topOrPoint } from './two-top-zone.ts';
 
 /** Roof, two sides, two lows (doctrine 3.1; yards common practice, no source). */
 const home = [0, 12, 6, 9, -6, 9, 4, 3, -4, 3] as const;
@@ -118,7 +118,8 @@ function ballBehind(view: SchemeView, memory: SchemeMemory, out: DutyBoard): voi
   for (let s = 1 as 1 | -1; ; s = -1) {
     const wing = lowOf(view, memory, s, ball);
     const top = topOf(view, memory, s, ball);
-    givePipe(view, out, s > 0 ? 3 : 4, wing >= 0 ? wing : ball, s * pipeX, pipeY);
+    const behind = s === side ? ball : behindOf(view, memory, s, ball);
+    givePipe(view, out, s > 0 ? 3 : 4, wing >= 0 ? wing : behind >= 0 ? behind : ball, s * pipeX, pipeY);
     givePlace(view, out, s > 0 ? 1 : 2, s * 5, 5, top >= 0 ? top : wing);
     if (s < 0) break;
   }
@@ -135,14 +136,11 @@ function inFront(memory: SchemeMemory, man: number): number {
 
 /** The ball is inside: the low man of his side plays him, the other helps, everyone else sinks. */
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
-  const { ball } = read;
-  const x = view.sense * view.offense[2 * ball];
-  const side = x > 0 ? 1 : x < 0 ? -1 : read.side;
-  const onBall = side > 0 ? 3 : 4;
+  const { ball, side, nearLow: onBall } = read;
   const other = view.creaseSize > 1 ? creaseMan(view, opposite(side)) : ball;
   giveBall(view, out, onBall, ball, side);
   giveMan(view, out, 7 - onBall, other, home);
-  giveSplit(view, out, roof, ball, topOrPoint(view, memory, side, ball), home);
+  giveSplit(view, out, roof, ball, pointOrTop(view, memory, side, ball), home);
   for (let s = 1 as 1 | -1; ; s = -1) {
     const wing = lowOf(view, memory, s, ball);
     giveSplit(view, out, s > 0 ? 1 : 2, ball, wing >= 0 ? wing : topOf(view, memory, s, ball), home);

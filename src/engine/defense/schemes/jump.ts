@@ -53,7 +53,7 @@ export const jump: Scheme = {
   },
 };
 
-/** Long pass on, ball across the middle off; both are judged when the ball changes hands. */
+/** Long pass on, ball across the middle off; both are judged when the ball changes hands. A pass across the middle never starts it. */
 function readMode(view: SchemeView, memory: SchemeMemory, ball: number): number {
   if (memory[ballSlot] !== ball + 1) {
     const from = view.previousBall;
@@ -69,8 +69,7 @@ function modeAfterPass(view: SchemeView, from: number, to: number, now: number):
   const fromX = view.offense[2 * from];
   const toX = view.offense[2 * to];
   const hasCrossed = (fromX > middle && toX < -middle) || (fromX < -middle && toX > middle);
-  // In the last seconds there is nothing left to save up for, so the switch goes back to pressure at the next pass.
-  if (hasCrossed && now === mode.jump) return mode.hole;
+  if (hasCrossed) return now === mode.jump ? mode.hole : mode.base;
   const dx = toX - fromX;
   const dy = view.offense[2 * to + 1] - view.offense[2 * from + 1];
   if (dx * dx + dy * dy > longPass * longPass) return mode.jump;

@@ -53,7 +53,7 @@ export const settled: Scheme = {
   },
 };
 
-/** Each takes the nearest man once, the closest pair first; they keep them through the chance. */
+/** Each takes a man once, the closest pair first and then swapped while that brings two of them nearer; they keep them through the chance. */
 function matchUp(view: SchemeView, memory: SchemeMemory): void {
   let taken = 0;
   for (let round = 0; round < 6; round++) {
@@ -64,9 +64,7 @@ function matchUp(view: SchemeView, memory: SchemeMemory): void {
       if (memory[matchSlot + man] !== 0) continue;
       for (let defender = 0; defender < defenders; defender++) {
         if (taken & (1 << defender)) continue;
-        const dx = home[2 * defender] - view.sense * view.offense[2 * man];
-        const dy = home[2 * defender + 1] - view.offense[2 * man + 1];
-        const square = dx * dx + dy * dy;
+        const square = homeSquare(view, defender, man);
         if (square < bestSquare) {
           bestSquare = square;
           bestMan = man;
@@ -77,6 +75,31 @@ function matchUp(view: SchemeView, memory: SchemeMemory): void {
     memory[matchSlot + bestMan] = bestDefender + 1;
     taken |= 1 << bestDefender;
   }
+  for (let round = 0; round < 6 && swapPairs(view, memory); round++);
+}
+
+/** One round of swaps of two men's defenders; true if there was one. */
+function swapPairs(view: SchemeView, memory: SchemeMemory): boolean {
+  let hasSwapped = false;
+  for (let one = 0; one < 6; one++) {
+    for (let other = one + 1; other < 6; other++) {
+      const a = memory[matchSlot + one];
+      const b = memory[matchSlot + other];
+      const now = homeSquare(view, a - 1, one) + homeSquare(view, b - 1, other);
+      if (homeSquare(view, b - 1, one) + homeSquare(view, a - 1, other) >= now) continue;
+      memory[matchSlot + one] = b;
+      memory[matchSlot + other] = a;
+      hasSwapped = true;
+    }
+  }
+  return hasSwapped;
+}
+
+/** Squared distance of a man from a defender's home. */
+function homeSquare(view: SchemeView, defender: number, man: number): number {
+  const dx = home[2 * defender] - view.sense * view.offense[2 * man];
+  const dy = home[2 * defender + 1] - view.offense[2 * man + 1];
+  return dx * dx + dy * dy;
 }
 
 /** Once the slide has gone it stays until the ball leaves the carrier. */

@@ -70,7 +70,7 @@ export const shutoff: Scheme = {
     else ballLow(view, memory, out);
     if (ball === star) giveBall(view, out, lockMan, star, read.side);
     else giveLock(view, out, lockMan, star, home);
-    cheat(out);
+    cheat(memory, out);
     coverDangers(view, ball, home, out);
   },
 };
@@ -189,12 +189,12 @@ function ballInside(view: SchemeView, memory: SchemeMemory, out: DutyBoard): voi
 }
 
 /** Ball on top two seats from the star: the man between them is free, and the lock man cheats to him. */
-function cheat(out: DutyBoard): void {
+function cheat(memory: SchemeMemory, out: DutyBoard): void {
   const { ball, at, star } = read;
   if (ball === star || (at !== zone.topLeft && at !== zone.topRight)) return;
   const toMiddle = opposite(read.side);
   const between = fromBall(seats, toMiddle, 1);
-  if (between >= 0 && between !== star && isNobodys(out, between)) out.b[lockMan] = between;
+  if (between >= 0 && between !== star && isTop(memory[between]) && isNobodys(out, between)) out.b[lockMan] = between;
 }
 
 function isNobodys(out: DutyBoard, man: number): boolean {

@@ -75,10 +75,7 @@ function farWing(view: SchemeView, memory: SchemeMemory): number {
 }
 
 function ballInside(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
-  const { ball, first, second } = read;
-  const x = view.sense * view.offense[2 * ball];
-  const side = x > 0 ? 1 : x < 0 ? -1 : read.side;
-  const near = side > 0 ? right : left;
+  const { ball, first, second, side, near } = read;
   const other = ball === first ? second : first;
   giveBall(view, out, near, ball, side);
   giveSplit(view, out, top, ball, topOrPoint(view, memory, side, ball), home);

@@ -17,13 +17,16 @@ import {
 } from '../rotation.ts';
 import type { Scheme, SchemeMemory, SchemeView } from '../scheme.ts';
 import { createSeats, fromBall, readSeatsInto } from '../seats.ts';
-import { playedBall, readSide, readZones, zone } from '../zones.ts';
+import { playedBall, readSide, readZones, steady, zone } from '../zones.ts';
 import { ballPipe, fourOrder, giveAdjacent } from './four-man.ts';
 
 /** A tight box (shape: "Two Men Down vs. 1-3-2 Drill", coachesinsider.com; yards common practice, no source). */
 const home = [4, 8.5, -4, 8.5, 4, 2.5, -4, 2.5] as const;
 
 const creaseSlot = rotationMemory;
+const wingSlot = rotationMemory + 1;
+/** A ball lower than this is on a wing, higher it is on top, yards: the wings of a 1-4-1 work at 6 to 10. */
+const wingBelow = 10.5;
 const seats = createSeats();
 const read = { ball: 0, side: 1 as 1 | -1, on: 0, before: 0, after: 0, far: 0, first: -1, second: -1 };
 
@@ -40,7 +43,7 @@ export const twoDown: Scheme = {
   names: ['tr', 'tl', 'lr', 'll'],
   shortSticks: [],
   home,
-  memorySize: rotationMemory + 1,
+  memorySize: rotationMemory + 2,
   extends: 11,
   assign(view, memory, out) {
     readBox(view, memory);
@@ -88,7 +91,8 @@ function giveHelp(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void 
   const { ball, before, after, far, first, second } = read;
   const at = memory[ball];
   giveFarMan(view, memory, out, far);
-  const isWing = at !== zone.point && at !== zone.behind;
+  const isLowEnough = steady(memory, wingSlot, wingBelow - view.offense[2 * ball + 1], 0.5) > 0;
+  const isWing = isLowEnough && at !== zone.behind;
   if (isWing && second >= 0) {
     // Two inside: both adjacents slough and stand in the inside lanes, the upper one in the lane to the near man.
     const isRight = read.side > 0;
@@ -144,6 +148,7 @@ function giveTopLane(view: SchemeView, out: DutyBoard, defender: number, side: 1
 
 function collapse(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void {
   const { ball, side } = read;
+  if (ownerOf(memory, ball) < 0) own(memory, ball, nearestHome(view, fourOrder, home, ball));
   const other = otherCrease(view, ball);
   for (let defender = 0; defender < 4; defender++) {
     if (ownerOf(memory, ball) === defender) giveBall(view, out, defender, ball, side);

@@ -239,11 +239,7 @@ function collapse(
   reading: TwoTopReading,
   out: DutyBoard,
 ): void {
-  const { ball, first, second } = reading;
-  const x = view.sense * view.offense[2 * ball];
-  const side = x > 0 ? 1 : x < 0 ? -1 : reading.side;
-  const nearLow = side > 0 ? 2 : 3;
-  const farLow = 5 - nearLow;
+  const { ball, first, second, side, nearLow, farLow } = reading;
   const others = ball === first ? second : first;
   if (ball === first || first < 0) {
     giveBall(view, out, inside, ball, side);
@@ -265,6 +261,12 @@ function collapse(
 export function topOrPoint(view: SchemeView, memory: SchemeMemory, side: 1 | -1, ball: number): number {
   const top = topOf(view, memory, side, ball);
   return top >= 0 ? top : pointMan(view, memory, ball);
+}
+
+/** The point, or failing him the top man of a side. */
+export function pointOrTop(view: SchemeView, memory: SchemeMemory, side: 1 | -1, ball: number): number {
+  const point = pointMan(view, memory, ball);
+  return point >= 0 ? point : topOf(view, memory, side, ball);
 }
 
 export function opposite(side: 1 | -1): 1 | -1 {
