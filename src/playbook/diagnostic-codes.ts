@@ -1,4 +1,4 @@
-import type { Severity } from './diagnostic.ts';
+import type { Severity } from './severity.ts';
 
 export interface CodeInfo {
   readonly severity: Severity;

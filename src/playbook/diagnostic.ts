@@ -1,12 +1,12 @@
 import type { DiagnosticCode } from './diagnostic-codes.ts';
+import type { Severity } from './severity.ts';
 
-export type Severity = 'error' | 'warning' | 'note';
+export type { Severity } from './severity.ts';
 
 /** One thing that is wrong, doubtful or worth knowing in a playbook file. */
 export interface Diagnostic {
   /** Stable: never renamed, never reused. What it means stands in `diagnosticCodes`. */
   readonly code: DiagnosticCode;
-  /** An error keeps the file from being used, a warning does not, a note is only worth knowing. */
   readonly severity: Severity;
   /** Where in the document: 'plays[0].beats[2].do[1]', or '(file)'. */
   readonly path: string;
