@@ -165,7 +165,7 @@ function giveOneCrease(view: SchemeView, memory: SchemeMemory, out: DutyBoard): 
   } else {
     giveNear(view, memory, out, before, beforeMan);
     giveNear(view, memory, out, after, afterMan);
-    const lowIsAfter = steady(memory, lowerSlot, lowerBy(view, farAfterMan, farBeforeMan), levelMargin) > 0;
+    const lowIsAfter = isLower(view, memory, farAfterMan, farBeforeMan);
     giveFar(view, memory, out, lowIsAfter ? farAfter : farBefore, lowIsAfter ? farBefore : farAfter);
   }
 }
@@ -259,7 +259,14 @@ function takesNear(view: SchemeView, memory: SchemeMemory, afterMan: number, bef
   const crossed = distance(view, afterMan, second) + distance(view, beforeMan, first);
   const better = crossed - straight;
   const isTie = memory[nearSlot] === 0 && better < levelMargin && better > -levelMargin;
-  return steady(memory, nearSlot, isTie ? lowerBy(view, afterMan, beforeMan) : better, 2 * levelMargin) > 0;
+  return (
+    steady(
+      memory,
+      nearSlot,
+      isTie ? view.offense[2 * beforeMan + 1] - view.offense[2 * afterMan + 1] : better,
+      2 * levelMargin,
+    ) > 0
+  );
 }
 
 function giveNear(view: SchemeView, memory: SchemeMemory, out: DutyBoard, defender: number, man: number): void {
@@ -275,10 +282,15 @@ function isLowFront(memory: SchemeMemory, man: number): boolean {
   return man >= 0 && (memory[man] === zone.lowLeft || memory[man] === zone.lowRight);
 }
 
-/** By how much one man is lower than another; of level men the one on the side the ball came from counts as lower. */
-function lowerBy(view: SchemeView, one: number, other: number): number {
-  const difference = view.offense[2 * other + 1] - view.offense[2 * one + 1];
-  if (difference !== 0) return difference;
+/** Whether one far man is the lower, kept until the other clearly is; of level men the one on the side the ball came from. */
+function isLower(view: SchemeView, memory: SchemeMemory, one: number, other: number): boolean {
+  const lower = view.offense[2 * other + 1] - view.offense[2 * one + 1];
+  const isLevel = memory[lowerSlot] === 0 && lower < levelMargin && lower > -levelMargin;
+  return steady(memory, lowerSlot, isLevel ? sideBy(view, one, other) : lower, 2 * levelMargin) > 0;
+}
+
+/** By how much one man is more to the side the ball came from than another. */
+function sideBy(view: SchemeView, one: number, other: number): number {
   return parts.side * view.sense * (view.offense[2 * one] - view.offense[2 * other]);
 }
 
