@@ -23,7 +23,7 @@ export interface PlayedScenario {
 }
 
 /** Trials searched for one that shows what the scenario is about. */
-const searched = 2000;
+const searched = 500;
 /** Trials counted for the summary. */
 const counted = 200;
 

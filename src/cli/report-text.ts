@@ -170,9 +170,12 @@ function commonLosses({ turnovers }: SchemeReport): string {
 function lossSentence(report: PlayReport, names: ReportNames): string {
   const risky = [...report.results].sort((a, b) => b.back.fastBreak - a.back.fastBreak)[0];
   if (risky === undefined) return '';
+  const { mean, fastBreak } = risky.back;
+  if (fastBreak < 0.005) return 'When the ball is lost, hardly anybody gets a fast break out of it.';
+  const most = report.results.length > 1 ? ' is the likeliest to run' : ' runs';
   return (
-    `When the ball is lost, ${schemeName(risky, names)} is the likeliest to run a fast break the other way ` +
-    `(${percent(risky.back.fastBreak)} of losses, ${tenth(risky.back.mean)} of your men between the ball and midfield).`
+    `When the ball is lost, ${schemeName(risky, names)}${most} a fast break the other way (${percent(fastBreak)} of ` +
+    `losses, with ${tenth(mean)} of your men between the ball and midfield).`
   );
 }
 

@@ -207,6 +207,13 @@ describe('trace', () => {
     expect(again.err).toContain('not empty');
   });
 
+  it('says at 10U that no team is a man up in games there', async () => {
+    const { code, err } = await sliderule(['trace', demo, ...asked, '--level', '10U']);
+    expect(code).toBe(0);
+    expect(err.replace(/\s+/g, ' ')).toMatch(/no team is a man up/);
+    expect((await sliderule(['trace', demo, ...asked])).err).toBe('');
+  });
+
   it('mirrors names and places for the left side', async () => {
     const { code, out } = await sliderule(['trace', demo, ...asked, '--side', 'left']);
     expect(code).toBe(0);

@@ -21,6 +21,7 @@ import type { Conditions } from './conditions.ts';
 import { effortFor } from './effort.ts';
 import { badUse } from './failure.ts';
 import type { Io } from './io.ts';
+import { levelNote } from './level-note.ts';
 import type { OpenPlaybook } from './open-playbook.ts';
 import { startProgress } from './progress.ts';
 
@@ -39,6 +40,7 @@ export async function simulatePlays(
   conditions: Conditions,
   wanted: 'goals' | 'looks',
 ): Promise<readonly SimulatedPlay[]> {
+  io.err(levelNote(opened.playbook, conditions.level));
   const asked = plays.flatMap((play) => schemes.map((scheme) => ({ play, scheme })));
   const matchups = asked.map(({ play, scheme }) => matchupOf(opened, play, scheme, conditions));
   const setups = asked.map((one) => setupOf(opened, one.play, one.scheme, conditions));

@@ -5,6 +5,7 @@ import { chosenPlays, oneOf } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions, wholeNumber } from '../conditions.ts';
 import { badUse } from '../failure.ts';
+import { levelNote } from '../level-note.ts';
 import { count } from '../number-text.ts';
 import { openPlaybook } from '../open-playbook.ts';
 import { type RecordedTrial, recordTrial } from '../record-trial.ts';
@@ -50,6 +51,7 @@ export const addTrace: AddCommand = (program, io) => {
       const opened = await openPlaybook(file, io);
       chosenPlays(opened.playbook, raw.play);
       const scheme = oneOf('scheme', raw.against, schemeIds(opened.playbook));
+      io.err(levelNote(opened.playbook, conditions.level));
       const recorded = recordTrial(opened, raw.play, scheme, conditions, trial);
       io.out(traceText(recorded, trial, raw.duties === true));
       const penalty = conditions.penalty ?? penaltyOf(opened.playbook);
