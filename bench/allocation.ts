@@ -1,0 +1,35 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { type Ready, runHouse } from './chance-speed.ts';
+import { median } from './measure.ts';
+
+export interface Allocation {
+  /** Bytes that the heap grows over ten thousand steps of running trials, whatever a trial's begin and end take included. */
+  readonly bytesPerTenThousandSteps: number;
+  /** The same a chance, for scale. */
+  readonly bytesPerChance: number;
+  readonly chanceSteps: number;
+}
+
+/**
+ * Growth of the heap while trials run, after warm-up, without a collection in between: the median over rounds of a few
+ * trials, short enough that the young generation never fills.
+ */
+export function measureAllocation(house: readonly Ready[], rounds: number): Allocation {
+  const collect = exposeCollector();
+  runHouse(house, 0, 40);
+  const samples = Array.from({ length: rounds }, (_, round) => {
+    collect();
+    const before = process.memoryUsage().heapUsed;
+    const { steps } = runHouse(house, round, round + 1);
+    return { bytes: process.memoryUsage().heapUsed - before, steps };
+  });
+  const perStep = median(samples.map(({ bytes, steps }) => bytes / steps));
+  const chanceSteps = samples.reduce((sum, { steps }) => sum + steps, 0) / (rounds * house.length);
+  return { bytesPerTenThousandSteps: perStep * 1e4, bytesPerChance: perStep * chanceSteps, chanceSteps };
+}
+
+function exposeCollector(): () => void {
+  setFlagsFromString('--expose_gc');
+  return runInNewContext('gc');
+}

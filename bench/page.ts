@@ -1,0 +1,76 @@
+import type { Allocation } from './allocation.ts';
+import type { BodySpeed } from './body-speed.ts';
+import type { ChanceSpeed } from './chance-speed.ts';
+import type { ProfileShare } from './profile.ts';
+import type { WorkerSpeed } from './worker-speed.ts';
+
+export interface BenchResult {
+  readonly machine: string;
+  readonly chances: ChanceSpeed;
+  readonly workers: WorkerSpeed;
+  /** Peak resident memory of the process, bytes: after one core's trials, and at the end with both pools. */
+  readonly peakAlone: number;
+  readonly peak: number;
+  readonly allocation: Allocation;
+  readonly bodies: readonly BodySpeed[];
+  readonly shares: readonly ProfileShare[];
+}
+
+/** What docs/bench.md and the terminal show. */
+export function benchPage(result: BenchResult): string {
+  const { chances, workers, allocation } = result;
+  return `${[
+    '# Speed',
+    `Written by \`npm run bench\`, not by hand. ${result.machine} Inputs are the demo's plays against the nine five-man schemes, 60 s of penalty, fixed seed; each figure is the median of several repeats in one run. Figures in CPU seconds hardly feel other work on the machine; the two-worker ratio does.`,
+    table(
+      ['what', 'here', 'target'],
+      [
+        ['ten-second trials a second, one core', chances.tenSecondTrials.toFixed(0), '4000'],
+        ['mean chance', `${chances.length.toFixed(1)} s simulated in ${(1e3 * chances.cpu).toFixed(2)} ms`, ''],
+        ['two workers against one, wall clock', `${workers.ratio.toFixed(2)} times as fast`, '1.7'],
+        ['peak memory, one core', megabytes(result.peakAlone), '300 MB'],
+        ['peak memory, whole bench (with three worker threads)', megabytes(result.peak), ''],
+        [
+          'heap growth in 10,000 steps',
+          `${(allocation.bytesPerTenThousandSteps / 1024).toFixed(0)} kB, ${allocation.bytesPerChance.toFixed(0)} bytes a chance of ${allocation.chanceSteps.toFixed(0)} steps`,
+          'nothing in the step',
+        ],
+      ],
+    ),
+    '## The step of the bodies',
+    'Thirteen men, 400 steps, four places each. The object version comes to the same places; the library arrives by its own law.',
+    table(
+      ['version', 'million man-steps a CPU second', 'ratio'],
+      result.bodies.map(({ name, speed, ratio }) => [name, speed.toFixed(1), ratio.toFixed(2)]),
+    ),
+    '## Where the time goes',
+    "Samples of the runtime's profiler over the same trials, by source file; what is inlined counts for where it was written as far as the profiler knows. [docs/models/speed.md](models/speed.md) reads them.",
+    table(
+      ['file', 'share', 'busiest functions'],
+      result.shares
+        .filter(({ share }) => share >= 0.01)
+        .map(({ file, share, functions }) => [file, percent(share), busiest(functions)]),
+    ),
+  ].join('\n\n')}\n`;
+}
+
+function busiest(functions: ProfileShare['functions']): string {
+  return functions
+    .filter(({ share }) => share >= 0.005)
+    .slice(0, 4)
+    .map(({ name, share }) => `${name} ${percent(share)}`)
+    .join(', ');
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)} %`;
+}
+
+function megabytes(bytes: number): string {
+  return `${(bytes / 2 ** 20).toFixed(0)} MB`;
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
+}

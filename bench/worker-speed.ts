@@ -1,0 +1,40 @@
+import { pathToFileURL } from 'node:url';
+import { createTrialPool, type TrialPool, type WorkerRequest } from '../src/worker/index.ts';
+import { houseSetups } from './house-sample.ts';
+import { median } from './measure.ts';
+
+export interface WorkerSpeed {
+  /** Wall-clock seconds of the same work with one thread and with two. */
+  readonly one: number;
+  readonly two: number;
+  /** How many times as fast two are. */
+  readonly ratio: number;
+}
+
+/** The same requests to a pool of one and of two threads, in turn; threads have booted and compiled before the clock runs. */
+export async function measureWorkers(trials: number, repeats: number): Promise<WorkerSpeed> {
+  const worker = pathToFileURL('dist/trial-worker.js');
+  const pools = [1, 2].map((threads) => createTrialPool({ threads, worker }));
+  const [one, two] = pools as [TrialPool, TrialPool];
+  const times: { one: number[]; two: number[]; ratios: number[] } = { one: [], two: [], ratios: [] };
+  for (const pool of pools) for (let round = 0; round < 3; round++) await seconds(pool, trials);
+  for (let repeat = 0; repeat < repeats; repeat++) {
+    const alone = await seconds(one, trials);
+    const together = await seconds(two, trials);
+    times.one.push(alone);
+    times.two.push(together);
+    times.ratios.push(alone / together);
+  }
+  await Promise.all(pools.map((pool) => pool.close()));
+  return { one: median(times.one), two: median(times.two), ratio: median(times.ratios) };
+}
+
+async function seconds(pool: TrialPool, trials: number): Promise<number> {
+  const began = performance.now();
+  await pool.answer(requests(trials));
+  return (performance.now() - began) / 1e3;
+}
+
+function requests(trials: number): readonly WorkerRequest[] {
+  return houseSetups().map((setup) => ({ kind: 'tally', setup, range: { from: 0, to: trials } }));
+}
