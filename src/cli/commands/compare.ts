@@ -19,7 +19,7 @@ export const addCompare: AddCommand = (program, io) => {
     .argument('<file>', 'the playbook, a JSON document')
     .option('--against <ids>', 'schemes with commas between them, or all', 'all');
   addConditions(command)
-    .option('--trials <number>', 'simulated man-ups for each play and scheme')
+    .option('--trials <number>', 'simulated man-ups for each play and scheme (default: until goals are known to 0.03)')
     .option('--threads <number>', 'worker threads (default: one a core)')
     .addHelpText(
       'after',

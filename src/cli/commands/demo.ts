@@ -9,6 +9,9 @@ import { writeNew } from '../write-file.ts';
 /** What the demo is called where it is written to. */
 const demoFile = 'playbook.json';
 
+/** Few enough that the whole demo is on the screen within seconds; a test of one's own runs longer. */
+const demoTrials = '200';
+
 /** `sliderule demo [DIR]`: writes the demo playbook, or plays it when no folder is named. */
 export const addDemo: AddCommand = (program, io) => {
   const command = program
@@ -16,7 +19,7 @@ export const addDemo: AddCommand = (program, io) => {
     .description('write the demo playbook into a folder to start your own from, or test it when no folder is named')
     .argument('[dir]', 'folder to write playbook.json into; an existing file is left alone');
   addConditions(command)
-    .option('--trials <number>', 'simulated man-ups for each play and scheme')
+    .option('--trials <number>', `simulated man-ups for each play and scheme (default: ${demoTrials})`)
     .option('--threads <number>', 'worker threads (default: one a core)')
     .addHelpText(
       'after',
@@ -25,7 +28,8 @@ export const addDemo: AddCommand = (program, io) => {
     .action(async (dir: string | undefined, raw: RawConditions) => {
       if (dir === undefined) {
         const opened = { playbook: demoPlaybook, document: demoText };
-        await testPlays(io, opened, { plays: undefined, against: 'all', json: false }, readConditions(raw), ['demo']);
+        const conditions = readConditions({ trials: demoTrials, ...raw });
+        await testPlays(io, opened, { plays: undefined, against: 'all', json: false }, conditions, ['demo']);
         return;
       }
       const path = join(dir, demoFile);

@@ -18,7 +18,7 @@ export const addTest: AddCommand = (program, io) => {
     .option('--play <id>', 'only this play (default: every play)')
     .option('--against <ids>', 'schemes with commas between them, or all', 'all');
   addConditions(command)
-    .option('--trials <number>', 'simulated man-ups for each play and scheme')
+    .option('--trials <number>', 'simulated man-ups for each play and scheme (default: until goals are known to 0.03)')
     .option('--threads <number>', 'worker threads (default: one a core)')
     .option('--json', 'print the numbers as JSON for another program')
     .addHelpText(
