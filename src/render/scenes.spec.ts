@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { mirrorPlay } from '../engine/index.ts';
 import { fieldScene, unitView, viewAround } from './field-scene.ts';
 import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.ts';
 import { wrapText } from './page-layout.ts';
@@ -73,6 +74,18 @@ describe('playScene', () => {
     expect(description).toContain('when TR catches: TR fakes to WR');
     expect(description).toContain('WL 8 yards left, 4 above the goal line');
     expect(description).toContain('TR has the ball');
+  });
+
+  it('draws the mirror image of a mirrored play', () => {
+    const circles = (play: typeof handMadePlay): readonly string[] =>
+      playScene(play, 2, handMadeField).items.flatMap((item) =>
+        item.kind === 'circle'
+          ? [`${item.style} ${Math.abs(item.centre.x).toFixed(6)} ${item.centre.y.toFixed(6)}`]
+          : [],
+      );
+    const mirrored = mirrorPlay(handMadePlay);
+    expect(circles(mirrored)).toEqual(circles(handMadePlay));
+    expect(texts(playScene(mirrored, 2, handMadeField), 'carrierText')).toEqual(['TL']);
   });
 
   it.each([-1, 4, 1.5])('refuses step %d', (step) => {
