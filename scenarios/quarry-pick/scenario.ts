@@ -8,6 +8,7 @@ export const scenario: Scenario = {
   shows: 'A pick on the crease against a locked crease man: bodies meet and the picked man is held up.',
   play: 'quarry',
   scheme: 'four-man-rotation',
+  level: 'college',
   // The beat after the pick's: the man whom it frees is on his way round it.
   moment: (trace) => beatTime(trace, 'curl', 0.8),
 };
