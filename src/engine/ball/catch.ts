@@ -8,6 +8,8 @@ export interface CatchParameters {
   readonly trafficDistance: number;
   /** How much harder a defender on top of the receiver makes it. */
   readonly trafficWeight: number;
+  /** Share of the balls that such a defender knocks down, however good the receiver. */
+  readonly contest: number;
   /** Beyond this error the ball is out of the receiver's reach, yd, less a last stretch in which it fades. */
   readonly reach: number;
   readonly stretch: number;
@@ -19,7 +21,8 @@ export const defaultCatchParameters: CatchParameters = {
   easySpeed: 24,
   speedScale: 20,
   trafficDistance: 3,
-  trafficWeight: 4,
+  trafficWeight: 8,
+  contest: 0.4,
   reach: 2.2,
   stretch: 0.7,
 };
@@ -51,7 +54,8 @@ export function catchOdds(
   const fast = Math.max(0, speed - parameters.easySpeed) / parameters.speedScale;
   const close = Math.max(0, 1 - traffic / parameters.trafficDistance);
   const difficulty = 1 + scaled * scaled + fast + parameters.trafficWeight * close * close;
-  return reached * Math.min(1, catching) ** difficulty;
+  const contested = 1 - parameters.contest * close * close;
+  return reached * contested * Math.min(1, catching) ** difficulty;
 }
 
 /** Odds before the pass is thrown: `meanSquare` is the mean square of the error to expect, yd2 (`meanSquareError`). */

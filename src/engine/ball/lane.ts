@@ -35,8 +35,8 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 3,
-  touchDepth: 1,
+  touchRate: 5,
+  touchDepth: 2.5,
   heldShare: 0.5,
   swing: 0.15,
   releaseClear: 3,

@@ -31,12 +31,12 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1.7,
-  keeperScale: 0.8,
+  scatterScale: 1,
+  keeperScale: 0.9,
   nearDistance: 10.5,
   speedPower: 1,
-  rushScatter: 0.6,
-  rushSlowing: 0.12,
+  rushScatter: 1.2,
+  rushSlowing: 0.25,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,

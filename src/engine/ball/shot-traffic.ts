@@ -23,8 +23,8 @@ export interface ShotTrafficParameters {
 /** All assumptions: no source counts blocked shots (docs/models/shot.md). */
 export const defaultShotTrafficParameters: ShotTrafficParameters = {
   bodyHalfWidth: 0.35,
-  bodyStops: 0.2,
-  stickStops: 0.05,
+  bodyStops: 0.12,
+  stickStops: 0.03,
   stickShare: 0.45,
   shotAround: 0.75,
 };

@@ -32,13 +32,14 @@ export function steerDefense(model: ChanceModel, state: ChanceState): void {
 /** Before a whistle everyone has had time to look: the scheme's first duties are taken up and their places stood in. */
 export function settleDefense(model: ChanceModel, state: ChanceState): void {
   const { coverage, bodies } = state;
+  const { seenBall } = coverage;
   seeAttack(model, state);
   shareOutDuties(model, state);
   const { point } = model.scratch;
   for (let defender = 0; defender < model.covering; defender++) {
     copyDuty(coverage.wanted, coverage.noticed, defender);
     copyDuty(coverage.wanted, coverage.played, defender);
-    targetInto(point, coverage.played, defender, coverage.seen, state.ball.x, state.ball.y, model.targetParams);
+    targetInto(point, coverage.played, defender, coverage.seen, seenBall[0], seenBall[1], model.targetParams);
     bodies.motion[stride * (6 + defender)] = point[0];
     bodies.motion[stride * (6 + defender) + 1] = point[1];
   }
@@ -56,13 +57,28 @@ export function alertDefense(state: ChanceState): void {
  * A steady run deceives nobody; a change of direction is seen late.
  */
 function seeAttack(model: ChanceModel, state: ChanceState): void {
-  const past = state.bodies.history[(state.step - model.defenseSteps) & (historySteps - 1)];
+  const past = seenByDefense(model, state);
   const { seen } = state.coverage;
   const ahead = model.defenseDelay;
   for (let who = 0; who < 6; who++) {
     seen[2 * who] = past[stride * who] + past[stride * who + 2] * ahead;
     seen[2 * who + 1] = past[stride * who + 1] + past[stride * who + 3] * ahead;
   }
+  seeBall(model, state);
+}
+
+/** The picture of a reaction ago. */
+function seenByDefense(model: ChanceModel, state: ChanceState): Float64Array {
+  return state.bodies.history[(state.step - model.defenseSteps) & (historySteps - 1)];
+}
+
+/** A ball whose flight has been seen to begin is followed on its way; until then it is with the man who threw it. */
+function seeBall(model: ChanceModel, state: ChanceState): void {
+  const { seen, seenBall } = state.coverage;
+  const holder = state.holder_byStep[(state.step - model.defenseSteps) & (historySteps - 1)];
+  const isSeenHeld = holder >= 0 && holder < 6;
+  seenBall[0] = isSeenHeld ? seen[2 * holder] : state.ball.x;
+  seenBall[1] = isSeenHeld ? seen[2 * holder + 1] : state.ball.y;
 }
 
 function lookRound(model: ChanceModel, state: ChanceState): void {
@@ -78,8 +94,9 @@ function shareOutDuties(model: ChanceModel, state: ChanceState): void {
   if (answering !== view.ball) {
     if (view.ball >= 0) view.previousBall = view.ball;
     view.ball = answering;
+    coverage.ballSince = state.time;
   }
-  view.carrying = ball.mode === ballMode.held && isRunning(state, ball.holder);
+  view.carrying = ball.mode === ballMode.held && isRunning(seenByDefense(model, state), ball.holder);
   view.timeLeft = state.penaltyEnds - state.time;
   view.offense.set(coverage.seen);
   for (let defender = 0; defender < model.covering; defender++) {
@@ -100,8 +117,7 @@ function answeredMan(state: ChanceState): number {
 /** A carrier faster than this is running with the ball. Yards a second. */
 const carrySpeed = 2;
 
-function isRunning(state: ChanceState, agent: number): boolean {
-  const { motion } = state.bodies;
+function isRunning(motion: Float64Array, agent: number): boolean {
   const vx = motion[stride * agent + 2];
   const vy = motion[stride * agent + 3];
   return vx * vx + vy * vy > carrySpeed * carrySpeed;
@@ -111,7 +127,8 @@ function isRunning(state: ChanceState, agent: number): boolean {
 function notice(model: ChanceModel, state: ChanceState, defender: number): void {
   const { coverage } = state;
   if (sameDuty(coverage.wanted, coverage.noticed, defender)) {
-    // A place that shifts a little is not a new duty: he follows it without a delay of its own.
+    // A place that shifts a little is not a new duty: he follows it without a delay of its own, once he knows who has the ball.
+    if (state.time < coverage.ballSince + model.reaction_byAgent[6 + defender]) return;
     copyPlace(coverage.wanted, coverage.noticed, defender);
     if (sameDuty(coverage.wanted, coverage.played, defender)) copyPlace(coverage.wanted, coverage.played, defender);
     return;
@@ -162,11 +179,12 @@ function takeUpDuty(model: ChanceModel, state: ChanceState, defender: number): v
 }
 
 function steerDefender(model: ChanceModel, state: ChanceState, defender: number): void {
-  const { coverage, ball } = state;
+  const { coverage } = state;
+  const { seenBall } = coverage;
   const agent = 6 + defender;
   const { point } = model.scratch;
-  targetInto(point, coverage.played, defender, coverage.seen, ball.x, ball.y, model.targetParams);
-  watchBallInto(point, model.matchup.discipline[defender], ball.x, ball.y);
+  targetInto(point, coverage.played, defender, coverage.seen, seenBall[0], seenBall[1], model.targetParams);
+  watchBallInto(point, model.matchup.discipline[defender], seenBall[0], seenBall[1]);
   if (state.time < coverage.bittenUntil[defender]) lungeInto(point, state, defender);
   aim(state, agent, point[0], point[1], 1, slideEffort);
 }

@@ -1,15 +1,15 @@
 import { createDutyBoard } from '../defense/duty.ts';
 import { createSchemeView, resetSchemeView } from '../defense/view.ts';
-import { normal } from '../random/draws.ts';
-import { drawKind, drawKinds } from './draw-kinds.ts';
+import { normalPair } from '../random/draws.ts';
 import { settleDefense } from './coverage.ts';
+import { drawKind, drawKinds } from './draw-kinds.ts';
 import type { ChanceModel } from './model.ts';
 import { rememberAll } from './perceive.ts';
 import { passStyles } from './script.ts';
 import {
   type BallState,
-  ballMode,
   type Bodies,
+  ballMode,
   type ChanceState,
   type Counts,
   type Coverage,
@@ -36,6 +36,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     penaltyEnds: 0,
     shotClockEnds: 0,
     setUpTime: 0,
+    probeTime: 0,
     scriptSince: 0,
     lastTenDue: false,
     end: null,
@@ -141,6 +142,8 @@ function createCoverage(model: ChanceModel): Coverage {
     bittenUntil: new Float64Array(defenders),
     bittenTo: new Int8Array(defenders),
     seen: new Float64Array(12),
+    seenBall: new Float64Array(2),
+    ballSince: 0,
     nextLook: 0,
   };
 }
@@ -166,8 +169,21 @@ function createCounts(): Counts {
   };
 }
 
-/** Spread of the time that a unit needs to set up, as a share of its mean (assumption: it is organized, but not a machine). */
+/** Spread of the times that a unit takes to set up and to look, as shares of their means (assumption: organized, not a machine). */
 const setUpSpread = 0.3;
+const probeSpread = 0.5;
+/** However long the penalty, the ball is not swung longer than this before the play is run. Seconds. */
+const longestProbe = 15;
+
+/** Draw how long this unit takes to set up, and how long it then looks at what it faces: longer when it has more time. */
+function drawTempo(model: ChanceModel, state: ChanceState): void {
+  const { setUpSeconds, probeShare } = model.parameters;
+  normalPair(model.draws, state.trial, 0, drawKind.start, 0);
+  const [setUp, probe] = model.draws.normals;
+  const usualProbe = Math.min(longestProbe, probeShare * model.matchup.penalty.seconds);
+  state.setUpTime = model.flagDown ? 0 : setUpSeconds * Math.max(0.3, 1 + setUpSpread * setUp);
+  state.probeTime = model.flagDown ? 0 : usualProbe * Math.max(0.1, 1 + probeSpread * probe);
+}
 
 /** Make a state ready for one trial: everyone at his start, ball with the starter, nothing counted. */
 export function resetState(model: ChanceModel, state: ChanceState, trial: number): void {
@@ -186,8 +202,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   Object.assign(state.counts, createCounts());
   resetCoverage(model, state);
   restart(model, state, model.program.starter);
-  const spread = normal(model.draws, trial, 0, drawKind.start, 0);
-  state.setUpTime = model.flagDown ? 0 : model.parameters.setUpSeconds * Math.max(0.3, 1 + setUpSpread * spread);
+  drawTempo(model, state);
 }
 
 function resetCoverage(model: ChanceModel, state: ChanceState): void {
@@ -211,6 +226,7 @@ function resetCoverage(model: ChanceModel, state: ChanceState): void {
   coverage.preparedAt.fill(0);
   coverage.lateBy.fill(0);
   coverage.bittenUntil.fill(0);
+  coverage.ballSince = 0;
 }
 
 /** Put the ball in play: everyone where he stands at a restart, `holder` with the ball (at x, y when it went out there). */
@@ -239,6 +255,7 @@ export function restart(model: ChanceModel, state: ChanceState, holder: number, 
   unit.lastProgress = state.time;
   ball.mode = ballMode.held;
   ball.holder = holder;
+  ball.from = holder;
   ball.passer = -1;
   ball.assistedBy = -1;
   ball.x = bodies.motion[stride * holder];

@@ -1,16 +1,16 @@
-import type { Options } from './options.ts';
-import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
 import { cueHolds } from './cues.ts';
+import { fakeTo } from './fake.ts';
+import { startReset, swingOn } from './flow.ts';
+import { type ChanceModel, timeLeft } from './model.ts';
+import type { Options } from './options.ts';
 import { windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
 import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
-import { type ChanceModel, timeLeft } from './model.ts';
 import { clearOrders, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballMode, type ChanceState, phase, task } from './state.ts';
-import { startReset, swingOn } from './flow.ts';
-import { fakeTo } from './fake.ts';
+import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
 
 const because = { script: 0, read: 1, open: 2, safe: 3 } as const;
 
@@ -117,7 +117,9 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   if (state.unit.phase === phase.settingUp) return false;
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
-  const floor = options.holdValue + model.parameters.greedyMargin;
+  const floor =
+    options.holdValue +
+    (state.unit.phase === phase.probing ? model.parameters.probeMargin : model.parameters.greedyMargin);
   const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;

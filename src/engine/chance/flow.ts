@@ -2,17 +2,19 @@ import type { ChanceModel } from './model.ts';
 import type { Options } from './options.ts';
 import { windUpPass } from './pass.ts';
 import { clearOrders, startScript } from './script.ts';
-import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
+import { ballMode, type ChanceState, type Phase, phase, stride, task } from './state.ts';
 
 /** A man counts as in his place within this distance. Yards. */
 const inPlace = 2;
 /** Why a pass of the swing is thrown: see `passReasons`. */
 const safe = 3;
 /** A ball that is not wanted anywhere in particular goes on round; a pass worse than this is not thrown. */
-const swingFloor = 0.85;
+const swingFloor = 0.95;
 /** The longer he holds it, the less sure a pass has to be: by this much a second, down to this. */
 const impatience = 0.1;
 const leastFloor = 0.5;
+/** A neighbour is thrown to without looking farther when the pass is as sure as this. */
+const sure = 0.93;
 /** A reset waits no longer than this for stragglers. Seconds. */
 const resetPatience = 4;
 
@@ -54,19 +56,42 @@ function isHome(model: ChanceModel, state: ChanceState, who: number): boolean {
   return dx * dx + dy * dy < inPlace * inPlace;
 }
 
-/** Move the chance from setting up, or from a reset, into the script when the set is up. */
+/** Move the chance on: set up, swing the ball round to see what it faces, run the script, reset and run it again. */
 export function advancePhase(model: ChanceModel, state: ChanceState): void {
   const { unit } = state;
-  if (unit.phase === phase.settingUp) {
-    if (state.time - unit.phaseSince < state.setUpTime) return;
-    if (!setIsUp(model, state, model.program.starter, model.parameters.setUpPatience)) return;
-    state.recorder?.event({ kind: 'setUp', time: state.time });
-    startScript(state);
-  } else if (unit.phase === phase.resetting) {
-    if (setIsUp(model, state, model.program.resetTo, resetPatience)) startScript(state);
-  } else if (unit.phase === phase.free && model.program.resetAgain) {
-    if (state.time - unit.phaseSince > freePatience) startReset(model, state);
+  const since = state.time - unit.phaseSince;
+  switch (unit.phase) {
+    case phase.settingUp:
+      if (since >= state.setUpTime && setIsUp(model, state, model.program.starter, model.parameters.setUpPatience))
+        startProbing(state);
+      return;
+    case phase.probing:
+      if (since >= state.probeTime) enterPhase(state, phase.resetting);
+      return;
+    case phase.resetting:
+      if (setIsUp(model, state, restartMan(model, state), resetPatience)) startScript(state);
+      return;
+    case phase.free:
+      if (model.program.resetAgain && since > freePatience) startReset(model, state);
+      return;
+    default:
+      return;
   }
+}
+
+function startProbing(state: ChanceState): void {
+  state.recorder?.event({ kind: 'setUp', time: state.time });
+  enterPhase(state, phase.probing);
+}
+
+function enterPhase(state: ChanceState, next: Phase): void {
+  state.unit.phase = next;
+  state.unit.phaseSince = state.time;
+}
+
+/** Who must have the ball for the script to begin: its starter at first, the man of the reset after that. */
+function restartMan(model: ChanceModel, state: ChanceState): number {
+  return state.scriptSince >= 0 ? model.program.resetTo : model.program.starter;
 }
 
 /** After a scramble the unit plays on this long before it sets up again. Seconds. */
@@ -92,7 +117,7 @@ function towardRestart(
   options: Options,
   floor: number,
 ): number {
-  const goal = model.program.resetTo;
+  const goal = restartMan(model, state);
   if (carrier === goal) return -1;
   if (options.completion_byMate[goal] >= floor) return goal;
   return onRound(state, carrier, options, floor);
@@ -108,8 +133,8 @@ function onRound(state: ChanceState, carrier: number, options: Options, floor: n
   const back = view.ring[(seat + size - 1) % size];
   const first = state.ball.passer === next ? back : next;
   const second = first === next ? back : next;
-  if (options.completion_byMate[first] >= floor) return first;
-  if (options.completion_byMate[second] >= floor) return second;
+  if (options.completion_byMate[first] >= Math.max(floor, sure)) return first;
+  if (options.completion_byMate[second] >= Math.max(floor, sure)) return second;
   return safest(options, floor);
 }
 

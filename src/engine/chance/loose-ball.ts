@@ -1,7 +1,7 @@
 import { drawGroundBall, groundBallOddsInto } from '../ball/ground-ball.ts';
 import { defaultShotEdges } from '../ball/shot.ts';
-import { uniform } from '../random/draws.ts';
 import { arrivalTime } from '../people/reach.ts';
+import { uniform } from '../random/draws.ts';
 import { alertDefense } from './coverage.ts';
 import { drawAddress } from './draw-address.ts';
 import { drawKind } from './draw-kinds.ts';

@@ -3,8 +3,12 @@
  * (docs/models/chance.md); nothing else is fitted on. Seconds and yards.
  */
 export interface ChanceParameters {
-  /** From the whistle to the first beat at the earliest: players find their spots and the ball is walked in. */
+  /** From the whistle until the set is up: 4 to 6 s of a restart (derived from the timing table: docs/models/chance.md). */
   readonly setUpSeconds: number;
+  /** Share of the penalty for which the ball is then swung round the set before the play is run. */
+  readonly probeShare: number;
+  /** How much better than going on a look must be to be taken before the play is run. */
+  readonly probeMargin: number;
   /** The longest that a unit waits for a man who is not in his place. */
   readonly setUpPatience: number;
   /** Goals a unit expects from a long time still to play: what a carrier weighs a look against. */
@@ -31,6 +35,8 @@ export interface ChanceParameters {
   readonly stripRate: number;
   /** Distance at which a defender is on his hands. */
   readonly stripDistance: number;
+  /** From this near a defender's stick is on the hands of a man who catches or shoots. */
+  readonly handsDistance: number;
   /** A defender farther than this leaves time and room; nearer than `pressDistance` he presses. */
   readonly freeDistance: number;
   readonly pressDistance: number;
@@ -45,21 +51,24 @@ export interface ChanceParameters {
 }
 
 export const defaultChanceParameters: ChanceParameters = {
-  setUpSeconds: 7,
+  setUpSeconds: 5,
+  probeShare: 0.28,
+  probeMargin: 0.2,
   setUpPatience: 11,
   continuationTop: 0.36,
   continuationRise: 5,
   continuationDead: 2,
   keptShare: 0.4,
   greedyMargin: 0.01,
-  openFloor: 0.75,
-  passFloor: 0.8,
+  openFloor: 0.85,
+  passFloor: 0.88,
   passPatience: 0.9,
   stallPatience: 2.2,
   swingTempo: 1.1,
   stripRate: 0.06,
   stripDistance: 1.3,
-  freeDistance: 3.2,
+  handsDistance: 1.6,
+  freeDistance: 4,
   pressDistance: 1.8,
   shotRange: 15,
   decideEvery: 0.2,

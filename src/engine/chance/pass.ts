@@ -89,8 +89,9 @@ function placeTarget(model: ChanceModel, state: ChanceState, across: number, alo
   const dy = motion[at + 1] - ball.fromY;
   const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
   const meet = unit.task[ball.to] === task.stay ? stepShare(motion[at], motion[at + 1], meetStep) : 1;
-  const x = motion[at] * meet + motion[at + 2] * flight;
-  const y = motion[at + 1] * meet + motion[at + 3] * flight;
+  const lead = leadTime(state, ball.to, flight);
+  const x = motion[at] * meet + motion[at + 2] * lead;
+  const y = motion[at + 1] * meet + motion[at + 3] * lead;
   const wayX = x - ball.fromX;
   const wayY = y - ball.fromY;
   const distance = Math.sqrt(wayX * wayX + wayY * wayY);
@@ -102,6 +103,22 @@ function placeTarget(model: ChanceModel, state: ChanceState, across: number, alo
   ball.toX = x + placement.along * ux + placement.across * uy;
   ball.toY = y + placement.along * uy - placement.across * ux;
 }
+
+/** A runner is led along his way, but not past the place where he is going to stop or turn. */
+function leadTime(state: ChanceState, receiver: number, flight: number): number {
+  const { motion, target } = state.bodies;
+  const at = stride * receiver;
+  const vx = motion[at + 2];
+  const vy = motion[at + 3];
+  const speed = Math.sqrt(vx * vx + vy * vy);
+  if (speed < standing) return flight;
+  const dx = target[2 * receiver] - motion[at];
+  const dy = target[2 * receiver + 1] - motion[at + 1];
+  return Math.min(flight, Math.sqrt(dx * dx + dy * dy) / speed);
+}
+
+/** A man slower than this is not led. Yards a second. */
+const standing = 1;
 
 function widening(model: ChanceModel, state: ChanceState): number {
   const { ball, bodies } = state;

@@ -31,6 +31,8 @@ export function takeBall(model: ChanceModel, state: ChanceState, who: number): v
   const { ball, unit } = state;
   ball.mode = ballMode.held;
   ball.holder = who;
+  // Should he lose it, the defense goes on playing him as the ball until somebody has it.
+  ball.from = who;
   ball.heldSince = state.time;
   ball.readyAt = state.time + model.athletes[who].passRelease * (1 - windUpShare);
   ball.nextDecision = ball.readyAt;

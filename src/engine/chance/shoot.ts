@@ -2,16 +2,18 @@ import { flightTime } from '../ball/flight.ts';
 import { drawShotInto, shotOddsInto } from '../ball/shot.ts';
 import { shotTrafficInto } from '../ball/shot-traffic.ts';
 import { faceKeeperInto, releaseInto } from '../ball/shot-view.ts';
+import { bodyRadius } from '../people/contact.ts';
 import { block, standardNormal, uniform, unit as unitOf } from '../random/draws.ts';
-import { restart } from './create-state.ts';
 import { alertDefense } from './coverage.ts';
+import { restart } from './create-state.ts';
 import { drawAddress } from './draw-address.ts';
 import { drawKind } from './draw-kinds.ts';
 import { dropBall } from './loose-ball.ts';
 import type { ChanceModel } from './model.ts';
 import { loseBall } from './possession.ts';
-import { rushAt, stepDown, stepShare } from './weigh.ts';
 import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
+import { nearestDefenderIndex } from './unit-tasks.ts';
+import { rushAt, stepDown, stepShare } from './weigh.ts';
 
 /** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
 export const farShot = 16;
@@ -45,6 +47,7 @@ export function releaseShot(model: ChanceModel, state: ChanceState): void {
   const { ball, counts } = state;
   const { shotOdds, shot, outcome } = model.scratch;
   const shooter = ball.from;
+  if (isChecked(model, state, shooter)) return;
   describeShot(model, state, shooter);
   shotOddsInto(shotOdds, shot, model.shotParameters);
   block(
@@ -115,6 +118,32 @@ function describeShot(model: ChanceModel, state: ChanceState, shooter: number): 
   );
   faceKeeperInto(shot, model.matchup.keeper);
 }
+
+/** A man on the shooter's hands checks this share of his shots before they leave the stick (assumption). */
+const checkedShare = 0.25;
+/** From farther than this a check comes too late. Yards. */
+const checkDistance = 1.6;
+
+/** Whether the ball is checked out of his stick before the shot leaves it: `checkedShare` body to body, never from `checkDistance` on. */
+function isChecked(model: ChanceModel, state: ChanceState, shooter: number): boolean {
+  const { motion } = state.bodies;
+  const x = motion[stride * shooter];
+  const y = motion[stride * shooter + 1];
+  const defender = nearestDefenderIndex(model, motion, x, y);
+  const dx = motion[stride * defender] - x;
+  const dy = motion[stride * defender + 1] - y;
+  const gap = Math.sqrt(dx * dx + dy * dy);
+  if (gap >= checkDistance) return false;
+  const odds = checkedShare * Math.min(1, (checkDistance - gap) / (checkDistance - contactGap));
+  const address = drawAddress(model, state, drawKind.strip, shooter);
+  if (uniform(model.draws, state.trial, shooter, drawKind.strip, address) >= odds) return false;
+  state.recorder?.event({ kind: 'stripped', time: state.time, by: defender - 6 });
+  dropBall(model, state, x, y, 'stripped');
+  return true;
+}
+
+/** Two bodies that touch are this far apart. Yards. */
+const contactGap = 2 * bodyRadius;
 
 /** A keeper who is not on his toes sees it .06 to .10 s late (laxgoaltending.com, coach timing). Seconds. */
 const unsetDelay = 0.08;

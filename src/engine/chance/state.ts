@@ -1,7 +1,7 @@
 import type { DutyBoard } from '../defense/duty.ts';
 import type { SchemeView } from '../defense/scheme.ts';
-import type { ChanceEnd, TraceEvent, TurnoverKind } from './trace.ts';
 import type { Script } from './program.ts';
+import type { ChanceEnd, TraceEvent, TurnoverKind } from './trace.ts';
 
 /** Seconds of one step of the bodies. */
 export const stepSeconds = 0.05;
@@ -31,7 +31,7 @@ export const task = {
 export type Task = (typeof task)[keyof typeof task];
 
 /** Where the chance stands as a whole. */
-export const phase = { settingUp: 0, script: 1, free: 2, resetting: 3 } as const;
+export const phase = { settingUp: 0, script: 1, free: 2, resetting: 3, probing: 4 } as const;
 export type Phase = (typeof phase)[keyof typeof phase];
 
 /** How a pass in the air will end; drawn once, at its release. */
@@ -167,6 +167,10 @@ export interface Coverage {
   readonly bittenTo: Int8Array;
   /** Attackers as the defense sees them now. */
   readonly seen: Float64Array;
+  /** The ball as the defense sees it now: x, y. */
+  readonly seenBall: Float64Array;
+  /** Since when the defense plays the man whom it plays as the ball. */
+  ballSince: number;
   nextLook: number;
 }
 
@@ -207,8 +211,10 @@ export interface ChanceState {
   /** Time at which the penalty is over; Infinity under a flag. */
   penaltyEnds: number;
   shotClockEnds: number;
-  /** How long this unit takes from the restart to its first beat, s. */
+  /** How long this unit takes from the restart until its set is up, s. */
   setUpTime: number;
+  /** How long it then swings the ball before it runs its play, s. */
+  probeTime: number;
   /** The play time zero of looks: when the first beat of the present run started; NaN before. */
   scriptSince: number;
   /** The last ten seconds have begun and the play changes at the next step. */

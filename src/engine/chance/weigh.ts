@@ -1,8 +1,8 @@
 import { defaultCatchParameters, expectedCatchOdds } from '../ball/catch.ts';
 import { speedAfter } from '../ball/flight.ts';
+import { keeperLag } from '../ball/keeper.ts';
 import { laneInto } from '../ball/lane.ts';
 import { meanSquareError } from '../ball/pass-placement.ts';
-import { keeperLag } from '../ball/keeper.ts';
 import { shotValue } from '../ball/shot-table.ts';
 import { phiAt } from '../people/reach.ts';
 import { type ChanceModel, timeLeft } from './model.ts';
@@ -47,7 +47,7 @@ function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Fl
   out.shotRush = rushAt(model, motion, x * step, y * step, release);
   out.shotOdds = inRange(model, x, y)
     ? shotValue(model.shotTables[carrier], x * step, y * step, lagAfter(model, motion, x, y, release), out.shotRush) *
-      (1 - blockedShare * out.shotRush)
+      (1 - blockedShare * out.shotRush * out.shotRush)
     : 0;
   out.shotValue = worthOfShot(model, out.shotOdds, left - release);
   weighStepIn(out, model, carrier, motion, x, y, left);
@@ -153,12 +153,13 @@ function oddsAfter(
 ): number {
   const rush = rushAt(model, motion, x, y, seconds);
   return (
-    shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rush) * (1 - blockedShare * rush)
+    shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rush) *
+    (1 - blockedShare * rush * rush)
   );
 }
 
-/** Share of the shots with a man on the hands that he blocks, as a shooter reckons (docs/models/chance.md). */
-const blockedShare = 0.08;
+/** Share of the shots with a man on the hands that never get off, or are blocked, as a shooter reckons (see `checkedShare`). */
+const blockedShare = 0.3;
 
 /** Odds that a pass that gets through is caught: by the thrower's scatter and the traffic when it comes down. */
 function catchOddsAt(
@@ -220,12 +221,12 @@ function inRange(model: ChanceModel, x: number, y: number): boolean {
 
 /**
  * How hurried a shot from a place will be, released `seconds` from now: by how near the nearest defender can be by then.
- * 0 with `freeDistance` of room or more, 1 with a body on his hands.
+ * 0 with `freeDistance` of room or more, 1 from `handsDistance` on: a stick on his hands.
  */
 export function rushAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
-  const free = model.parameters.freeDistance;
-  const gap = gapAt(model, motion, x, y, seconds, free);
-  return gap <= 0 ? 1 : 1 - gap / free;
+  const { freeDistance, handsDistance } = model.parameters;
+  const gap = gapAt(model, motion, x, y, seconds, freeDistance);
+  return gap <= handsDistance ? 1 : (freeDistance - gap) / (freeDistance - handsDistance);
 }
 
 /** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
