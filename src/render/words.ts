@@ -84,11 +84,12 @@ export function eventWords(event: TraceEvent, trace: Trace, names: TraceNames): 
     case 'goal':
       return `GOAL by ${attacker(event.who)}${event.assistedBy >= 0 ? `, from ${attacker(event.assistedBy)}` : ''}`;
     case 'save':
-      return `The keeper saves ${attacker(event.who)}'s shot${keptWords(event.kept)}`;
+      // `kept` is the keeper's here: he holds the ball, or it drops in front of him.
+      return `The keeper saves ${attacker(event.who)}'s shot ${event.kept ? 'and holds it' : 'and the ball is loose'}`;
     case 'pipe':
-      return `${attacker(event.who)} hits the pipe${keptWords(event.kept)}`;
+      return `${attacker(event.who)} hits the pipe and the ball is loose`;
     case 'wide':
-      return `${attacker(event.who)} shoots wide${event.kept ? ': an attacker is nearest to the end line, ball kept' : keptWords(false)}`;
+      return `${attacker(event.who)} shoots wide: ${event.kept ? 'an attacker' : 'a defender'} is nearest to the end line`;
     case 'blocked':
       return `${capital(defender(event.by))} blocks the shot`;
     case 'reset':
@@ -176,10 +177,6 @@ function shotWords(event: Extract<TraceEvent, { kind: 'shot' }>, names: TraceNam
   const room = event.pressed ? 'with a man on him' : 'with room';
   const assist = event.assistedBy >= 0 ? ` off ${attackerName(names, event.assistedBy)}'s pass` : '';
   return `${attackerName(names, event.who)} shoots${assist} from ${yards(event.distance)} ${room} (goal odds ${percent(event.goalOdds)})`;
-}
-
-function keptWords(kept: boolean): string {
-  return kept ? ', and the offense keeps the ball' : ', and the ball is lost';
 }
 
 function backWords(back: number): string {
