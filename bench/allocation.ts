@@ -12,24 +12,26 @@ export interface Allocation {
 }
 
 /**
- * Growth of the heap while trials run, after warm-up, without a collection in between: the median over rounds of a few
- * trials, short enough that the young generation never fills.
+ * Growth of the heap while one trial at a time runs, after warm-up: the median over all matchups and `rounds` trials of each.
+ * The young generation is emptied before each trial and one trial does not fill it, so that nothing is collected in between.
  */
 export function measureAllocation(house: readonly Ready[], rounds: number): Allocation {
   const collect = exposeCollector();
   runHouse(house, 0, 40);
-  const samples = Array.from({ length: rounds }, (_, round) => {
-    collect();
-    const before = process.memoryUsage().heapUsed;
-    const { steps } = runHouse(house, round, round + 1);
-    return { bytes: process.memoryUsage().heapUsed - before, steps };
-  });
+  const samples = house.flatMap((ready) =>
+    Array.from({ length: rounds }, (_, round) => {
+      collect({ type: 'minor' });
+      const before = process.memoryUsage().heapUsed;
+      const { steps } = runHouse([ready], round, round + 1);
+      return { bytes: process.memoryUsage().heapUsed - before, steps };
+    }),
+  );
   const perStep = median(samples.map(({ bytes, steps }) => bytes / steps));
-  const chanceSteps = samples.reduce((sum, { steps }) => sum + steps, 0) / (rounds * house.length);
+  const chanceSteps = samples.reduce((sum, { steps }) => sum + steps, 0) / samples.length;
   return { bytesPerTenThousandSteps: perStep * 1e4, bytesPerChance: perStep * chanceSteps, chanceSteps };
 }
 
-function exposeCollector(): () => void {
+function exposeCollector(): (options: { readonly type: 'minor' }) => void {
   setFlagsFromString('--expose_gc');
   return runInNewContext('gc');
 }

@@ -1,4 +1,5 @@
 // Measures the engine's speed and memory, prints the page and writes it to docs/bench.md: npm run bench
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { arch, cpus } from 'node:os';
 import { relative } from 'node:path';
@@ -8,32 +9,53 @@ import { measureBodies } from './body-speed.ts';
 import { measureChances, readyHouse, runHouse } from './chance-speed.ts';
 import { benchPage } from './page.ts';
 import { profile } from './profile.ts';
-import { measureWorkers } from './worker-speed.ts';
+import { measureWorkers, runTwoWorkers } from './worker-speed.ts';
 
 /** Chances of each matchup in one repeat, and repeats. */
-const trials = 20;
-const repeats = 7;
+const trials = 10;
+const repeats = 5;
+/** Chances of each matchup in the run that only measures memory, about a usual test's. */
+const memoryTrials = 100;
 
-const house = readyHouse();
-const chances = measureChances(house, trials, repeats);
-const peakAlone = peakMemory();
-const allocation = measureAllocation(house, 15);
-const bodies = measureBodies(60, repeats);
-const shares = await profile(() => void runHouse(house, 0, 3 * trials), bundlePath());
-const workers = await measureWorkers(2 * trials, repeats);
-const page = benchPage({
-  machine: machineWords(),
-  chances,
-  workers,
-  peakAlone,
-  peak: peakMemory(),
-  allocation,
-  bodies,
-  shares,
-});
-mkdirSync('docs', { recursive: true });
-writeFileSync('docs/bench.md', page);
-console.log(page);
+const task = process.argv[2];
+if (task === 'memory-alone') {
+  runHouse(readyHouse(), 0, memoryTrials);
+  console.log(peakMemory());
+} else if (task === 'memory-two') {
+  await runTwoWorkers(memoryTrials);
+  console.log(peakMemory());
+} else {
+  await bench();
+}
+
+async function bench(): Promise<void> {
+  const house = readyHouse();
+  const chances = measureChances(house, trials, repeats);
+  const allocation = measureAllocation(house, 5);
+  const bodies = measureBodies(40, repeats);
+  const shares = await profile(() => void runHouse(house, 0, 2 * trials), bundlePath());
+  const workers = await measureWorkers(2 * trials, repeats);
+  const page = benchPage({
+    machine: machineWords(),
+    chances,
+    workers,
+    peakAlone: peakOf('memory-alone'),
+    peakTwo: peakOf('memory-two'),
+    allocation,
+    bodies,
+    shares,
+  });
+  mkdirSync('docs', { recursive: true });
+  writeFileSync('docs/bench.md', page);
+  console.log(page);
+}
+
+/** Peak memory of a process of its own, bytes, so that the other measurements do not count. */
+function peakOf(task: 'memory-alone' | 'memory-two'): number {
+  const run = spawnSync(process.execPath, [bundlePath(), task], { encoding: 'utf8' });
+  if (run.status !== 0) throw new Error(`${task} failed: ${run.stderr}`);
+  return Number(run.stdout);
+}
 
 /** Kilobytes from the system, as bytes. */
 function peakMemory(): number {

@@ -8,9 +8,9 @@ export interface BenchResult {
   readonly machine: string;
   readonly chances: ChanceSpeed;
   readonly workers: WorkerSpeed;
-  /** Peak resident memory of the process, bytes: after one core's trials, and at the end with both pools. */
+  /** Peak resident memory of a process that only runs trials, bytes: by itself, and with two worker threads. */
   readonly peakAlone: number;
-  readonly peak: number;
+  readonly peakTwo: number;
   readonly allocation: Allocation;
   readonly bodies: readonly BodySpeed[];
   readonly shares: readonly ProfileShare[];
@@ -28,8 +28,8 @@ export function benchPage(result: BenchResult): string {
         ['ten-second trials a second, one core', chances.tenSecondTrials.toFixed(0), '4000'],
         ['mean chance', `${chances.length.toFixed(1)} s simulated in ${(1e3 * chances.cpu).toFixed(2)} ms`, ''],
         ['two workers against one, wall clock', `${workers.ratio.toFixed(2)} times as fast`, '1.7'],
-        ['peak memory, one core', megabytes(result.peakAlone), '300 MB'],
-        ['peak memory, whole bench (with three worker threads)', megabytes(result.peak), ''],
+        ['peak memory, one thread', megabytes(result.peakAlone), '300 MB'],
+        ['peak memory, two worker threads', megabytes(result.peakTwo), '300 MB'],
         [
           'heap growth in 10,000 steps',
           `${(allocation.bytesPerTenThousandSteps / 1024).toFixed(0)} kB, ${allocation.bytesPerChance.toFixed(0)} bytes a chance of ${allocation.chanceSteps.toFixed(0)} steps`,

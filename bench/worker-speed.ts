@@ -3,6 +3,8 @@ import { createTrialPool, type TrialPool, type WorkerRequest } from '../src/work
 import { houseSetups } from './house-sample.ts';
 import { median } from './measure.ts';
 
+const worker = pathToFileURL('dist/trial-worker.js');
+
 export interface WorkerSpeed {
   /** Wall-clock seconds of the same work with one thread and with two. */
   readonly one: number;
@@ -13,7 +15,6 @@ export interface WorkerSpeed {
 
 /** The same requests to a pool of one and of two threads, in turn; threads have booted and compiled before the clock runs. */
 export async function measureWorkers(trials: number, repeats: number): Promise<WorkerSpeed> {
-  const worker = pathToFileURL('dist/trial-worker.js');
   const pools = [1, 2].map((threads) => createTrialPool({ threads, worker }));
   const [one, two] = pools as [TrialPool, TrialPool];
   const times: { one: number[]; two: number[]; ratios: number[] } = { one: [], two: [], ratios: [] };
@@ -27,6 +28,13 @@ export async function measureWorkers(trials: number, repeats: number): Promise<W
   }
   await Promise.all(pools.map((pool) => pool.close()));
   return { one: median(times.one), two: median(times.two), ratio: median(times.ratios) };
+}
+
+/** Run the house once with two threads and nothing else: what a test of a whole playbook takes. */
+export async function runTwoWorkers(trials: number): Promise<void> {
+  const pool = createTrialPool({ threads: 2, worker });
+  await pool.answer(requests(trials));
+  await pool.close();
 }
 
 async function seconds(pool: TrialPool, trials: number): Promise<number> {
