@@ -55,6 +55,19 @@ function refineAim(out: Aim, view: ShotView, parameters: ShotParameters, stepAcr
   }
 }
 
+/**
+ * Pull an aim toward the keeper's middle by how hurried the shot is, 0 to 1, and find its odds anew.
+ *
+ * A man with a stick on his hands gets it away, but not to the corner he would pick: rushed shots come at the keeper.
+ */
+export function hurryAim(out: Aim, view: ShotView, parameters: ShotParameters, rush: number): void {
+  const pull = parameters.rushPull * Math.min(1, Math.max(0, rush));
+  if (pull === 0) return;
+  out.across += pull * (view.keeperAcross - out.across);
+  out.up += pull * (view.keeperUp - out.up);
+  out.goal = Math.max(0, onTargetOdds(view, out.across, out.up) - saveOdds(view, out.across, out.up, parameters));
+}
+
 /** Odds that the ball's centre is inside the mouth, aimed at (across, up). */
 export function onTargetOdds(view: ShotView, across: number, up: number): number {
   const per = 1 / view.deviation;

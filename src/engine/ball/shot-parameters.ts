@@ -11,6 +11,8 @@ export interface ShotParameters {
   /** Share more scatter, and share less speed, of a shot with a man on the hands. */
   readonly rushScatter: number;
   readonly rushSlowing: number;
+  /** Share of the way from the aim he would pick to the keeper's middle that a man on the hands pulls the aim. */
+  readonly rushPull: number;
   /** The same of a shot on the run against one with the feet set. */
   readonly runScatter: number;
   readonly runSlowing: number;
@@ -31,12 +33,13 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1,
-  keeperScale: 0.9,
+  scatterScale: 1.7,
+  keeperScale: 0.8,
   nearDistance: 10.5,
   speedPower: 1,
-  rushScatter: 1.2,
-  rushSlowing: 0.25,
+  rushScatter: 0.6,
+  rushSlowing: 0.12,
+  rushPull: 0.5,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,

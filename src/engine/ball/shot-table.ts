@@ -1,5 +1,5 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
-import { bestAimInto, createAim, followAim } from './aim.ts';
+import { bestAimInto, createAim, followAim, hurryAim } from './aim.ts';
 import { defaultKeeperArc, type KeeperArc, keeperPlaceInto } from './keeper.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
 import { createShotSituation, createShotView, faceKeeperInto, releaseInto, viewInto } from './shot-view.ts';
@@ -33,6 +33,7 @@ export function createShotTable(
   const shot = createShotSituation();
   const view = createShotView();
   const aim = createAim();
+  const hurried = createAim();
   const place = new Float64Array(2);
   faceKeeperInto(shot, keeper);
   for (let ix = 0; ix < gridX.length; ix++) {
@@ -54,7 +55,12 @@ export function createShotTable(
           // The best aim moves little from one line to the next: the full search is needed only once.
           if (aim.goal < 0) bestAimInto(aim, view, parameters);
           else followAim(aim, view, parameters);
-          odds[ix * strideX + iy * strideY + lag * strideLag + rush * strideRush] = Math.max(0, aim.goal);
+          // The unhurried aim is the one to follow; the odds are those of the hurried one.
+          hurried.across = aim.across;
+          hurried.up = aim.up;
+          hurried.goal = aim.goal;
+          hurryAim(hurried, view, parameters, rush);
+          odds[ix * strideX + iy * strideY + lag * strideLag + rush * strideRush] = Math.max(0, hurried.goal);
         }
       }
     }

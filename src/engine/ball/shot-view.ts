@@ -10,6 +10,8 @@ export interface ShotSituation {
   /** Speed of the ball, yd/s, and standard deviation of its direction, rad: `releaseInto` fills both. */
   speed: number;
   scatter: number;
+  /** How hurried it is, 0 (time and room) to 1 (a man on the hands). */
+  rush: number;
   /** Where the keeper stands. */
   keeperX: number;
   keeperY: number;
@@ -31,6 +33,7 @@ export function createShotSituation(): ShotSituation {
     y: 0,
     speed: 0,
     scatter: 0,
+    rush: 0,
     keeperX: 0,
     keeperY: 0,
     bodyReach: 0,
@@ -59,6 +62,7 @@ export function releaseInto(
 ): void {
   const share = (1 - parameters.rushSlowing * rush) * (1 - parameters.runSlowing * run);
   const widening = (1 + parameters.rushScatter * rush) * (1 + parameters.runScatter * run) * offHand;
+  out.rush = rush;
   out.speed = shotSpeed * share;
   out.scatter = shotScatter * parameters.scatterScale * widening * share ** parameters.speedPower;
 }

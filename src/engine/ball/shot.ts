@@ -1,4 +1,4 @@
-import { bestAimInto, createAim, onTargetOdds, saveOdds, saveOddsAt } from './aim.ts';
+import { bestAimInto, createAim, hurryAim, onTargetOdds, saveOdds, saveOddsAt } from './aim.ts';
 import { speedAfter } from './flight.ts';
 import { quickNormalCdf } from './normal-cdf.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
@@ -67,6 +67,7 @@ export function shotOddsInto(
     return;
   }
   bestAimInto(aim, view, parameters);
+  hurryAim(aim, view, parameters, shot.rush);
   const through = 1 - shot.block;
   const target = onTargetOdds(view, aim.across, aim.up);
   const save = saveOdds(view, aim.across, aim.up, parameters);
