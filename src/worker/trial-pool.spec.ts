@@ -15,7 +15,7 @@ const setup: TrialSetup = {
   scheme: 'box-zone',
   side: 'right',
   penalty: 30,
-  level: null,
+  level: 'pro',
   seed: 11,
 };
 const setups = [setup, { ...setup, scheme: 'four-man-rotation', side: 'left' as const }];
