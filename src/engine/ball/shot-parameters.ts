@@ -33,13 +33,13 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1.7,
-  keeperScale: 0.8,
+  scatterScale: 1.4,
+  keeperScale: 0.88,
   nearDistance: 10.5,
   speedPower: 1,
   rushScatter: 0.6,
   rushSlowing: 0.12,
-  rushPull: 0.5,
+  rushPull: 0.6,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,

@@ -147,7 +147,7 @@ function staysOpen(
   weighPass(options, model, state, carrier, to, motion, timeLeft(model, state));
   const worse = Math.min(believed, options.completion_byMate[to]);
   options.completion_byMate[to] = worse;
-  return worse >= model.parameters.openFloor && options.value_byMate[to] > floor;
+  return worse >= model.parameters.openFloor * model.passNorm && options.value_byMate[to] > floor;
 }
 
 /** The man whose shot is worth most from here: the carrier himself, or a mate who can be reached. */
@@ -155,7 +155,11 @@ function bestLook(model: ChanceModel, carrier: number, options: Options): number
   let best = options.shotValue;
   let to = carrier;
   for (let mate = 0; mate < 6; mate++) {
-    if (options.shotOdds_byMate[mate] === 0 || options.completion_byMate[mate] < model.parameters.openFloor) continue;
+    if (
+      options.shotOdds_byMate[mate] === 0 ||
+      options.completion_byMate[mate] < model.parameters.openFloor * model.passNorm
+    )
+      continue;
     if (options.value_byMate[mate] <= best) continue;
     best = options.value_byMate[mate];
     to = mate;
@@ -203,7 +207,7 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   const to = unit.passTo[carrier];
   // A pass on the end of a carry waits for the carry; a pass that has been given up waits for nothing.
   if (unit.task[carrier] === task.carry && carryLeft(state, carrier)) return true;
-  if (options.completion_byMate[to] >= model.parameters.passFloor) {
+  if (options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm) {
     windUpPass(model, state, to, unit.passStyle[carrier], because.script);
     return true;
   }

@@ -102,11 +102,11 @@ export function swingOn(model: ChanceModel, state: ChanceState, carrier: number,
   const { unit, ball } = state;
   const held = state.time - ball.heldSince - model.parameters.swingTempo;
   if (held < 0) return;
-  const floor = Math.max(leastFloor, swingFloor - impatience * held);
+  const floor = model.passNorm * Math.max(leastFloor, swingFloor - impatience * held);
   const to =
     unit.phase === phase.resetting
       ? towardRestart(model, state, carrier, options, floor)
-      : onRound(state, carrier, options, floor);
+      : onRound(model, state, carrier, options, floor);
   if (to >= 0) windUpPass(model, state, to, 0, safe);
 }
 
@@ -120,11 +120,11 @@ function towardRestart(
   const goal = restartMan(model, state);
   if (carrier === goal) return -1;
   if (options.completion_byMate[goal] >= floor) return goal;
-  return onRound(state, carrier, options, floor);
+  return onRound(model, state, carrier, options, floor);
 }
 
 /** The next man in the ring away from where the ball came from, or the safest neighbour. */
-function onRound(state: ChanceState, carrier: number, options: Options, floor: number): number {
+function onRound(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
   const { view } = state.coverage;
   const seat = seatOf(view.ring, view.ringSize, carrier);
   if (seat < 0) return safest(options, floor);
@@ -133,8 +133,8 @@ function onRound(state: ChanceState, carrier: number, options: Options, floor: n
   const back = view.ring[(seat + size - 1) % size];
   const first = state.ball.passer === next ? back : next;
   const second = first === next ? back : next;
-  if (options.completion_byMate[first] >= Math.max(floor, sure)) return first;
-  if (options.completion_byMate[second] >= Math.max(floor, sure)) return second;
+  if (options.completion_byMate[first] >= Math.max(floor, sure * model.passNorm)) return first;
+  if (options.completion_byMate[second] >= Math.max(floor, sure * model.passNorm)) return second;
   return safest(options, floor);
 }
 

@@ -9,6 +9,7 @@ import { createTouch, type Touch } from '../ball/touch.ts';
 import type { DutyChange } from '../defense/discipline.ts';
 import type { TargetParams } from '../defense/targets.ts';
 import type { Athlete } from '../people/athlete.ts';
+import { levelMean } from '../people/levels.ts';
 import { createMovers, type Movers, setMover } from '../people/motion.ts';
 import { createPhiTable, type PhiTable } from '../people/reach.ts';
 import { createDraws, type Draws } from '../random/draws.ts';
@@ -50,6 +51,11 @@ export interface ChanceModel {
   readonly shotParameters: ShotParameters;
   readonly laneParameters: LaneParameters;
   readonly shotTables: readonly ShotTable[];
+  /**
+   * What an easy pass is worth in this unit's hands, 0 to 1: odds that are asked of a pass are shares of it. Boys who drop every
+   * eighth ball still have to throw.
+   */
+  readonly passNorm: number;
   /** Where everyone stands at the whistle: x, y per agent. */
   readonly starts: Float64Array;
   /** Where everyone stands when the ball is put in play after a shot that went wide: six at their spots, defense home. */
@@ -139,8 +145,9 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     defenseDelay: defenseSteps * stepSeconds,
     targetParams: { extends: scheme.extends, standoff: stickLength, sense },
     shotParameters,
-    laneParameters,
+    laneParameters: sticksOf(matchup, laneParameters),
     shotTables: matchup.six.map((athlete) => createShotTable(athlete, matchup.keeper, shotParameters)),
+    passNorm: passNorm(matchup),
     starts,
     homes: homePlaces(program, starts),
     star: matchup.star === undefined ? -1 : program.spotIds.indexOf(matchup.star),
@@ -165,6 +172,21 @@ function checkMatchup(matchup: Matchup): void {
 
 function stepsOf(seconds: number): number {
   return Math.min(historySteps - 1, Math.round(seconds / stepSeconds));
+}
+
+/** A stick that drops every eighth catch also misses passing balls that a sure one would touch: by this power of it (assumption). */
+const stickPower = 3;
+
+function sticksOf(matchup: Matchup, laneParameters: LaneParameters): LaneParameters {
+  const skill = mean(matchup.defenders.map((athlete) => athlete.catching)) / levelMean('pro', 'catching');
+  return { ...laneParameters, touchRate: laneParameters.touchRate * skill ** stickPower };
+}
+
+/** An easy pass is a little harder than the catch alone: it also has to come near the stick. */
+const easyPassPower = 1.5;
+
+function passNorm(matchup: Matchup): number {
+  return mean(matchup.six.map((athlete) => athlete.catching)) ** easyPassPower;
 }
 
 function mean(values: readonly number[]): number {
@@ -221,8 +243,11 @@ function createScratch(agents: number): Scratch {
 
 /** Seconds that the unit can still use: to the penalty's end, or to the moment a free shot under a flag should have been taken. */
 export function timeLeft(model: ChanceModel, state: ChanceState): number {
-  return model.flagDown ? flagShotWithin - state.time : state.penaltyEnds - state.time;
+  if (!model.flagDown) return state.penaltyEnds - state.time;
+  return Math.max(flagAlwaysLeft, flagShotWithin - state.time);
 }
 
 /** Under a flag the unit has one free shot and takes it within about this time (common practice, no source). Seconds. */
 const flagShotWithin = 12;
+/** No clock runs out on a free shot: one that is overdue is still taken, the first that can be. Seconds. */
+const flagAlwaysLeft = 2;

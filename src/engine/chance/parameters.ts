@@ -21,9 +21,9 @@ export interface ChanceParameters {
   readonly keptShare: number;
   /** How much better than going on a look must be before the script is left for it. */
   readonly greedyMargin: number;
-  /** Least odds at which a pass that no script asked for is forced into a look. */
+  /** Least odds, as shares of an easy pass's, at which a pass that no script asked for is forced into a look, */
   readonly openFloor: number;
-  /** Least odds at which a scripted pass is thrown. */
+  /** and at which a scripted pass is thrown. */
   readonly passFloor: number;
   /** How long a carrier waits for a scripted pass to come open. */
   readonly passPatience: number;
@@ -52,16 +52,16 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.28,
+  probeShare: 0.45,
   probeMargin: 0.2,
   setUpPatience: 11,
-  continuationTop: 0.36,
+  continuationTop: 0.28,
   continuationRise: 5,
   continuationDead: 2,
   keptShare: 0.4,
   greedyMargin: 0.01,
-  openFloor: 0.85,
-  passFloor: 0.88,
+  openFloor: 0.87,
+  passFloor: 0.9,
   passPatience: 0.9,
   stallPatience: 2.2,
   swingTempo: 1.1,

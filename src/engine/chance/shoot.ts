@@ -258,6 +258,11 @@ function missWide(model: ChanceModel, state: ChanceState): void {
   state.recorder?.event({ kind: 'wide', time: state.time, who: ball.from, kept });
   if (!kept) return loseBall(model, state, 'wide');
   if (model.flagDown) return loseBall(model, state, 'outOfBounds');
+  // By the time it is put in play the released man is in his place too.
+  if (state.time >= state.penaltyEnds) {
+    state.end = 'penaltyOver';
+    return;
+  }
   renewShotClock(model, state);
   restartAt(model, state, nearest, outcome.x, outcome.y);
 }

@@ -196,7 +196,7 @@ function isLook(model: ChanceModel, options: Options, mate: number): boolean {
   return (
     options.shotOdds_byMate[mate] > 0 &&
     options.value_byMate[mate] > floorOf(model, options) &&
-    options.completion_byMate[mate] >= model.parameters.openFloor
+    options.completion_byMate[mate] >= model.parameters.openFloor * model.passNorm
   );
 }
 

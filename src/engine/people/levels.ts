@@ -101,10 +101,11 @@ export const norms = {
   /**
    * Direction error of a shot with time and room, rad (sd, each axis). .619 of all pro shots are on target (231 games, 2011 to
    * 2015); aimed .25 m inside the pipes from 9 m that is .034, rushed shots included. Third-division women miss by
-   * 15 cm at 17 m/s (dialnet 4659540), distance not stated. By level: assumption.
+   * 15 cm at 17 m/s (dialnet 4659540), distance not stated. By level: assumption, such that clean shots hit the goal about as
+   * often at every level: shares on goal differ little (.58 to .65 from college to pro).
    */
   shotScatter: {
-    means: each(plain, [0.085, 0.072, 0.058, 0.048, 0.038, 0.03, 0.026]),
+    means: each(plain, [0.06, 0.054, 0.046, 0.04, 0.033, 0.028, 0.026]),
     scale: 'ratio',
     spread: 0.2,
     better: -1,
@@ -136,11 +137,20 @@ export const norms = {
   },
   /**
    * Radius that keeper and stick cover without moving, yd, by size: .55 for a grown man (half a shoulder and a head 10 to 12 in wide beside it; common
-   * practice, no source).
+   * practice, no source). Boys stand smaller in the same goal.
    */
-  bodyReach: { means: each(plain, [0.4, 0.43, 0.46, 0.5, 0.53, 0.55, 0.55]), scale: 'ratio', spread: 0.05, better: 1 },
-  /** Speed at which that radius grows, m/s. Assumption, no source: hands cross 1.1 m in the .25 s of a handball reflex save. */
-  handSpeed: { means: each(metres, [2.6, 2.9, 3.3, 3.7, 4.1, 4.4, 4.6]), scale: 'ratio', spread: 0.1, better: 1 },
+  bodyReach: {
+    means: each(plain, [0.33, 0.36, 0.4, 0.45, 0.51, 0.545, 0.55]),
+    scale: 'ratio',
+    spread: 0.05,
+    better: 1,
+  },
+  /**
+   * Speed at which that radius grows, m/s. Grown men: hands cross 1.1 m in the .25 s of a handball reflex save (assumption, no source).
+   * Younger: set so that keepers save about as large a share as grown ones do: .55 of shots on goal at 8.5 years on a full
+   * field (LADM field-size study), about .5 to .6 at high school (from memory), .50 at college (72 teams).
+   */
+  handSpeed: { means: each(metres, [1.1, 1.3, 1.6, 2, 2.9, 4, 4.6]), scale: 'ratio', spread: 0.1, better: 1 },
   /**
    * Keeper's shuffle along his arc, m/s and 1/s: quick off the mark and slow. With the college pair he moves a yard in .40 s; a good
    * keeper goes from crease to crease in under .40 s (laxgoaltending.com, coach timing). Younger: assumption.
