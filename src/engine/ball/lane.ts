@@ -47,7 +47,7 @@ export const defaultLaneParameters: LaneParameters = {
 };
 
 /** Points along the flight at which sticks are looked for; chosen by measurement (docs/models/lane.md). */
-export const laneSamples = 24;
+export const laneSamples = 12;
 
 /** A pass's way through the sticks: made once by `createLane`, overwritten by every `laneInto`. */
 export interface Lane {

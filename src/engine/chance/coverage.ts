@@ -14,18 +14,22 @@ const biteLunge = 2.2;
 /** Speed at which defenders hold and adjust their places, and at which they go to a man; shares of top speed. */
 const slideEffort = 1;
 
+/** A defender corrects his way every other step: feet do not turn faster. */
+const steerEvery = 2;
+
 /** Let the defense look round when it is time, take up duties that are due, and steer every defender. */
 export function steerDefense(model: ChanceModel, state: ChanceState): void {
   const { coverage } = state;
-  seeAttack(model, state);
-  if (state.time >= coverage.nextLook) {
+  const looks = state.time >= coverage.nextLook;
+  const steers = state.step % steerEvery === 0;
+  if (looks || steers) seeAttack(model, state);
+  if (looks) {
     lookRound(model, state);
     driftOpen(model, state);
     coverage.nextLook = state.time + model.parameters.defenseEvery;
   }
   for (let defender = 0; defender < model.covering; defender++) {
-    takeUpDuty(model, state, defender);
-    steerDefender(model, state, defender);
+    if (takeUpDuty(model, state, defender) || steers) steerDefender(model, state, defender);
   }
 }
 
@@ -160,9 +164,10 @@ function takeWrongMan(board: DutyBoard, defender: number): void {
   board.a[defender] = board.b[defender];
 }
 
-function takeUpDuty(model: ChanceModel, state: ChanceState, defender: number): void {
+/** Whether he takes up a new duty at this step. */
+function takeUpDuty(model: ChanceModel, state: ChanceState, defender: number): boolean {
   const { coverage } = state;
-  if (state.time < coverage.adoptAt[defender]) return;
+  if (state.time < coverage.adoptAt[defender]) return false;
   copyDuty(coverage.pending, coverage.played, defender);
   coverage.adoptAt[defender] = Number.POSITIVE_INFINITY;
   state.recorder?.event({
@@ -176,6 +181,7 @@ function takeUpDuty(model: ChanceModel, state: ChanceState, defender: number): v
   });
   // While he took up one duty the next may have been called: begin to answer that one too.
   if (coverage.changedAt[defender] > coverage.preparedAt[defender]) prepareDuty(model, state, defender);
+  return true;
 }
 
 function steerDefender(model: ChanceModel, state: ChanceState, defender: number): void {

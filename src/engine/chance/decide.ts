@@ -27,7 +27,7 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
-  weighInto(options, model, state, carrier, seen);
+  weighInto(options, model, state, carrier, seen, wantedMates(model, state, carrier));
   if (takeForced(model, state, carrier)) return;
   if (!state.watching) {
     if (takeRead(model, state, carrier, seen, options)) return;
@@ -36,6 +36,19 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   if (followScript(model, state, carrier, options)) return;
   swingOn(model, state, carrier, options);
 }
+
+/** The mates whose passes matter to him whatever they lead to: those his script, his reads and the swing ask about. One bit each. */
+function wantedMates(model: ChanceModel, state: ChanceState, carrier: number): number {
+  const { unit, ball } = state;
+  let wanted = unit.script.readMates_byCarrier[carrier];
+  if (unit.passTo[carrier] >= 0) wanted |= 1 << unit.passTo[carrier];
+  const swings = unit.phase === phase.probing || unit.phase === phase.resetting || unit.phase === phase.free;
+  const stalls = unit.phase === phase.script && state.time - unit.lastProgress >= model.parameters.stallPatience;
+  if ((swings && state.time - ball.heldSince >= model.parameters.swingTempo) || stalls) wanted |= everyMate;
+  return wanted;
+}
+
+const everyMate = 0b111111;
 
 function takeForced(model: ChanceModel, state: ChanceState, carrier: number): boolean {
   const { forced } = state;
@@ -144,7 +157,7 @@ function staysOpen(
   const believed = options.completion_byMate[to];
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.foreseen);
-  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state));
+  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), true);
   const worse = Math.min(believed, options.completion_byMate[to]);
   options.completion_byMate[to] = worse;
   return worse >= model.parameters.openFloor * model.passNorm && options.value_byMate[to] > floor;

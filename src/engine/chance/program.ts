@@ -22,6 +22,8 @@ export interface Program {
 export interface Script {
   readonly beats: readonly CompiledBeat[];
   readonly reads: readonly CompiledRead[];
+  /** For each carrier, the mates whom his reads ask about or throw to: bit i for mate i. */
+  readonly readMates_byCarrier: Uint8Array;
 }
 
 export interface CompiledBeat {
@@ -92,19 +94,31 @@ export function compileProgram(play: Play): Program {
 
 function compileScript(beats: readonly Beat[], reads: readonly Read[], spot: (id: SpotId) => number): Script {
   const beatIds = beats.map((beat) => beat.id);
+  const compiled = reads.map((read) => ({
+    carrier: spot(read.carrier),
+    during: read.during === undefined ? -1 : indexOf(beatIds, read.during, 'beat'),
+    cues: read.cues.map((cue) => compileCue(cue, spot)),
+    // `then` is what the document calls the action; the compiled form keeps the word.
+    then: compileAction(read.then, spot),
+  }));
   return {
     beats: beats.map((beat) => ({
       id: beat.id,
       trigger: compileTrigger(beat.when, spot, beatIds),
       actions: beat.actions.map((action) => compileAction(action, spot)),
     })),
-    reads: reads.map((read) => ({
-      carrier: spot(read.carrier),
-      during: read.during === undefined ? -1 : indexOf(beatIds, read.during, 'beat'),
-      cues: read.cues.map((cue) => compileCue(cue, spot)),
-      then: compileAction(read.then, spot),
-    })),
+    reads: compiled,
+    readMates_byCarrier: readMates(compiled),
   };
+}
+
+function readMates(reads: readonly CompiledRead[]): Uint8Array {
+  const mates_byCarrier = new Uint8Array(6);
+  for (const read of reads) {
+    for (const cue of read.cues) if ('who' in cue) mates_byCarrier[read.carrier] |= 1 << cue.who;
+    if (read.then.kind === 'pass') mates_byCarrier[read.carrier] |= 1 << read.then.to;
+  }
+  return mates_byCarrier;
 }
 
 function compileTrigger(trigger: Trigger, spot: (id: SpotId) => number, beatIds: readonly string[]): CompiledTrigger {

@@ -1,6 +1,6 @@
 import { keeperPlaceInto } from '../ball/keeper.ts';
 import { resolveContacts } from '../people/contact.ts';
-import { stepToward } from '../people/motion.ts';
+import { stepAll } from '../people/motion.ts';
 import { runClocks } from './clock.ts';
 import { steerDefense } from './coverage.ts';
 import { decide } from './decide.ts';
@@ -89,19 +89,8 @@ function steerKeeper(model: ChanceModel, state: ChanceState): void {
 
 function moveBodies(model: ChanceModel, state: ChanceState): void {
   const { bodies } = state;
-  const { motion, target } = bodies;
-  for (let agent = 0; agent < model.agents; agent++) {
-    if (bodies.present[agent] === 0) continue;
-    stepToward(
-      model.movers,
-      motion,
-      agent,
-      target[2 * agent],
-      target[2 * agent + 1],
-      bodies.arrive[agent] as 0 | 1,
-      bodies.effort[agent],
-    );
-  }
+  const { motion } = bodies;
+  stepAll(model.movers, motion, bodies);
   resolveContacts(motion, 0, model.keeper, bodies.planted);
   for (let who = 0; who < 6; who++) keepOutOfCrease(motion, who);
 }

@@ -17,8 +17,10 @@ export const telegraph = 0.08;
 const secondChanceDelay = 6;
 
 /**
- * Weigh everything the carrier can do, in the picture `motion` (what he sees, or the truth when looks are measured).
- * Allocates nothing. Times are seconds of penalty left.
+ * Weigh what the carrier can do, in the picture `motion` (what he sees, or the truth when looks are measured).
+ *
+ * A pass is weighed when the receiver's shot would be worth more than going on, or when his bit in `wanted` is set (bit i for
+ * mate i); the others get odds and worth 0: nobody throws them, and most of the time that is most of them. Allocates nothing.
  */
 export function weighInto(
   out: Options,
@@ -26,16 +28,16 @@ export function weighInto(
   state: ChanceState,
   carrier: number,
   motion: Float64Array,
+  wanted: number,
 ): void {
   const left = timeLeft(model, state);
-  const goOn = continuation(model.parameters, left);
-  out.holdValue = goOn;
+  out.holdValue = continuation(model.parameters, left);
   weighShot(out, model, carrier, motion, left);
-  out.value_byMate[carrier] = 0;
-  out.completion_byMate[carrier] = 0;
-  out.shotOdds_byMate[carrier] = 0;
   for (let mate = 0; mate < 6; mate++) {
-    if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, left);
+    out.value_byMate[mate] = 0;
+    out.completion_byMate[mate] = 0;
+    out.shotOdds_byMate[mate] = 0;
+    if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, left, (wanted & (1 << mate)) !== 0);
   }
 }
 
@@ -113,34 +115,68 @@ export function weighPass(
   mate: number,
   motion: Float64Array,
   left: number,
+  wanted: boolean,
 ): void {
-  const passer = model.athletes[carrier];
-  const receiver = model.athletes[mate];
+  const { point } = model.scratch;
   const fromX = motion[stride * carrier];
   const fromY = motion[stride * carrier + 1];
-  let x = motion[stride * mate];
-  let y = motion[stride * mate + 1];
-  const dx = x - fromX;
-  const dy = y - fromY;
-  const roughFlight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  // A man on a run is led: he will be farther along his way when the ball comes.
-  const lead = state.unit.task[mate] === task.path ? roughFlight + passer.passRelease * 0.5 : 0;
-  // A man who stands outside steps down to meet it.
-  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep) : 1;
-  x = x * meet + motion[stride * mate + 2] * lead;
-  y = y * meet + motion[stride * mate + 3] * lead;
-  chooseHeight(out, model, mate, fromX, fromY, x, y, passer.passSpeed, motion);
+  const roughFlight = meetInto(point, model, state, carrier, mate, motion);
+  const x = point[0];
+  const y = point[1];
+  const rough = shotOffPass(model, mate, motion, x, y, roughFlight);
+  const passRelease = model.athletes[mate].shotRelease * quickShare;
+  if (!wanted && worthOfShot(model, rough, left - roughFlight - passRelease) <= out.holdValue) return;
+  chooseHeight(out, model, mate, fromX, fromY, x, y, model.athletes[carrier].passSpeed, motion);
   const flight = out.flight_byMate[mate];
+  const odds = out.lob_byMate[mate] === 1 ? shotOffPass(model, mate, motion, x, y, flight) : rough;
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
   out.completion_byMate[mate] = caught;
-  const release = receiver.shotRelease * quickShare;
-  const step = stepShare(x, y, stepDown * quickShare);
-  const odds = inRange(model, x, y) ? oddsAfter(model, mate, motion, x * step, y * step, flight + release) : 0;
   out.shotOdds_byMate[mate] = odds;
   const after = left - flight;
-  const best = Math.max(worthOfShot(model, odds, after - release), continuation(model.parameters, after));
-  out.value_byMate[mate] = caught * best;
+  out.value_byMate[mate] =
+    caught * Math.max(worthOfShot(model, odds, after - passRelease), continuation(model.parameters, after));
 }
+
+/** Where a mate can meet the ball, written to `out`; returns about how long it flies. */
+function meetInto(
+  out: Float64Array,
+  model: ChanceModel,
+  state: ChanceState,
+  carrier: number,
+  mate: number,
+  motion: Float64Array,
+): number {
+  const passer = model.athletes[carrier];
+  const x = motion[stride * mate];
+  const y = motion[stride * mate + 1];
+  const dx = x - motion[stride * carrier];
+  const dy = y - motion[stride * carrier + 1];
+  const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
+  // A man on a run is led: he will be farther along his way when the ball comes. A man who stands outside steps down to it.
+  const lead = state.unit.task[mate] === task.path ? flight + passer.passRelease * 0.5 : 0;
+  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep) : 1;
+  out[0] = x * meet + motion[stride * mate + 2] * lead;
+  out[1] = y * meet + motion[stride * mate + 3] * lead;
+  return flight;
+}
+
+/** Goal odds of a mate who catches at (x, y) after `flight` seconds and shoots off the catch. */
+function shotOffPass(
+  model: ChanceModel,
+  mate: number,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  flight: number,
+): number {
+  if (!inRange(model, x, y)) return 0;
+  const release = model.athletes[mate].shotRelease * quickShare;
+  const step = stepShare(x, y, stepDown * quickShare);
+  return oddsAfter(model, mate, motion, x * step, y * step, flight + release);
+}
+
+/** A man who shoots off the catch with his feet set needs this share of his full release. */
+const quickShare = 0.75;
 
 /** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper and the nearest defender as far on as they can be. */
 function oddsAfter(
@@ -179,9 +215,6 @@ function catchOddsAt(
 
 /** A defender farther than this does not make a catch harder (`defaultCatchParameters`). Yards. */
 const trafficMatters = defaultCatchParameters.trafficDistance;
-
-/** A man who shoots off the catch with his feet set needs this share of his full release. */
-const quickShare = 0.75;
 
 /** Throw flat, or over the sticks when that is clearly safer. */
 function chooseHeight(

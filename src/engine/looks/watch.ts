@@ -85,7 +85,7 @@ function watchMoment(watch: Watch): void {
   const { model, state, options, spells } = watch;
   const hand = handOf(state);
   if (hand >= 0) {
-    weighInto(options, model, state, hand, state.bodies.motion);
+    weighInto(options, model, state, hand, state.bodies.motion, 0);
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
   }

@@ -19,6 +19,8 @@ export interface Movers {
   readonly drag: Float64Array;
   /** Everything that the step needs of an agent, `coefficientStride` numbers each, in the order of `column`. */
   readonly coefficients: Float64Array;
+  /** Where `stepToward` puts one agent's orders for the kernel. */
+  readonly single: Steering;
 }
 
 /** Numbers per agent in a `motion` array: x, y, vx, vy. */
@@ -45,6 +47,12 @@ export function createMovers(count: number, step: number): Movers {
     topSpeed: new Float64Array(count),
     drag: new Float64Array(count),
     coefficients: new Float64Array(count * coefficientStride),
+    single: {
+      target: new Float64Array(2 * count),
+      arrive: new Uint8Array(count),
+      effort: new Float64Array(count),
+      present: new Uint8Array(count),
+    },
   };
 }
 
@@ -104,26 +112,59 @@ export function stepToward(
   arrive: 0 | 1,
   effort: number,
 ): void {
+  const { single } = movers;
+  single.target[2 * i] = targetX;
+  single.target[2 * i + 1] = targetY;
+  single.arrive[i] = arrive;
+  single.effort[i] = effort;
+  stepOne(movers, motion, i, single);
+}
+
+/** What every agent of a scene steers for: one entry per agent, `target` two (x, y). */
+export interface Steering {
+  readonly target: Float64Array;
+  /** 1 to stop at the target, 0 to run through it. */
+  readonly arrive: Uint8Array;
+  /** 0 to 1, a factor on top speed. */
+  readonly effort: Float64Array;
+  /** Agents whose entry is 0 stand still and are left out. */
+  readonly present: Uint8Array;
+}
+
+/** Move every agent one step toward its target (`stepToward`). Writes `motion` in place. */
+export function stepAll(movers: Movers, motion: Float64Array, steering: Steering): void {
+  const { present } = steering;
+  for (let i = 0; i < movers.count; i++) if (present[i] !== 0) stepOne(movers, motion, i, steering);
+}
+
+/**
+ * The kernel of `stepToward`. Numbers come and go through arrays: a number handed to a function that is not inlined is
+ * put on the heap, and this is called a dozen times a step.
+ */
+function stepOne(movers: Movers, motion: Float64Array, i: number, steering: Steering): void {
+  const { coefficients } = movers;
   const base = i * motionStride;
-  const awayX = targetX - motion[base]!;
-  const awayY = targetY - motion[base + 1]!;
+  const model = i * coefficientStride;
+  const awayX = steering.target[2 * i]! - motion[base]!;
+  const awayY = steering.target[2 * i + 1]! - motion[base + 1]!;
   const vx = motion[base + 2]!;
   const vy = motion[base + 3]!;
-  const { coefficients } = movers;
-  const model = i * coefficientStride;
-  const topSpeed = coefficients[model + column.topSpeed]!;
-  const kept = coefficients[model + column.kept]!;
-  const limit = effort >= 1 ? topSpeed : effort > 0 ? effort * topSpeed : 0;
   const squared = awayX * awayX + awayY * awayY;
   if (!(squared > samePlaceSquared && squared < Infinity)) {
     brake(movers, motion, i);
     return;
   }
+  const topSpeed = coefficients[model + column.topSpeed]!;
+  const kept = coefficients[model + column.kept]!;
+  const effort = steering.effort[i]!;
+  const limit = effort >= 1 ? topSpeed : effort > 0 ? effort * topSpeed : 0;
   const distance = Math.sqrt(squared);
   // Not 1 / distance: the division then need not wait for the root.
   const perDistance = distance * (1 / squared);
   const closing = (awayX * vx + awayY * vy) * perDistance;
-  const wanted = arrive === 1 ? speedToStop(coefficients, model, distance, closing) : Infinity;
+  const wanted = steering.arrive[i] === 1 ? speedToStop(coefficients, model, distance, closing) : Infinity;
+  let pushX: number;
+  let pushY: number;
   // The greatest closing speed that full push gives at the end of the step: below it the brake curve has no say.
   if (wanted >= kept * closing + (1 - kept) * limit) {
     const perSpeed = coefficients[model + column.perSpeed]!;
@@ -132,14 +173,25 @@ export function stepToward(
     const aimY = awayY - vy * drift;
     const aimSquared = aimX * aimX + aimY * aimY;
     const scale = aimSquared > samePlaceSquared ? (limit / aimSquared) * Math.sqrt(aimSquared) : 0;
-    stepWithPush(movers, motion, i, aimX * scale, aimY * scale);
-    return;
+    pushX = aimX * scale;
+    pushY = aimY * scale;
+  } else {
+    const perLost = coefficients[model + column.perLost]!;
+    const along = wanted * perDistance;
+    const most = Math.max(limit, coefficients[model + column.brakeSpeed]!);
+    pushX = (along * awayX - kept * vx) * perLost;
+    pushY = (along * awayY - kept * vy) * perLost;
+    const pushed = pushX * pushX + pushY * pushY;
+    const shrink = pushed > most * most ? (most / pushed) * Math.sqrt(pushed) : 1;
+    pushX *= shrink;
+    pushY *= shrink;
   }
-  const perLost = coefficients[model + column.perLost]!;
-  const along = wanted * perDistance;
-  const pushX = (along * awayX - kept * vx) * perLost;
-  const pushY = (along * awayY - kept * vy) * perLost;
-  stepWithinPush(movers, motion, i, pushX, pushY, Math.max(limit, coefficients[model + column.brakeSpeed]!));
+  const carried = coefficients[model + column.carried]!;
+  const pushed = coefficients[model + column.pushed]!;
+  motion[base] = motion[base]! + (carried * vx + pushed * pushX);
+  motion[base + 1] = motion[base + 1]! + (carried * vy + pushed * pushY);
+  motion[base + 2] = kept * vx + (1 - kept) * pushX;
+  motion[base + 3] = kept * vy + (1 - kept) * pushY;
 }
 
 /** Take one exact step with the push held at (pushX, pushY) = V u, yd/s; the caller keeps |u| <= 1. Writes `motion` in place. */
