@@ -18,6 +18,8 @@ interface Free {
 /** Everything that may be fitted; `usual` is what is fitted when nothing is named. */
 const free: Readonly<Record<string, Free>> = {
   setUpSeconds: { part: 'parameters', step: 2, low: 2, high: 25 },
+  probeShare: { part: 'parameters', step: 0.06, low: 0.05, high: 0.7 },
+  probeMargin: { part: 'parameters', step: 0.05, low: 0, high: 0.4 },
   setUpPatience: { part: 'parameters', step: 2, low: 2, high: 30 },
   continuationTop: { part: 'parameters', step: 0.04, low: 0, high: 0.8 },
   continuationRise: { part: 'parameters', step: 2, low: 0.5, high: 40 },
@@ -35,7 +37,7 @@ const free: Readonly<Record<string, Free>> = {
   touchRate: { part: 'laneParameters', step: 2, low: 1, high: 40 },
 };
 const usual = [
-  'setUpSeconds',
+  'probeShare',
   'continuationTop',
   'continuationRise',
   'keptShare',

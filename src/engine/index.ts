@@ -83,7 +83,9 @@ export {
   createMovers,
   type Movers,
   motionStride,
+  type Steering,
   setMover,
+  stepAll,
   stepToward,
   stepWithPush,
 } from './people/motion.ts';
