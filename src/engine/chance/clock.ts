@@ -14,8 +14,10 @@ export const lastTenSeconds = 10;
 export function runClocks(model: ChanceModel, state: ChanceState): void {
   const left = state.penaltyEnds - state.time;
   if (left <= lastTenSeconds) switchToLastTen(model, state);
-  if (state.time >= state.shotClockEnds && state.ball.mode !== ballMode.shot)
-    return loseBall(model, state, 'shotClock');
+  if (state.time >= state.shotClockEnds && state.ball.mode !== ballMode.shot) {
+    loseBall(model, state, 'shotClock');
+    return;
+  }
   if (left <= 0) bringBack(model, state);
 }
 

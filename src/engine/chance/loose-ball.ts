@@ -16,8 +16,10 @@ const scoopSeconds = 0.3;
 /** The ball is on the ground at (x, y): who wins it is drawn from when each man can be there. `how` names the loss if it is one. */
 export function dropBall(model: ChanceModel, state: ChanceState, x: number, y: number, how: TurnoverKind): void {
   const { ball } = state;
-  if (Math.abs(x) > defaultShotEdges.sideLine || y < defaultShotEdges.endLine)
-    return loseBall(model, state, 'outOfBounds');
+  if (Math.abs(x) > defaultShotEdges.sideLine || y < defaultShotEdges.endLine) {
+    loseBall(model, state, 'outOfBounds');
+    return;
+  }
   ball.mode = ballMode.loose;
   ball.x = x;
   ball.y = y;
@@ -93,7 +95,8 @@ export function endLooseBall(model: ChanceModel, state: ChanceState): void {
   state.recorder?.event({ kind: 'groundBall', time: state.time, won: won ? 'offense' : 'defense', who: by });
   if (!won) {
     ball.holder = ball.winner;
-    return loseBall(model, state, ball.lossKind);
+    loseBall(model, state, ball.lossKind);
+    return;
   }
   takeBall(model, state, ball.winner);
   unit.task[ball.winner] = task.stay;

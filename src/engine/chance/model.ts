@@ -115,7 +115,9 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
   const agents = athletes.length;
   const covering = scheme.defenders;
   const movers = createMovers(agents, stepSeconds);
-  athletes.forEach((athlete, agent) => setMover(movers, agent, athlete.topSpeed, athlete.drag));
+  athletes.forEach((athlete, agent) => {
+    setMover(movers, agent, athlete.topSpeed, athlete.drag);
+  });
   const reaction_byAgent = Float64Array.from(athletes, (athlete) => athlete.reaction);
   const reactionSteps_byAgent = Int32Array.from(athletes, (athlete) => stepsOf(athlete.reaction));
   const defenseSteps = stepsOf(mean(matchup.defenders.map((athlete) => athlete.reaction)));

@@ -221,7 +221,10 @@ export function endPass(model: ChanceModel, state: ChanceState): void {
   const { ball } = state;
   ball.x = ball.fateBy >= 0 ? ball.fateX : ball.toX;
   ball.y = ball.fateBy >= 0 ? ball.fateY : ball.toY;
-  if (ball.fateBy >= 0) return touchPass(model, state);
+  if (ball.fateBy >= 0) {
+    touchPass(model, state);
+    return;
+  }
   const receiver = ball.to;
   const at = stride * receiver;
   const dx = state.bodies.motion[at] - ball.toX;
@@ -233,10 +236,14 @@ export function endPass(model: ChanceModel, state: ChanceState): void {
   const wayY = ball.toY - ball.fromY;
   const speed = speedAfter(Math.sqrt(wayX * wayX + wayY * wayY), passer.passSpeed);
   const result = drawCatch(model.athletes[receiver].catching, speed, error, traffic, ball.luck);
-  if (result === 'caught') return catchBall(model, state, receiver);
+  if (result === 'caught') {
+    catchBall(model, state, receiver);
+    return;
+  }
   if (result === 'past') {
     state.recorder?.event({ kind: 'badPass', time: state.time });
-    return dropBall(model, state, ball.toX, ball.toY, 'badPass');
+    dropBall(model, state, ball.toX, ball.toY, 'badPass');
+    return;
   }
   state.recorder?.event({ kind: 'dropped', time: state.time, who: receiver });
   dropBall(model, state, ball.toX, ball.toY, 'dropped');
@@ -248,7 +255,8 @@ function touchPass(model: ChanceModel, state: ChanceState): void {
   if (ball.fate === passFate.intercepted) {
     state.recorder?.event({ kind: 'intercepted', time: state.time, by });
     ball.holder = ball.fateBy;
-    return loseBall(model, state, 'intercepted');
+    loseBall(model, state, 'intercepted');
+    return;
   }
   state.recorder?.event({ kind: 'deflected', time: state.time, by });
   dropBall(model, state, ball.x, ball.y, 'deflected');

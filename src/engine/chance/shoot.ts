@@ -184,17 +184,22 @@ export function endShot(model: ChanceModel, state: ChanceState): void {
   const { outcome } = model.scratch;
   switch (outcome.result) {
     case 'goal':
-      return scoreGoal(model, state);
+      scoreGoal(model, state);
+      return;
     case 'save':
-      return saveShot(model, state);
+      saveShot(model, state);
+      return;
     case 'wide':
-      return missWide(model, state);
+      missWide(model, state);
+      return;
     case 'pipe':
       state.recorder?.event({ kind: 'pipe', time: state.time, who: state.ball.from, kept: false });
-      return dropBall(model, state, outcome.x, outcome.y, 'rebound');
+      dropBall(model, state, outcome.x, outcome.y, 'rebound');
+      return;
     case 'block':
       state.recorder?.event({ kind: 'blocked', time: state.time, by: blocker(model) });
-      return dropBall(model, state, outcome.x, outcome.y, 'blocked');
+      dropBall(model, state, outcome.x, outcome.y, 'blocked');
+      return;
   }
 }
 
@@ -225,7 +230,8 @@ function scoreGoal(model: ChanceModel, state: ChanceState): void {
 function faceOff(model: ChanceModel, state: ChanceState): void {
   const address = drawAddress(model, state, drawKind.faceOff, 0);
   if (uniform(model.draws, state.trial, 0, drawKind.faceOff, address) < model.parameters.faceOff) {
-    return restart(model, state, model.program.starter);
+    restart(model, state, model.program.starter);
+    return;
   }
   state.end = 'goal';
 }
@@ -239,7 +245,10 @@ function saveShot(model: ChanceModel, state: ChanceState): void {
   renewShotClock(model, state);
   ball.x = outcome.x;
   ball.y = outcome.y;
-  if (!outcome.held) return dropBall(model, state, outcome.x, outcome.y, 'saved');
+  if (!outcome.held) {
+    dropBall(model, state, outcome.x, outcome.y, 'saved');
+    return;
+  }
   ball.holder = model.keeper;
   loseBall(model, state, 'saved');
 }
@@ -256,8 +265,14 @@ function missWide(model: ChanceModel, state: ChanceState): void {
   const nearest = nearestTo(model, state, outcome.x, outcome.y);
   const kept = nearest < 6;
   state.recorder?.event({ kind: 'wide', time: state.time, who: ball.from, kept });
-  if (!kept) return loseBall(model, state, 'wide');
-  if (model.flagDown) return loseBall(model, state, 'outOfBounds');
+  if (!kept) {
+    loseBall(model, state, 'wide');
+    return;
+  }
+  if (model.flagDown) {
+    loseBall(model, state, 'outOfBounds');
+    return;
+  }
   // By the time it is put in play the released man is in his place too.
   if (state.time >= state.penaltyEnds) {
     state.end = 'penaltyOver';

@@ -66,7 +66,8 @@ function drive(state: ChanceState, who: number): void {
   const { unit, ball } = state;
   if (ball.holder !== who) {
     unit.task[who] = task.stay;
-    return stay(state, who);
+    stay(state, who);
+    return;
   }
   aim(state, who, unit.station[2 * who], unit.station[2 * who + 1], 1, sprint);
 }
@@ -85,7 +86,8 @@ function followPath(state: ChanceState, who: number): void {
   const path = unit.path[who];
   if (path === null || path.length === 0) {
     unit.task[who] = task.stay;
-    return stay(state, who);
+    stay(state, who);
+    return;
   }
   const last = path.length / 2 - 1;
   let leg = unit.leg[who];
@@ -93,7 +95,10 @@ function followPath(state: ChanceState, who: number): void {
   const dy = path[2 * leg + 1] - bodies.motion[stride * who + 1];
   const radius = leg === last ? arrivalRadius : waypointRadius;
   if (dx * dx + dy * dy < radius * radius) {
-    if (leg === last) return finishPath(state, who, path);
+    if (leg === last) {
+      finishPath(state, who, path);
+      return;
+    }
     unit.leg[who] = ++leg;
   }
   const effort = unit.task[who] === task.carry ? carryEffort : sprint;
@@ -140,7 +145,8 @@ function setPick(state: ChanceState, who: number): void {
   if (over) {
     bodies.planted[who] = 0;
     unit.task[who] = task.stay;
-    return stay(state, who);
+    stay(state, who);
+    return;
   }
   const x = path[path.length - 2];
   const y = path[path.length - 1];
@@ -158,7 +164,8 @@ function seal(model: ChanceModel, state: ChanceState, who: number): void {
   const { unit, bodies, ball } = state;
   if (state.time >= unit.goBy[who] || ball.holder === who) {
     unit.task[who] = task.stay;
-    return stay(state, who);
+    stay(state, who);
+    return;
   }
   const partner = unit.partner[who];
   const defender = nearestDefenderIndex(

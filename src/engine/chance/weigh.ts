@@ -275,7 +275,7 @@ export function gapAt(
   for (let agent = 6; agent < 6 + model.covering; agent++) {
     const reaction = model.reaction_byAgent[agent];
     const moving = seconds - reaction;
-    const ahead = seconds < reaction ? seconds : reaction;
+    const ahead = Math.min(seconds, reaction);
     const dx = motion[stride * agent] + motion[stride * agent + 2] * ahead - x;
     const dy = motion[stride * agent + 1] + motion[stride * agent + 3] * ahead - y;
     const square = dx * dx + dy * dy;
