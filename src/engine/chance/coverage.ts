@@ -46,6 +46,7 @@ export function settleDefense(model: ChanceModel, state: ChanceState): void {
     targetInto(point, coverage.played, defender, coverage.seen, seenBall[0], seenBall[1], model.targetParams);
     bodies.motion[stride * (6 + defender)] = point[0];
     bodies.motion[stride * (6 + defender) + 1] = point[1];
+    aim(state, 6 + defender, point[0], point[1], 1, slideEffort);
   }
   coverage.adoptAt.fill(Number.POSITIVE_INFINITY);
   coverage.nextLook = state.time + model.parameters.defenseEvery;

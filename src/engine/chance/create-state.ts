@@ -173,7 +173,7 @@ function createCounts(): Counts {
 const setUpSpread = 0.3;
 const probeSpread = 0.5;
 /** However long the penalty, the ball is not swung longer than this before the play is run. Seconds. */
-const longestProbe = 15;
+const longestProbe = 20;
 
 /** Draw how long this unit takes to set up, and how long it then looks at what it faces: longer when it has more time. */
 function drawTempo(model: ChanceModel, state: ChanceState): void {

@@ -124,15 +124,23 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
   }
 }
 
+/** Whether the unit has a play to run and the time to run it: then only what is plainly there is taken before. */
+function waitsForPlay(model: ChanceModel, state: ChanceState): boolean {
+  const { unit } = state;
+  if (unit.phase !== phase.probing && unit.phase !== phase.resetting) return false;
+  return timeLeft(model, state) > playTime;
+}
+
+/** A play that cannot begin with this much left is not waited for. Seconds. */
+const playTime = 10;
+
 /** Take the best look when it beats going on by more than the margin; run in when that will make one. */
 function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
   // The ball is walked in first: nobody forces a look while the set is not up.
   if (state.unit.phase === phase.settingUp) return false;
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
-  const floor =
-    options.holdValue +
-    (state.unit.phase === phase.probing ? model.parameters.probeMargin : model.parameters.greedyMargin);
+  const floor = options.holdValue + (waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin);
   const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;

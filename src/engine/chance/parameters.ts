@@ -52,8 +52,8 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.45,
-  probeMargin: 0.2,
+  probeShare: 0.22,
+  probeMargin: 0.15,
   setUpPatience: 11,
   continuationTop: 0.28,
   continuationRise: 5,
