@@ -48,6 +48,6 @@ export const defaultShotParameters: ShotParameters = {
   keeperHeight: 0.93,
   releaseHeight: 1.9,
   screenDelay: 0.08,
-  heldSlow: 0.9,
-  heldHard: 0.6,
+  heldSlow: 0.95,
+  heldHard: 0.75,
 };

@@ -62,9 +62,13 @@ function oddsAt(x: number, y: number, taken: Taken = {}): ShotOdds {
 const mean = (points: readonly (readonly number[])[]) =>
   points.reduce((sum, [x, y]) => sum + oddsAt(x, y).goal, 0) / points.length;
 
+/** The bands come in steps of .05, from memory: their edges are no truer than one step. */
+const ofMemory = 0.05;
+
 describe('shot odds, pro shooter and keeper', () => {
   it.each([
-    // Bands that the defaults were fitted to, not checks of truth (docs/models/shot.md): trade figures from memory.
+    // Trade figures from memory, of low confidence (docs/models/shot.md): a report of where we are, not a check of truth.
+    // The fit of the whole chance decides the defaults; these places only may not leave the bands by more than `ofMemory`.
     [
       'crease and far pipe, uncontested',
       [
@@ -109,9 +113,14 @@ describe('shot odds, pro shooter and keeper', () => {
       0.12,
       0.2,
     ],
-  ] as const)('fitted band: %s', (_, points, low, high) => {
-    expect(mean(points)).toBeGreaterThan(low);
-    expect(mean(points)).toBeLessThan(high);
+  ] as const)('near the band of memory: %s', (_, points, low, high) => {
+    expect(mean(points)).toBeGreaterThan(low - ofMemory);
+    expect(mean(points)).toBeLessThan(high + ofMemory);
+  });
+
+  it('falls with distance, band by band', () => {
+    const odds = [6, 8, 11, 14, 17].map((y) => oddsAt(0, y).goal);
+    for (let at = 1; at < odds.length; at++) expect(odds[at]).toBeLessThan(odds[at - 1]);
   });
 
   it('held out: beyond 16 yd .135 (pro 2015, Lacrosse Magazine Apr 2016), accepted from .10 to .18', () => {
@@ -257,7 +266,7 @@ describe('drawing a shot', () => {
 });
 
 describe('shot table', () => {
-  it('agrees with the exact odds: within .02 in the mean, .07 at worst outside 2 yd', () => {
+  it('agrees with the exact odds: whatever the rush: within .01 in the mean, .07 at worst outside 2 yd', () => {
     let worst = 0;
     let sum = 0;
     let count = 0;
@@ -265,14 +274,16 @@ describe('shot table', () => {
       for (let y = 0.9; y < 17; y += 1.1) {
         if (Math.hypot(x, y) < 2) continue;
         for (const lag of [-0.3, 0, 0.5, 1.1]) {
-          const error = Math.abs(shotValue(table, x, y, lag, 0.4) - oddsAt(x, y, { lag, rush: 0.4 }).goal);
-          worst = Math.max(worst, error);
-          sum += error;
-          count++;
+          for (const rush of [0, 0.2, 0.5, 0.8, 1]) {
+            const error = Math.abs(shotValue(table, x, y, lag, rush) - oddsAt(x, y, { lag, rush }).goal);
+            worst = Math.max(worst, error);
+            sum += error;
+            count++;
+          }
         }
       }
     }
-    expect(sum / count).toBeLessThan(0.02);
+    expect(sum / count).toBeLessThan(0.01);
     expect(worst).toBeLessThan(0.07);
   });
 

@@ -302,7 +302,9 @@ function nearestTo(model: ChanceModel, state: ChanceState, x: number, y: number)
 /** Put the ball in play where it went out, with everyone else at home: from there it is swung to the man who restarts the play. */
 function restartAt(model: ChanceModel, state: ChanceState, who: number, x: number, y: number): void {
   restart(model, state, who, x, y);
-  state.unit.phase = model.program.resetAgain ? phase.resetting : phase.free;
+  // It takes as long as the first time to be set again; the look round the ring was had before.
+  state.unit.phase = model.program.resetAgain ? phase.probing : phase.free;
+  state.probeTime = state.setUpTime;
   alertDefense(state);
 }
 
