@@ -140,7 +140,8 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   if (state.unit.phase === phase.settingUp) return false;
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
-  const floor = options.holdValue + (waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin);
+  const floor =
+    options.holdValue + (waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin);
   const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;
