@@ -35,8 +35,8 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 2,
-  touchDepth: 2.5,
+  touchRate: 8,
+  touchDepth: 2.2,
   heldShare: 0.5,
   swing: 0.15,
   releaseClear: 3,
@@ -277,7 +277,7 @@ function touchesOfAgent(
     let expected = 0;
     if (room > 0 && square < room * room) {
       const inside = Math.min(1, (room - Math.sqrt(square)) * perDepth);
-      expected = rate * inside * inside * (3 - 2 * inside);
+      expected = rate * inside * inside * inside;
     }
     out.touches_byAgentSample[base + sample] = expected;
     touches += expected;

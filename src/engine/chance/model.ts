@@ -124,7 +124,8 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
   const starts = startPlaces(program, matchup, agents);
   return {
     matchup,
-    parameters,
+    // Under a flag nothing is lost with the ball: the penalty comes all the same, so going on is worth only a better free shot.
+    parameters: matchup.penalty.start === 'flagDown' ? { ...parameters, evenStrength: 0 } : parameters,
     program,
     athletes,
     agents,

@@ -102,7 +102,6 @@ const lowAngle = 0.5;
 
 /** Odds of the goal plus what the ball that comes back is worth. */
 function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number {
-  if (timeLeft <= 0) return 0;
   const again = model.parameters.keptShare * continuation(model.parameters, timeLeft - secondChanceDelay);
   return odds + (1 - odds) * again;
 }

@@ -85,7 +85,7 @@ function watchMoment(watch: Watch): void {
   const { model, state, options, spells } = watch;
   const hand = handOf(state);
   if (hand >= 0) {
-    weighInto(options, model, state, hand, state.bodies.motion, 0);
+    weighInto(options, model, state, hand, state.bodies.motion, unsettledMates(spells, hand));
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
   }
@@ -94,6 +94,15 @@ function watchMoment(watch: Watch): void {
     closeSpell(watch, spell);
     spells.delete(key);
   }
+}
+
+/** The mates (bit i for mate i) to whom a look has opened that the carrier can't have seen yet: they are weighed even when it has gone. */
+function unsettledMates(spells: ReadonlyMap<number, Spell>, hand: number): number {
+  let mates = 0;
+  for (const { from, to, window } of spells.values()) {
+    if (from === hand && window !== null && !window.settled) mates |= 1 << to;
+  }
+  return mates;
 }
 
 /** The attacker who has the ball until it leaves his stick, or to whom it is on its way; -1 for nobody. */
