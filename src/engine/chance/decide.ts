@@ -7,7 +7,7 @@ import { windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
 import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
-import { clearOrders, giveOrder, passStyles } from './script.ts';
+import { beatIsComing, clearOrders, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballMode, type ChanceState, phase, task } from './state.ts';
 import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
@@ -42,6 +42,7 @@ function wantedMates(model: ChanceModel, state: ChanceState, carrier: number): n
   const { unit, ball } = state;
   let wanted = unit.script.readMates_byCarrier[carrier];
   if (unit.passTo[carrier] >= 0) wanted |= 1 << unit.passTo[carrier];
+  if (state.forced !== null) wanted |= 1 << state.forced.to;
   const swings = unit.phase === phase.probing || unit.phase === phase.resetting || unit.phase === phase.free;
   const stalls = unit.phase === phase.script && state.time - unit.lastProgress >= model.parameters.stallPatience;
   if ((swings && state.time - ball.heldSince >= model.parameters.swingTempo) || stalls) wanted |= everyMate;
@@ -119,6 +120,8 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
       return true;
     default:
       if (unit.task[carrier] === task.carry || state.time < unit.holdUntil[carrier]) return false;
+      // A man who has come where the read sends him reads on: else he would be sent there for as long as he is free.
+      if (action.kind !== 'hold' && isAt(state, carrier, action.path)) return false;
       giveOrder(state, action);
       return true;
   }
@@ -218,7 +221,7 @@ function followScript(model: ChanceModel, state: ChanceState, carrier: number, o
   }
   if (unit.passTo[carrier] >= 0) return throwScripted(model, state, carrier, options);
   if (unit.task[carrier] === task.carry) return true;
-  if (state.time - unit.lastProgress < model.parameters.stallPatience) return true;
+  if (state.time - unit.lastProgress < model.parameters.stallPatience || beatIsComing(state)) return true;
   clearOrders(state);
   startReset(model, state);
   return false;

@@ -81,10 +81,13 @@ function timeOfRun(model: ChanceModel, state: ChanceState, agent: number): numbe
 /** A ball on the ground is scooped from this far. Yards. */
 const scoopReach = 1;
 
-/** The drawn winner and his side's nearest man go for it. */
+/** The drawn winner goes for it, and nobody waits for a pass any more. */
 function sendChasers(state: ChanceState): void {
-  const { ball, unit } = state;
-  if (ball.winner < 6) unit.task[ball.winner] = task.chase;
+  const { ball, unit, bodies } = state;
+  for (let who = 0; who < 6; who++) if (unit.task[who] === task.receive) unit.task[who] = task.stay;
+  if (ball.winner >= 6) return;
+  unit.task[ball.winner] = task.chase;
+  bodies.planted[ball.winner] = 0;
 }
 
 /** Somebody has picked the loose ball up. */

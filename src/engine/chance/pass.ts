@@ -88,7 +88,7 @@ function placeTarget(model: ChanceModel, state: ChanceState, across: number, alo
   const dx = motion[at] - ball.fromX;
   const dy = motion[at + 1] - ball.fromY;
   const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  const meet = unit.task[ball.to] === task.stay ? stepShare(motion[at], motion[at + 1], meetStep) : 1;
+  const meet = unit.task[ball.to] === task.stay ? stepShare(motion[at], motion[at + 1], meetStep(flight)) : 1;
   const lead = leadTime(state, ball.to, flight);
   const x = motion[at] * meet + motion[at + 2] * lead;
   const y = motion[at + 1] * meet + motion[at + 3] * lead;

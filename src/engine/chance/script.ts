@@ -43,6 +43,22 @@ export function fireTriggers(state: ChanceState, event: ScriptEvent, a: number, 
   }
 }
 
+/** Whether a beat is on its way without the ball: its call has been counted down from, or the man it waits for is running. */
+export function beatIsComing({ unit }: ChanceState): boolean {
+  const beats = unit.script.beats;
+  for (let index = 0; index < beats.length; index++) {
+    if (unit.beatStarted[index] >= 0) continue;
+    const { trigger } = beats[index];
+    if (trigger.kind === 'call' && unit.beatStarted[trigger.beat] >= 0) return true;
+    if (trigger.kind === 'arrival' && isSent(unit.task[trigger.who])) return true;
+  }
+  return false;
+}
+
+function isSent(kind: number): boolean {
+  return kind === task.path || kind === task.waitToRun || kind === task.carry;
+}
+
 /** Start the beats whose call has come. */
 export function fireCalls(state: ChanceState): void {
   const { unit } = state;
@@ -104,6 +120,7 @@ export function giveOrder(state: ChanceState, action: CompiledAction): void {
       unit.goBy[by] = state.time + runPatience + 1;
       return;
     case 'seal':
+      state.bodies.planted[by] = 0;
       unit.task[by] = task.seal;
       unit.partner[by] = action.on;
       unit.goBy[by] = state.time + runPatience + 1;

@@ -57,8 +57,15 @@ function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Fl
 
 /** A shooter steps into his shot this far, from outside. Yards. */
 export const stepDown = 1.5;
-/** A receiver who stands outside steps down this far while the ball comes. Yards. */
-export const meetStep = 1.4;
+/** A receiver who stands outside steps down at most this far while the ball comes. Yards. */
+const longestMeet = 1.4;
+/** From a stand he gets this far in the square of the flight: about half of a V, less the turn. Yards per s2. */
+const meetRate = 4;
+
+/** How far a standing receiver steps down to a ball that flies this long. Yards. */
+export function meetStep(flight: number): number {
+  return Math.min(longestMeet, meetRate * flight * flight);
+}
 /** A carrier who sees grass in front of him runs in this far before he shoots, in this time. */
 export const stepIn = 3;
 const stepInSeconds = 0.65;
@@ -153,7 +160,7 @@ function meetInto(
   const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
   // A man on a run is led: he will be farther along his way when the ball comes. A man who stands outside steps down to it.
   const lead = state.unit.task[mate] === task.path ? flight + passer.passRelease * 0.5 : 0;
-  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep) : 1;
+  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep(flight)) : 1;
   out[0] = x * meet + motion[stride * mate + 2] * lead;
   out[1] = y * meet + motion[stride * mate + 3] * lead;
   return flight;

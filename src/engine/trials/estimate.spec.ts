@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { estimateCount, estimateShare } from './estimate.ts';
+
+/** Counts as one number a trial: ones first. */
+function shares(hits: number, tries: number): number[] {
+  return Array.from({ length: tries }, (_, trial) => (trial < hits ? 1 : 0));
+}
+
+describe('a count that is a share gets the interval of a share', () => {
+  // Newcombe 1998, Statistics in Medicine 17:857, table I, method 3 (Wilson's score without correction): 81/263, 15/148, 0/20, 1/29.
+  it.each([
+    { hits: 81, tries: 263, low: 0.2553, high: 0.3662 },
+    { hits: 15, tries: 148, low: 0.0624, high: 0.1605 },
+    { hits: 0, tries: 20, low: 0, high: 0.1611 },
+    { hits: 1, tries: 29, low: 0.0061, high: 0.1718 },
+  ])('$hits of $tries', ({ hits, tries, low, high }) => {
+    for (const estimate of [estimateCount(shares(hits, tries)), estimateShare(hits, tries)]) {
+      expect(estimate.mean).toBeCloseTo(hits / tries, 12);
+      expect(estimate.low).toBeCloseTo(low, 4);
+      expect(estimate.high).toBeCloseTo(high, 4);
+    }
+  });
+});
+
+describe('a count that goes above 1 gets the interval of a mean', () => {
+  it('by its spread', () => {
+    // Mean 1, variance 2/3 x 150/149; half width 1.96 sqrt(variance / 150): worked by hand.
+    const counts = Array.from({ length: 150 }, (_, trial) => trial % 3);
+    const half = 1.959964 * Math.sqrt(((2 / 3) * (150 / 149)) / 150);
+    const { mean, low, high } = estimateCount(counts);
+    expect(mean).toBeCloseTo(1, 12);
+    expect(low).toBeCloseTo(1 - half, 6);
+    expect(high).toBeCloseTo(1 + half, 6);
+  });
+
+  it('that has a width even when every trial gave the same, and never goes below 0', () => {
+    const { low, high } = estimateCount([2, 2, 2]);
+    expect(low).toBeGreaterThan(0.5);
+    expect(high).toBeGreaterThan(2);
+    expect(estimateCount([0, 0, 0, 0, 0, 0, 9]).low).toBe(0);
+  });
+});
+
+describe('without trials nothing is known', () => {
+  it('of a count', () => expect(estimateCount([])).toEqual({ mean: 0, low: 0, high: Number.POSITIVE_INFINITY }));
+  it('of a share', () => expect(estimateShare(0, 0)).toEqual({ mean: 0, low: 0, high: 1 }));
+});

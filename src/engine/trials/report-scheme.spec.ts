@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { createChanceState } from '../chance/create-state.ts';
+import { compileChance } from '../chance/model.ts';
+import { mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.ts';
+import { duty } from '../defense/duty.ts';
+import type { LookValue } from '../looks/plan-forced.ts';
+import type { LookSummary } from '../looks/summarize.ts';
+import { reportScheme } from './report-scheme.ts';
+import { runTrials, turnoverKinds } from './run-trials.ts';
+
+const matchup = sampleMatchup();
+const model = compileChance(matchup, 5);
+const tally = runTrials(model, createChanceState(model), 0, 200);
+const nobody = { ...tally, goals: 0, shots: 0, losses: 0, firstShot_byTrial: new Float32Array(200).fill(Number.NaN) };
+
+function look(from: number, to: number, share: number, defender = 2): LookSummary {
+  const leftBy = { defender, duty: duty.split, lateBy: 0.4 };
+  return { kind: 'skip', from, to, share, opens: 2, closes: 3, completion: 0.9, shotOdds: 0.3, leftBy, windows: [] };
+}
+
+function worth(from: number, to: number, value: number): LookValue {
+  return { from, to, trials: 100, value, valueLow: value - 0.1, valueHigh: value + 0.1 };
+}
+
+describe('what a play does against a scheme', () => {
+  const report = reportScheme(matchup, tally);
+  const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
+
+  it('is counted over all trials', () => {
+    expect(report.trials).toBe(200);
+    expect(report.goalsPerChance.mean).toBeCloseTo(sum(tally.goals_byTrial) / 200, 12);
+    expect(report.shotsPerChance.mean).toBeCloseTo(tally.shots / 200, 12);
+    expect(sum(turnoverKinds.map((kind) => report.turnovers[kind]))).toBeCloseTo(tally.losses / 200, 12);
+    expect(report.back.mean).toBeCloseTo(tally.backSum / tally.losses, 12);
+  });
+
+  it('keeps its intervals round its means and its shares between 0 and 1', () => {
+    for (const { mean, low, high } of [report.goalsPerChance, report.shotsPerChance, report.turnoversPerChance]) {
+      expect(low).toBeLessThanOrEqual(mean);
+      expect(high).toBeGreaterThanOrEqual(mean);
+    }
+    for (const value of [report.shotQuality, report.onTarget, report.assisted, report.back.fastBreak]) {
+      expect(value).toBeGreaterThanOrEqual(0);
+      expect(value).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('orders the quartiles of the first shot, and has none without a shot', () => {
+    const { q1, median, q3 } = report.firstShot!;
+    expect(q1 <= median && median <= q3).toBe(true);
+    expect(reportScheme(matchup, nobody).firstShot).toBeNull();
+  });
+
+  it('says 0, not nothing, of shots that never came', () => {
+    const { shotQuality, onTarget, assisted, back } = reportScheme(matchup, nobody);
+    expect([shotQuality, onTarget, assisted, back.mean, back.fastBreak]).toEqual([0, 0, 0, 0, 0]);
+  });
+});
+
+describe('the looks of a report', () => {
+  it('come best first by share times value, with the names of spots and defenders', () => {
+    const looks = [look(0, 3, 0.2), look(1, 4, 0.9)];
+    const { looks: rows } = reportScheme(matchup, tally, looks, [worth(0, 3, 0.5), worth(1, 4, 0.3)]);
+    expect(rows.map(({ from, to }) => `${from}>${to}`)).toEqual(['TR>WL', 'P>WR']);
+    expect(rows[0]).toMatchObject({
+      value: 0.3,
+      shotValue: 0.3,
+      leftBy: { defender: 'lr', duty: 'split', lateBy: 0.4 },
+    });
+  });
+
+  it('are at most eight, and only those whose value is known', () => {
+    const looks = Array.from({ length: 12 }, (_, at) => look(at % 6, (at + 1 + Math.floor(at / 6)) % 6, 0.5));
+    const values = looks.slice(0, 10).map(({ from, to }) => worth(from, to, 0.3));
+    expect(reportScheme(matchup, tally, looks, values).looks).toHaveLength(8);
+    expect(reportScheme(matchup, tally, looks, values.slice(0, 2)).looks).toHaveLength(2);
+  });
+
+  it('name nobody when the scheme leaves the man', () => {
+    const [row] = reportScheme(matchup, tally, [look(0, 3, 1, -1)], [worth(0, 3, 0.3)]).looks;
+    expect(row!.leftBy).toEqual({ defender: null, duty: 'left free', lateBy: 0 });
+  });
+
+  it('name the man on the other side when the chance is mirrored', () => {
+    const [row] = reportScheme(mirrorMatchup(matchup), tally, [look(0, 3, 1)], [worth(0, 3, 0.3)]).looks;
+    expect([row!.from, row!.to, row!.leftBy.defender]).toEqual(['P', 'WL', 'll']);
+  });
+});
