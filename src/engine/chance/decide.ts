@@ -121,10 +121,16 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
     default:
       if (unit.task[carrier] === task.carry || state.time < unit.holdUntil[carrier]) return false;
       // A man who has come where the read sends him reads on: else he would be sent there for as long as he is free.
-      if (action.kind !== 'hold' && isAt(state, carrier, action.path)) return false;
+      if ('path' in action && hasRun(state, carrier, action.path)) return false;
       giveOrder(state, action);
       return true;
   }
+}
+
+/** Whether his station is the end of this path, as it is once he has run it and until he has thrown the ball. */
+function hasRun(state: ChanceState, who: number, path: Float64Array): boolean {
+  const { station } = state.unit;
+  return station[2 * who] === path[path.length - 2] && station[2 * who + 1] === path[path.length - 1];
 }
 
 /** Whether the unit has a play to run and the time to run it: then only what is plainly there is taken before. */
