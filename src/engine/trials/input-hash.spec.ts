@@ -21,8 +21,8 @@ describe('canonical JSON', () => {
 });
 
 describe('input hash', () => {
-  // Reference: node's BigInt, the definition of RFC 9923 section 2 written out; the two below it are printed in its appendix C as
-  // the hashes of "a" and "foobar" without quotes, so the reference itself is held to them.
+  // The definition written out in big integers, held to the two test values that its authors give for "a" and "foobar"
+  // (isthe.com/chongo/tech/comp/fnv, from memory).
   it('agrees with the definition', () => {
     expect(reference('a')).toBe('af63dc4c8601ec8c');
     expect(reference('foobar')).toBe('85944171f73967e8');

@@ -3,7 +3,7 @@
  *
  * Sixteen hexadecimal digits: FNV-1a of 64 bits over the UTF-8 text of `canonicalJson`. Not against forgers; two different
  * inputs share a name by accident once in 2^64. TypeError for what is not plain data.
- * Source: the FNV hash, offset basis and prime of RFC 9923 section 5.
+ * Source: Fowler, Noll and Vo, "FNV hash", isthe.com/chongo/tech/comp/fnv: offset basis and prime for 64 bits (from memory).
  */
 export function inputHash(data: unknown): string {
   return fnv1a(canonicalJson(data));
