@@ -53,6 +53,8 @@ export const laneSamples = 12;
 export interface Lane {
   /** Odds that no defender gets a stick on the ball, 0 to 1; 0 for a ball without speed, which never arrives. */
   completion: number;
+  /** Expected touches of all defenders over the flight. */
+  touches: number;
   /** Flight time, s. */
   time: number;
   /** Length of the way, yd, and speed at release, yd/s (less than asked for when lobbed). */
@@ -81,6 +83,7 @@ export interface Lane {
 export function createLane(agents: number): Lane {
   return {
     completion: 1,
+    touches: 0,
     time: 0,
     length: 0,
     speed: 0,
@@ -107,7 +110,7 @@ export function createLane(agents: number): Lane {
  *
  * A defender keeps his velocity until he has reacted; from then on he can be anywhere in the disc of the drag model,
  * centre r + v phi, radius V (t - phi), phi = (1 - e^{-at}) / a (Fujimura and Sugihara 2005, doi 10.1002/scj.20254),
- * and his stick goes out to its reach. Where the ball is inside, touches come at `touchRate` times a smooth step of the
+ * and his stick goes out to its reach. Where the ball is inside, touches come at `touchRate` times the cube of the
  * depth. Completion = e^{-integral}, as in path-integrated pass models (Spearman et al. 2017).
  *
  * `motion` holds x, y, vx, vy per agent; agents `first` (included) to `end` (excluded) are looked at.
@@ -131,12 +134,10 @@ export function laneInto(
   layFlight(out, fromX, fromY, toX, toY, speed, lob, parameters);
   out.first = first;
   out.end = end;
-  let touches = 0;
-  for (let agent = first; agent < end; agent++) {
-    touches += touchesOfAgent(out, agent, motion, movers, readAhead, parameters);
-  }
+  out.touches = 0;
+  for (let agent = first; agent < end; agent++) addTouches(out, agent, motion, movers, readAhead, parameters);
   if (!(out.time < Number.POSITIVE_INFINITY)) out.completion = 0;
-  else out.completion = touches === 0 ? 1 : Math.exp(-touches);
+  else out.completion = out.touches === 0 ? 1 : Math.exp(-out.touches);
 }
 
 /** Where the ball is at each sample: equal times between leaving the passer's own room and reaching the receiver's. */
@@ -180,19 +181,19 @@ function layFlight(
   }
 }
 
-/** Expected touches of one defender over the flight; fills his window and his samples. */
-function touchesOfAgent(
+/** Add the expected touches of one defender over the flight; fills his window and his samples. */
+function addTouches(
   out: Lane,
   agent: number,
   motion: Float64Array,
   movers: LaneMovers,
   readAhead: number,
   parameters: LaneParameters,
-): number {
+): void {
   out.windowFirst_byAgent[agent] = 0;
   out.windowEnd_byAgent[agent] = 0;
   const length = out.length;
-  if (length === 0 || !(out.time < Number.POSITIVE_INFINITY)) return 0;
+  if (length === 0 || !(out.time < Number.POSITIVE_INFINITY)) return;
 
   const topSpeed = movers.topSpeed_byAgent[agent];
   const drag = movers.drag_byAgent[agent];
@@ -211,7 +212,7 @@ function touchesOfAgent(
   const along = cx * ux + cy * uy;
   const across = cx * uy - cy * ux;
   const beyond = Math.max(-along, along - length);
-  if (beyond >= parameters.endFade) return 0;
+  if (beyond >= parameters.endFade) return;
   const fade = beyond > 0 ? 1 - beyond / parameters.endFade : 1;
 
   // Nothing outside this circle around that place can be touched before the catch: most samples fall out here.
@@ -220,7 +221,7 @@ function touchesOfAgent(
   const speed = Math.sqrt(vx * vx + vy * vy);
   const bound = Math.max(speed * reaction, speed * phiEnd + topSpeed * (moving - phiEnd)) + reach;
   const chord = bound * bound - across * across;
-  if (chord <= 0) return 0;
+  if (chord <= 0) return;
   const half = Math.sqrt(chord);
   const distances = out.distance_bySample;
   let sample = 0;
@@ -283,7 +284,7 @@ function touchesOfAgent(
     touches += expected;
   }
   out.windowEnd_byAgent[agent] = sample;
-  return touches;
+  out.touches += touches;
 }
 
 /** A stick always gets this far above the level of a flat pass, however short it is, yd (assumption). */

@@ -1,8 +1,9 @@
 import { createLane, defaultLaneParameters, type Lane, type LaneMovers, type LaneParameters } from '../ball/lane.ts';
 import { createPlacement, type Placement } from '../ball/pass-placement.ts';
+import { sharedShotTable } from '../ball/shared-shot-table.ts';
 import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } from '../ball/shot.ts';
 import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
-import { createShotTable, type ShotTable } from '../ball/shot-table.ts';
+import type { ShotTable } from '../ball/shot-table.ts';
 import { createShotTraffic, type ShotTraffic } from '../ball/shot-traffic.ts';
 import { createShotSituation, type ShotSituation } from '../ball/shot-view.ts';
 import { createTouch, type Touch } from '../ball/touch.ts';
@@ -23,8 +24,8 @@ import { type ChanceState, historySteps, stepSeconds, stride } from './state.ts'
  * Everything about a chance that no trial changes. Made once by `compileChance`; many trials share it.
  *
  * Agents are numbered: offense 0 to 5 in the order of the play's spots, the scheme's defenders from 6, then the released man
- * (when somebody is in the box), then the keeper. Only `draws` and `scratch` hold memory that is written to, and nothing
- * in them outlives a call, so one model serves one thread.
+ * (when somebody is in the box), then the keeper. Only `draws` and `scratch` hold memory that is written to. Of a pass or
+ * shot under way `scratch` keeps what was chosen and drawn, so one model serves one trial at a time.
  */
 export interface ChanceModel {
   readonly matchup: Matchup;
@@ -149,7 +150,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     targetParams: { extends: scheme.extends, standoff: stickLength, sense },
     shotParameters,
     laneParameters: sticksOf(matchup, laneParameters),
-    shotTables: matchup.six.map((athlete) => createShotTable(athlete, matchup.keeper, shotParameters)),
+    shotTables: matchup.six.map((athlete) => sharedShotTable(athlete, matchup.keeper, shotParameters)),
     passNorm: passNorm(matchup),
     starts,
     homes: homePlaces(program, starts),
@@ -173,8 +174,9 @@ function checkMatchup(matchup: Matchup): void {
   }
 }
 
+/** At least one: the picture of the step under way is not taken yet. */
 function stepsOf(seconds: number): number {
-  return Math.min(historySteps - 1, Math.round(seconds / stepSeconds));
+  return Math.min(historySteps - 1, Math.max(1, Math.round(seconds / stepSeconds)));
 }
 
 /** A stick that drops every eighth catch also misses passing balls that a sure one would touch: by this power of it (assumption). */
