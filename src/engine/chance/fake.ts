@@ -6,7 +6,7 @@ import { type ChanceState, stride } from './state.ts';
 
 /** The fake itself takes the carrier this long. Seconds. */
 const fakeSeconds = 0.35;
-/** Only a defender this near to the faked lane or its man can bite. Yards. */
+/** Only a defender this near to the man who is shown the ball can bite. Yards. */
 const fakeReach = 6;
 /**
  * What a bite costs: mean and spread of the time lost, s. Henry et al. 2012 (J Sports Sci 30:787) measured +509 +- 243 ms
@@ -17,7 +17,7 @@ const biteSpread = 0.243;
 /** A man cannot be faked again at once: he has just been burnt. Seconds. */
 const fakeRest = 1.5;
 
-/** The carrier shows a pass to a mate; the defender nearest to that mate and the one on the ball may bite. */
+/** The carrier shows a pass to a mate; every defender near that mate may bite. */
 export function fakeTo(model: ChanceModel, state: ChanceState, toward: number): void {
   const { unit, ball, coverage } = state;
   const carrier = ball.holder;
@@ -38,7 +38,7 @@ export function fakeTo(model: ChanceModel, state: ChanceState, toward: number): 
   }
 }
 
-/** Whether this defender is near enough to the lane of the faked pass to believe it. */
+/** Whether this defender is near enough to the man who is shown the ball to believe it. */
 function canBite(state: ChanceState, defender: number, toward: number): boolean {
   const { motion } = state.bodies;
   const agent = stride * (6 + defender);

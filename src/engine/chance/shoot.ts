@@ -194,6 +194,7 @@ export function endShot(model: ChanceModel, state: ChanceState): void {
       return;
     case 'pipe':
       state.recorder?.event({ kind: 'pipe', time: state.time, who: state.ball.from, kept: false });
+      renewShotClock(model, state);
       dropBall(model, state, outcome.x, outcome.y, 'rebound');
       return;
     case 'block':
@@ -231,6 +232,7 @@ function faceOff(model: ChanceModel, state: ChanceState): void {
   const address = drawAddress(model, state, drawKind.faceOff, 0);
   if (uniform(model.draws, state.trial, 0, drawKind.faceOff, address) < model.parameters.faceOff) {
     restart(model, state, model.program.starter);
+    state.shotClockEnds = state.time + (model.matchup.penalty.shotClock ?? Number.POSITIVE_INFINITY);
     return;
   }
   state.end = 'goal';
@@ -265,12 +267,9 @@ function missWide(model: ChanceModel, state: ChanceState): void {
   const nearest = nearestTo(model, state, outcome.x, outcome.y);
   const kept = nearest < 6;
   state.recorder?.event({ kind: 'wide', time: state.time, who: ball.from, kept });
-  if (!kept) {
+  // Under a flag the whistle blows when the ball goes out (NFHS 7-8 as told by officials, rmloa.org/goodies): no turnover of theirs.
+  if (!kept || model.flagDown) {
     loseBall(model, state, 'wide');
-    return;
-  }
-  if (model.flagDown) {
-    loseBall(model, state, 'outOfBounds');
     return;
   }
   // By the time it is put in play the released man is in his place too.
@@ -278,7 +277,6 @@ function missWide(model: ChanceModel, state: ChanceState): void {
     state.end = 'penaltyOver';
     return;
   }
-  renewShotClock(model, state);
   restartAt(model, state, nearest, outcome.x, outcome.y);
 }
 
@@ -308,7 +306,10 @@ function restartAt(model: ChanceModel, state: ChanceState, who: number, x: numbe
   alertDefense(state);
 }
 
-/** A shot that the keeper or the frame has touched, or that is backed up, starts the shot clock again. */
+/**
+ * A shot that the keeper or the frame has touched starts the shot clock again; one that goes wide does not
+ * (NCAA fall memo 2018, docslib.org/doc/12930869).
+ */
 function renewShotClock(model: ChanceModel, state: ChanceState): void {
   const { shotClock } = model.matchup.penalty;
   if (shotClock !== null) state.shotClockEnds = state.time + Math.min(shotClock, renewedShotClock);

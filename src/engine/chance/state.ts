@@ -138,7 +138,7 @@ export interface BallState {
   lossKind: TurnoverKind;
   /** The shot in the air was taken from outside. */
   far: boolean;
-  /** Time of the last catch that came off a pass without a run with the ball since: an assisted shot. */
+  /** Who threw the pass that the holder caught; -1 when he came by the ball otherwise, or has had it for too long to be assisted. */
   assistedBy: number;
 }
 
@@ -234,7 +234,10 @@ export interface Recorder {
   frame(state: ChanceState): void;
 }
 
-/** From `time` on, the first time that `from` has the ball he must throw it to `to`, or shoot when `to` is himself. */
+/**
+ * The first who can act from `time` on must throw to `to`, or shoot when `to` is himself, if he is `from`. When it is another
+ * the look was missed, and nothing is forced.
+ */
 export interface ForcedLook {
   readonly time: number;
   readonly from: number;
