@@ -5,6 +5,7 @@ import { createChanceState } from './create-state.ts';
 import { dropBall } from './loose-ball.ts';
 import type { PenaltyPlan } from './matchup.ts';
 import { type ChanceModel, compileChance } from './model.ts';
+import { defaultChanceParameters } from './parameters.ts';
 import { advanceTrial, beginTrial, recordTrace } from './run.ts';
 import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.ts';
 import { giveOrder, startScript } from './script.ts';
@@ -104,16 +105,20 @@ describe('a script is given up only when nothing more of it comes', () => {
 });
 
 describe('a man who has stepped in by a read', () => {
-  it('does not step in for ever: he reads on, and shoots', () => {
+  it('is not sent there for as long as he is free: he reads on', () => {
     const stepIn: Play = {
       ...samplePlay,
       beats: [{ id: 'stand', when: { kind: 'start' }, actions: [{ kind: 'hold', by: 'TR', seconds: 0.1 }] }],
       reads: [
-        { carrier: 'TR', cues: [{ kind: 'iAmFree' }], then: { kind: 'stepIn', by: 'TR', to: { x: 5, y: 11 } } },
-        { carrier: 'TR', cues: [], then: { kind: 'shot', by: 'TR' } },
+        { carrier: 'TR', cues: [{ kind: 'iAmFree' }], then: { kind: 'stepIn', by: 'TR', to: { x: 5, y: 10 } } },
+        { carrier: 'TR', cues: [], then: { kind: 'hold', by: 'TR', seconds: 1 } },
       ],
     };
-    const { model, state } = begin(stepIn);
+    // No opening is good enough to be taken before the reads are through.
+    const parameters = { ...defaultChanceParameters, greedyMargin: 9 };
+    const model = compileChance(sampleMatchup({ play: stepIn }), seed, { parameters });
+    const state = createChanceState(model);
+    beginTrial(model, state, 0);
     // Nobody is near him, and nobody comes.
     const alone = (): void => {
       for (let agent = 6; agent < 11; agent++) {
@@ -122,11 +127,16 @@ describe('a man who has stepped in by a read', () => {
       }
     };
     startScript(state);
-    for (let step = 0; step < 100 && state.ball.mode === ballMode.held; step++) {
+    const { starter, homes } = model.program;
+    state.bodies.motion.set(homes.subarray(2 * starter, 2 * starter + 2), stride * starter);
+    alone();
+    for (const past of state.bodies.history) past.set(state.bodies.motion);
+    while (state.time < 5 && state.unit.holdUntil[starter]! < 1) {
       alone();
       advanceTrial(model, state);
     }
-    expect(state.ball.mode).toBe(ballMode.shotWindUp);
+    expect(state.unit.station[2 * starter]).toBe(5);
+    expect(state.unit.holdUntil[starter]).toBeGreaterThan(1);
   });
 });
 
@@ -179,7 +189,8 @@ it('a free shot under a flag that goes wide is no turnover', () => {
   beginTrial(model, state, 0);
   state.ball.from = 0;
   state.ball.mode = ballMode.shot;
-  Object.assign(model.scratch.outcome, { result: 'wide', x: state.bodies.motion[0], y: -15 });
+  // A man of the unit is nearest to where it went out.
+  Object.assign(model.scratch.outcome, { result: 'wide', x: state.bodies.motion[0], y: state.bodies.motion[1] });
   endShot(model, state);
   expect(state.end).toBe('flagOver');
   expect([state.counts.turnover, state.counts.turnovers]).toEqual(['wide', 0]);
