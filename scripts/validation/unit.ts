@@ -6,6 +6,7 @@ import {
   disciplines,
   type Level,
   type Matchup,
+  type PenaltyPlan,
   type Play,
   type Scheme,
 } from '../../src/engine/index.ts';
@@ -18,6 +19,8 @@ export interface UsualChance {
   readonly discipline: DisciplineName;
   /** Seconds of penalty. */
   readonly seconds: number;
+  /** Where the ball is put in play: outside the box when absent. */
+  readonly start?: PenaltyPlan['start'];
 }
 
 /**
@@ -25,7 +28,7 @@ export interface UsualChance {
  * sticks as the scheme says, everyone of one discipline, one releasable penalty from its restart, no shot clock.
  * A shutoff is meant for the first spot that asks most for shooting.
  */
-export function usualMatchup({ play, scheme, level, discipline, seconds }: UsualChance): Matchup {
+export function usualMatchup({ play, scheme, level, discipline, seconds, start = 'restart' }: UsualChance): Matchup {
   const defenders = scheme.names.map((_, index) => defender(level, scheme.shortSticks.includes(index)));
   return {
     play,
@@ -37,7 +40,7 @@ export function usualMatchup({ play, scheme, level, discipline, seconds }: Usual
     discipline: defenders.map(() => disciplines[discipline]),
     keeper: createKeeper({ level }),
     released: defender(level, false),
-    penalty: { seconds, releasable: true, start: 'restart', shotClock: null, runBack: 40 },
+    penalty: { seconds, releasable: true, start, shotClock: null, runBack: 40 },
     sense: 1,
     star: bestShooter(play),
   };

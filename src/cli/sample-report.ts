@@ -47,6 +47,7 @@ export function sampleScheme(scheme: string, goals: number, half: number): Schem
       rebound: 0.01,
       shotClock: 0,
       outOfBounds: 0,
+      failedClear: 0,
     },
     firstShot: { q1: 9.2, median: 12.14, q3: 15.5 },
     shotQuality: 0.31,

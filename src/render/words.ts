@@ -17,6 +17,7 @@ export const turnoverWords: Readonly<Record<TurnoverKind, string>> = {
   rebound: 'the defense won the rebound',
   shotClock: 'the shot clock ran out',
   outOfBounds: 'the ball went out',
+  failedClear: 'the ball was not brought up',
 };
 
 /** How each kind of loss is called in a table. */
@@ -32,6 +33,7 @@ export const turnoverNames: Readonly<Record<TurnoverKind, string>> = {
   rebound: 'rebound lost',
   shotClock: 'shot clock',
   outOfBounds: 'out of bounds',
+  failedClear: 'not cleared',
 };
 
 const endWords: Readonly<Record<ChanceEnd, string>> = {

@@ -18,6 +18,10 @@ export function runClocks(model: ChanceModel, state: ChanceState): void {
     loseBall(model, state, 'shotClock');
     return;
   }
+  if (state.time >= state.clearFailsAt) {
+    loseBall(model, state, 'failedClear');
+    return;
+  }
   if (left <= 0) bringBack(model, state);
 }
 

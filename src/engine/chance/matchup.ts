@@ -8,8 +8,11 @@ export interface PenaltyPlan {
   readonly seconds: number;
   /** A goal ends it. When false the chance goes on with a face-off after a goal. */
   readonly releasable: boolean;
-  /** `restart`: after the whistle, ball outside the box. `flagDown`: the flag is down, six on six, one free shot. */
-  readonly start: 'restart' | 'flagDown';
+  /**
+   * `restart`: after the whistle, ball outside the box. `clear`: the foul was in the unit's own half, so the ball is put in play just
+   * over the midline and has to be brought up first (NFHS 7-3 by umloa.org: free clear). `flagDown`: the flag is down, six on six, one free shot.
+   */
+  readonly start: 'restart' | 'clear' | 'flagDown';
   /** Shot clock at the restart; `null` where the code has none. */
   readonly shotClock: number | null;
   /** How far the penalized man runs from the scorer's table to his place before the sides are even, yd. */

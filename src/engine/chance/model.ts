@@ -99,6 +99,9 @@ export interface Scratch {
   rush: number;
 }
 
+/** Where a free clear is put in play: just over the midline. Yards. */
+const overTheMidline = 38;
+
 /** Where the run of a released man begins: the scorer's table at midfield. Yards. */
 const table = { x: 30, y: 40 };
 
@@ -202,10 +205,11 @@ function mean(values: readonly number[]): number {
 function startPlaces(program: Program, matchup: Matchup, agents: number): Float64Array {
   const places = new Float64Array(2 * agents);
   const { restart, homes } = program;
+  const startY = matchup.penalty.start === 'clear' ? overTheMidline : restart.y;
   for (let who = 0; who < 6; who++) {
     const isStarter = who === program.starter;
     places[2 * who] = isStarter ? restart.x : homes[2 * who];
-    places[2 * who + 1] = isStarter ? restart.y : homes[2 * who + 1];
+    places[2 * who + 1] = isStarter ? startY : homes[2 * who + 1];
   }
   matchup.scheme.home.forEach((value, at) => {
     places[12 + at] = at % 2 === 0 ? value * matchup.sense : value;

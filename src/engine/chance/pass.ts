@@ -23,7 +23,7 @@ const hurryWidening = 0.6;
 /** A thrower on the run scatters this much more. */
 const runWidening = 0.35;
 
-/** Start the wind-up of a pass; it leaves the stick after the passer's release time. */
+/** Start the wind-up of a pass that has just been weighed; it leaves the stick after the passer's release time. */
 export function windUpPass(model: ChanceModel, state: ChanceState, to: number, style: number, why: number): void {
   const { ball, unit } = state;
   const from = ball.holder;
@@ -32,7 +32,9 @@ export function windUpPass(model: ChanceModel, state: ChanceState, to: number, s
   ball.to = to;
   ball.style = style;
   ball.why = why;
-  ball.believed = model.scratch.options.completion_byMate[to];
+  const { options } = model.scratch;
+  ball.believed = options.completion_byMate[to];
+  ball.lob = options.lob_byMate[to] === 1;
   ball.endAt = state.time + model.athletes[from].passRelease * windUpShare;
   unit.passTo[from] = -1;
 }
@@ -79,7 +81,7 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   fireTriggers(state, 'pass', passer, receiver);
 }
 
-/** Lead the receiver, scatter the throw, and choose flat or lob by what is safer. */
+/** Lead the receiver and scatter the throw. */
 function placeTarget(model: ChanceModel, state: ChanceState, across: number, along: number): void {
   const { ball, bodies, unit } = state;
   const { motion } = bodies;
@@ -136,7 +138,6 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
   const { lane, touch } = model.scratch;
   const passer = model.athletes[ball.from];
   const end = 6 + model.covering;
-  ball.lob = model.scratch.options.lob_byMate[ball.to] === 1 && ball.why !== 0 ? true : lobIsSafer(model, state);
   laneInto(
     lane,
     ball.fromX,
@@ -153,6 +154,7 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
     model.laneParameters,
   );
   ball.completion = lane.completion;
+  ball.speedAtEnd = speedAfter(lane.length, lane.speed);
   ball.arriveAt = state.time + lane.time;
   ball.endAt = ball.arriveAt;
   block(
@@ -172,48 +174,8 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
   ball.luck = caught;
   if (touch.by < 0) return;
   ball.endAt = state.time + touch.time;
-  const holds = caught < heldTouchOdds(model.athletes[touch.by].catching, speedAfter(lane.length, lane.speed));
+  const holds = caught < heldTouchOdds(model.athletes[touch.by].catching, ball.speedAtEnd);
   ball.fate = holds ? passFate.intercepted : passFate.deflected;
-}
-
-function lobIsSafer(model: ChanceModel, state: ChanceState): boolean {
-  const { ball, bodies } = state;
-  const { lane } = model.scratch;
-  const speed = model.athletes[ball.from].passSpeed;
-  const end = 6 + model.covering;
-  laneInto(
-    lane,
-    ball.fromX,
-    ball.fromY,
-    ball.toX,
-    ball.toY,
-    speed,
-    false,
-    bodies.motion,
-    model.laneMovers,
-    6,
-    end,
-    0,
-    model.laneParameters,
-  );
-  if (lane.length < 8 || lane.completion > 0.85) return false;
-  const flat = lane.completion;
-  laneInto(
-    lane,
-    ball.fromX,
-    ball.fromY,
-    ball.toX,
-    ball.toY,
-    speed,
-    true,
-    bodies.motion,
-    model.laneMovers,
-    6,
-    end,
-    0,
-    model.laneParameters,
-  );
-  return lane.completion > flat + 0.08;
 }
 
 /** The flight is over: a stick, a catch, a drop, or nobody. */
@@ -231,11 +193,7 @@ export function endPass(model: ChanceModel, state: ChanceState): void {
   const dy = state.bodies.motion[at + 1] - ball.toY;
   const error = Math.sqrt(dx * dx + dy * dy);
   const traffic = nearestDefender(model, state.bodies.motion, ball.toX, ball.toY);
-  const passer = model.athletes[ball.from];
-  const wayX = ball.toX - ball.fromX;
-  const wayY = ball.toY - ball.fromY;
-  const speed = speedAfter(Math.sqrt(wayX * wayX + wayY * wayY), passer.passSpeed);
-  const result = drawCatch(model.athletes[receiver].catching, speed, error, traffic, ball.luck);
+  const result = drawCatch(model.athletes[receiver].catching, ball.speedAtEnd, error, traffic, ball.luck);
   if (result === 'caught') {
     catchBall(model, state, receiver);
     return;

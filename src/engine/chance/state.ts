@@ -118,6 +118,8 @@ export interface BallState {
   /** When it would be at its end if nobody touched it: what its place is drawn from. */
   arriveAt: number;
   lob: boolean;
+  /** Speed at which the pass arrives, yd/s: a lob's is less than a flat one's. */
+  speedAtEnd: number;
   style: number;
   why: number;
   fate: number;
@@ -215,6 +217,8 @@ export interface ChanceState {
   setUpTime: number;
   /** How long it then swings the ball before it runs its play, s. */
   probeTime: number;
+  /** When the ball is lost on its way up; Infinity when it is brought up. */
+  clearFailsAt: number;
   /** The play time zero of looks: when the first beat of the present run started; NaN before. */
   scriptSince: number;
   /** The last ten seconds have begun and the play changes at the next step. */

@@ -33,7 +33,8 @@ export type TurnoverKind =
   | 'wide'
   | 'rebound'
   | 'shotClock'
-  | 'outOfBounds';
+  | 'outOfBounds'
+  | 'failedClear';
 
 /** How the chance ended. */
 export type ChanceEnd = 'goal' | 'turnover' | 'penaltyOver' | 'flagOver';

@@ -37,6 +37,7 @@ export function weighInto(
     out.value_byMate[mate] = 0;
     out.completion_byMate[mate] = 0;
     out.shotOdds_byMate[mate] = 0;
+    out.lob_byMate[mate] = 0;
     if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, left, (wanted & (1 << mate)) !== 0);
   }
 }

@@ -7,7 +7,7 @@ export interface LookSummary {
   /** Offense index of the carrier and of the open man (the carrier himself for a shot). */
   readonly from: number;
   readonly to: number;
-  /** Share of the watched trials in which it came open at least once, 0 (excluded) to 1. */
+  /** Share of the watched trials in which it came open at least once, in time for the carrier to see it; 0 (excluded) to 1. */
   readonly share: number;
   /** Median start and end of each trial's first window, seconds after the first beat. */
   readonly opens: number;
@@ -24,7 +24,8 @@ export interface LookSummary {
 /**
  * What the windows of `trials` watched trials come to, one summary for each pair of carrier and open man,
  * the ones that promise most first: by share x completion x shot odds, then by pair.
- * Pairs that came open in fewer than `leastShare` of the trials are left out.
+ * Pairs that came open in fewer than `leastShare` of the trials are left out, and so are windows whose ball had gone on by the time that
+ * the carrier could have seen them: nobody can be taught to throw a ball that he no longer has.
  */
 export function summarizeLooks(windows: readonly LookWindow[], trials: number, leastShare = 0.05): LookSummary[] {
   if (!(trials > 0)) return [];
@@ -38,9 +39,11 @@ function promise(look: LookSummary): number {
   return look.share * look.completion * look.shotOdds;
 }
 
-/** By pair, the window of each trial that opened first. */
+/** By pair, the window of each trial that opened first, of those that the carrier could still act on when he could have seen them. */
 function firstWindows(windows: readonly LookWindow[]): Map<number, LookWindow[]> {
-  const sorted = [...windows].sort((a, b) => a.trial - b.trial || a.opens - b.opens);
+  const sorted = windows
+    .filter((window) => window.completion > 0)
+    .sort((a, b) => a.trial - b.trial || a.opens - b.opens);
   const byPair = new Map<number, LookWindow[]>();
   for (const window of sorted) {
     const pair = window.from * 6 + window.to;

@@ -48,6 +48,8 @@ interface Watch {
   began: number;
   /** `heldSince` of the last possession in which the holder could act: at its first moment his pass may already be on its way. */
   possession: number;
+  /** When the wind-up began that ends the present possession; Infinity while there is none. */
+  thrownAt: number;
 }
 
 /**
@@ -59,7 +61,7 @@ export function watchLooks(model: ChanceModel, state: ChanceState, from: number,
   const options = createOptions();
   for (let trial = from; trial < to; trial++) {
     const began = Number.NaN;
-    watchTrial({ model, state, options, spells: new Map(), windows, began, possession: began }, trial);
+    watchTrial({ model, state, options, spells: new Map(), windows, began, possession: began, thrownAt: began }, trial);
   }
   return windows;
 }
@@ -70,10 +72,19 @@ function watchTrial(watch: Watch, trial: number): void {
   state.watching = true;
   while (state.end === null && !scriptIsOver(watch)) {
     advanceTrial(model, state);
+    followBall(watch);
     if (!(watch.began >= 0)) watch.began = state.scriptSince;
     if (state.step % watchEvery === 0 && watch.began >= 0) watchMoment(watch);
   }
   for (const spell of watch.spells.values()) closeSpell(watch, spell);
+}
+
+/** A wind-up begins at the step that it is first seen at: nobody can take another look from then on. */
+function followBall(watch: Watch): void {
+  const { ball, time } = watch.state;
+  const isThrowing = ball.mode === ballMode.windUp || ball.mode === ballMode.shotWindUp;
+  if (!isThrowing) watch.thrownAt = Number.POSITIVE_INFINITY;
+  else if (watch.thrownAt === Number.POSITIVE_INFINITY) watch.thrownAt = time;
 }
 
 function scriptIsOver({ state, began }: Watch): boolean {
@@ -160,11 +171,11 @@ function openWindow(watch: Watch, { from, to, since }: Spell): OpenWindow {
   };
 }
 
-/** Until the carrier can have seen it, what counts is what it has become, not what it was. */
-function settle({ state, options }: Watch, window: OpenWindow, from: number, to: number): void {
+/** Until the carrier can have seen it, what counts is what it has become, not what it was. By then he may have thrown elsewhere. */
+function settle({ state, options, thrownAt }: Watch, window: OpenWindow, from: number, to: number): void {
   window.completion = from === to ? 1 : options.completion_byMate[to];
   window.shotOdds = from === to ? options.shotOdds : options.shotOdds_byMate[to];
-  window.settled = state.time >= window.seenAt;
+  window.settled = state.time >= window.seenAt && thrownAt >= window.seenAt;
 }
 
 function hasGone(state: ChanceState, spell: Spell, hand: number): boolean {

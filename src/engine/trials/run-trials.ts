@@ -18,6 +18,7 @@ export const turnoverKinds: readonly TurnoverKind[] = [
   'rebound',
   'shotClock',
   'outOfBounds',
+  'failedClear',
 ];
 
 type Sums = { -readonly [Key in keyof Tally]: Tally[Key] };
