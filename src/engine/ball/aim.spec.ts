@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { bestAimInto, createAim, followAim, onTargetOdds, saveOdds } from './aim.ts';
 import { ellipseOdds, rectangleOdds } from './placement-odds.ts';
 import { defaultShotParameters } from './shot-parameters.ts';
-import { createShotView, goalHeight, mouthAngle, type ShotView } from './shot-view.ts';
+import { createShotView, goalHeight, type ShotView } from './shot-view.ts';
 
 /** A shooter straight in front; the keeper covers an ellipse around (keeperAcross, .93). */
 function viewOf(deviation: number, keeperAcross: number, reach = 0.6): ShotView {
@@ -97,22 +97,5 @@ describe('best aim', () => {
     const aim = best(viewOf(0.4, -0.3));
     followAim(aim, viewOf(0.4, 0.1), sure);
     expect(aim.goal).toBeGreaterThan(best(viewOf(0.4, 0.1)).goal - 0.004);
-  });
-});
-
-describe('angle of the goal mouth', () => {
-  it.each([
-    // atan2(w y, x^2 + y^2 - w^2 / 4), w 1.83 m; the point is given as depth from the goal line, then sideways. Metres.
-    [5, 0, 0.361995],
-    [10, 0, 0.182492],
-    [8, 5, 0.164555],
-    [4, 4, 0.230713],
-  ])('from %d m out, %d m to the side', (y, x, angle) => {
-    expect(mouthAngle(x, y, 1.83)).toBeCloseTo(angle, 6);
-  });
-
-  it('is nothing from behind', () => {
-    expect(mouthAngle(3, 0)).toBe(0);
-    expect(mouthAngle(3, -2)).toBe(0);
   });
 });

@@ -165,12 +165,6 @@ export function viewInto(out: ShotView, shot: ShotSituation, parameters: ShotPar
   return true;
 }
 
-/** Angle of the goal mouth from (x, y), rad: atan2(w y, x^2 + y^2 - w^2 / 4) for a goal w wide; 0 on or behind the goal line. */
-export function mouthAngle(x: number, y: number, width = 2 * goalHalfWidth): number {
-  if (y <= 0) return 0;
-  return Math.atan2(width * y, x * x + y * y - (width * width) / 4);
-}
-
 function isFromLeft(shot: ShotSituation): boolean {
   if (shot.x !== 0) return shot.x < 0;
   return shot.keeperX !== 0 ? shot.keeperX < 0 : shot.sense < 0;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { goalMouthAngle } from '../geometry/goal-mouth-angle.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
 import { keeperPlaceInto } from './keeper.ts';
 import {
@@ -15,7 +16,6 @@ import {
   createShotSituation,
   createShotView,
   faceKeeperInto,
-  mouthAngle,
   releaseInto,
   rushOfOffHand,
   type ShotSituation,
@@ -183,7 +183,7 @@ describe('shot odds, pro shooter and keeper', () => {
       const view = createShotView();
       viewInto(view, situationAt(x, y), defaultShotParameters);
       const seen = Math.atan(view.right / view.distance) - Math.atan(view.left / view.distance);
-      expect(seen).toBeCloseTo(mouthAngle(x, y), 12);
+      expect(seen).toBeCloseTo(goalMouthAngle(x, y), 12);
     }
   });
 });
