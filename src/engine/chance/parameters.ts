@@ -57,11 +57,11 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.25,
+  probeShare: 0.22,
   probeMargin: 0.3,
   setUpPatience: 11,
   evenStrength: 0.22,
-  continuationTop: 0.24,
+  continuationTop: 0.26,
   continuationRise: 4,
   continuationDead: 2,
   keptShare: 0.6,
