@@ -1,3 +1,4 @@
+import { usualField } from '../field/usual-field.ts';
 import { bestAimInto, createAim, hurryAim, onTargetOdds, saveOdds, saveOddsAt } from './aim.ts';
 import { speedAfter } from './flight.ts';
 import { quickNormalCdf } from './normal-cdf.ts';
@@ -42,7 +43,7 @@ export interface FieldEdges {
 }
 
 /** Where the field ends, yd in the field frame: both rulebooks' 15 yd behind the goal line and 30 yd to a side. */
-export const defaultShotEdges: FieldEdges = { endLine: -15, sideLine: 30 };
+export const defaultShotEdges: FieldEdges = { endLine: usualField.endLine, sideLine: usualField.sideline };
 
 /**
  * Odds of everything that can become of a shot at its best aim.

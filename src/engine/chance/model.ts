@@ -9,6 +9,7 @@ import { createShotSituation, type ShotSituation } from '../ball/shot-view.ts';
 import { createTouch, type Touch } from '../ball/touch.ts';
 import type { DutyChange } from '../defense/discipline.ts';
 import type { TargetParams } from '../defense/targets.ts';
+import { usualField } from '../field/usual-field.ts';
 import type { Athlete } from '../people/athlete.ts';
 import { levelMean } from '../people/levels.ts';
 import { createMovers, type Movers, setMover } from '../people/motion.ts';
@@ -102,8 +103,8 @@ export interface Scratch {
 /** Where a free clear is put in play: just over the midline. Yards. */
 const overTheMidline = 38;
 
-/** Where the run of a released man begins: the scorer's table at midfield. Yards. */
-const table = { x: 30, y: 40 };
+/** Where the run of a released man begins: the gate before the scorer's table at midfield. */
+const table = usualField.gate;
 
 /**
  * Compile a matchup for trials with `seed`.

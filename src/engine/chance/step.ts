@@ -1,4 +1,5 @@
 import { keeperPlaceInto } from '../ball/keeper.ts';
+import { usualField } from '../field/usual-field.ts';
 import { resolveContacts } from '../people/contact.ts';
 import { stepAll } from '../people/motion.ts';
 import { runClocks } from './clock.ts';
@@ -95,8 +96,7 @@ function moveBodies(model: ChanceModel, state: ChanceState): void {
   for (let who = 0; who < 6; who++) keepOutOfCrease(motion, who);
 }
 
-/** Radius of the crease and the room that a careful attacker leaves. Yards. */
-const creaseRadius = 3;
+const { creaseRadius } = usualField;
 
 /** No attacker may be in the crease: it is a wall to him. */
 function keepOutOfCrease(motion: Float64Array, who: number): void {

@@ -1,5 +1,6 @@
 import { shotValue } from '../ball/shot-table.ts';
 import type { ChanceModel } from '../chance/model.ts';
+import { usualField } from '../field/usual-field.ts';
 
 /** Goal odds of a shot from each cell of a grid in front of the goal. Plain data. */
 export interface ShotHeat {
@@ -39,5 +40,5 @@ export function shotHeat(model: ChanceModel, shooter: number, cell = 1): ShotHea
   return { left, bottom, cell, columns, rows, odds_byCell };
 }
 
-/** No attacker may be in the crease. Yards. */
-const creaseRadius = 3;
+/** No attacker may be in the crease. */
+const { creaseRadius } = usualField;
