@@ -18,10 +18,10 @@ export interface Cell {
 }
 
 /**
- * Share of penalties that are called in the unit's own half and begin with a free clear. Nobody counted it; fitted with the other free
- * numbers on the 60 s column (it is what leaves chances without any shot), and used unchanged for the 30 s column.
+ * Share of penalties that are called in the unit's own half and begin with a free clear. Nobody counted it: half, because the field is
+ * as long one way as the other. Not fitted; the same for both columns.
  */
-export const clearedShare = 0.35;
+export const clearedShare = 0.5;
 
 export const proSeed = 20230408;
 
@@ -35,8 +35,10 @@ export const proSeed = 20230408;
 export function playProMix(seconds: number, trials: number, settings: Partial<ChanceSettings> = {}): readonly Cell[] {
   const schemes = schemesFor(5);
   const each = Math.ceil(trials / (proPlays.length * schemes.length));
-  return schemes.flatMap((scheme) =>
-    proPlays.map((play) => {
+  return schemes.flatMap((scheme, row) =>
+    proPlays.map((play, column) => {
+      // Trials of their own for every cell: the same ones would share their luck, and the mix would be far less sure than it says.
+      const first = (row * proPlays.length + column) * each;
       const logsFrom = (start: 'restart' | 'clear', from: number, to: number) => {
         const model = compileChance(
           usualMatchup({ play, scheme, level: 'pro', discipline: 'sharp', seconds, start }),
@@ -46,7 +48,7 @@ export function playProMix(seconds: number, trials: number, settings: Partial<Ch
         return logTrials(model, createChanceState(model), seconds, from, to);
       };
       const cleared = Math.round(each * clearedShare);
-      return { play, scheme, logs: [...logsFrom('clear', 0, cleared), ...logsFrom('restart', cleared, each)] };
+      return { play, scheme, logs: [...logsFrom('clear', first, first + cleared), ...logsFrom('restart', first + cleared, first + each)] };
     }),
   );
 }

@@ -33,13 +33,13 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1.55,
+  scatterScale: 1.47,
   keeperScale: 0.72,
   nearDistance: 10.5,
   speedPower: 1,
   rushScatter: 0.6,
   rushSlowing: 0.12,
-  rushPull: 0.6,
+  rushPull: 0.5,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,

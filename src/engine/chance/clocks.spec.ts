@@ -138,7 +138,7 @@ describe('the last ten seconds of a penalty', () => {
 });
 
 describe('after a goal', () => {
-  const unending: Partial<PenaltyPlan> = { seconds: 60, releasable: false };
+  const unending: Partial<PenaltyPlan> = { seconds: 120, releasable: false };
   const wins = { ...defaultChanceParameters, faceOff: 1 };
   const loses = { ...defaultChanceParameters, faceOff: 0 };
 
@@ -155,7 +155,7 @@ describe('after a goal', () => {
     const [, played] = traces({ level: 'pro', penalty: unending }, 40, wins);
     const early = played.flatMap((trace) =>
       timesOf(trace, 'goal')
-        .filter((time) => time < 60)
+        .filter((time) => time < 120)
         .map((time) => ({ trace, time })),
     );
     expect(early.length).toBeGreaterThan(5);
