@@ -57,14 +57,14 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.2,
+  probeShare: 0.23,
   probeMargin: 0.3,
   setUpPatience: 11,
   evenStrength: 0.22,
   continuationTop: 0.26,
   continuationRise: 4,
   continuationDead: 2,
-  keptShare: 0.63,
+  keptShare: 0.67,
   greedyMargin: 0.01,
   openFloor: 0.92,
   passFloor: 0.9,
