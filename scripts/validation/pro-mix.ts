@@ -48,7 +48,11 @@ export function playProMix(seconds: number, trials: number, settings: Partial<Ch
         return logTrials(model, createChanceState(model), seconds, from, to);
       };
       const cleared = Math.round(each * clearedShare);
-      return { play, scheme, logs: [...logsFrom('clear', first, first + cleared), ...logsFrom('restart', first + cleared, first + each)] };
+      return {
+        play,
+        scheme,
+        logs: [...logsFrom('clear', first, first + cleared), ...logsFrom('restart', first + cleared, first + each)],
+      };
     }),
   );
 }

@@ -1,6 +1,6 @@
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { type Discipline, disciplines, type SchemeId } from '../../src/engine/index.ts';
-import { goalsOf, isMore, lessPaired, roundPlay, usualHold } from './trade-unit.ts';
+import { expectMore, goalsOf, lessPaired, roundPlay, usualHold } from './trade-unit.ts';
 
 // Fact 7 of docs/models/trade-facts.md.
 
@@ -15,5 +15,5 @@ function goals(discipline: Discipline): readonly number[] {
 
 test('7 a late defender costs goals', () => {
   const difference = lessPaired(goals(late), goals(disciplines.faultless));
-  expect(isMore(difference, 2, 0.02), JSON.stringify(difference)).toBe(true);
+  expectMore('7', difference, 2, 0.02);
 });

@@ -14,7 +14,7 @@ import {
   type SchemeId,
   shotOddsInto,
 } from '../../src/engine/index.ts';
-import { isMore, lessApart, roundPlay, tracesOf, usualHold } from './trade-unit.ts';
+import { expectMore, lessApart, roundPlay, tracesOf, usualHold } from './trade-unit.ts';
 
 // Fact 8 of docs/models/trade-facts.md.
 
@@ -55,7 +55,7 @@ test('8b and it is in play', () => {
   const free: number[] = [];
   const pressed: number[] = [];
   for (const scheme of schemes) {
-    for (const { events } of tracesOf({ scheme, play, level: 'college', discipline: disciplines.sharp }, 500)) {
+    for (const { events } of tracesOf({ scheme, play, level: 'college', discipline: disciplines.sharp }, 300)) {
       for (const event of events) {
         if (event.kind !== 'shot' || event.distance < 10 || event.distance > 12) continue;
         (event.pressed ? pressed : free).push(event.goalOdds);
@@ -64,5 +64,5 @@ test('8b and it is in play', () => {
   }
   expect(Math.min(free.length, pressed.length), 'shots of each kind').toBeGreaterThan(30);
   const difference = lessApart(free, pressed);
-  expect(isMore(difference, 3, 0.03), JSON.stringify(difference)).toBe(true);
+  expectMore('8b', difference, 3, 0.03);
 });

@@ -27,7 +27,7 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
-  weighInto(options, model, state, carrier, seen, wantedMates(model, state, carrier));
+  weighInto(options, model, state, carrier, seen, wantedMates(state, carrier), openingMargin(model, state));
   if (takeForced(model, state, carrier)) return;
   if (!state.watching) {
     if (takeRead(model, state, carrier, seen, options)) return;
@@ -37,19 +37,14 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   swingOn(model, state, carrier, options);
 }
 
-/** The mates whose passes matter to him whatever they lead to: those his script, his reads and the swing ask about. One bit each. */
-function wantedMates(model: ChanceModel, state: ChanceState, carrier: number): number {
-  const { unit, ball } = state;
+/** The mates whose passes matter to him whatever they lead to: those his script and his reads ask about. One bit each. */
+function wantedMates(state: ChanceState, carrier: number): number {
+  const { unit } = state;
   let wanted = unit.script.readMates_byCarrier[carrier];
   if (unit.passTo[carrier] >= 0) wanted |= 1 << unit.passTo[carrier];
   if (state.forced !== null) wanted |= 1 << state.forced.to;
-  const swings = unit.phase === phase.probing || unit.phase === phase.resetting || unit.phase === phase.free;
-  const stalls = unit.phase === phase.script && state.time - unit.lastProgress >= model.parameters.stallPatience;
-  if ((swings && state.time - ball.heldSince >= model.parameters.swingTempo) || stalls) wanted |= everyMate;
   return wanted;
 }
-
-const everyMate = 0b111111;
 
 function takeForced(model: ChanceModel, state: ChanceState, carrier: number): boolean {
   const { forced } = state;
@@ -133,6 +128,11 @@ function hasRun(state: ChanceState, who: number, path: Float64Array): boolean {
   return station[2 * who] === path[path.length - 2] && station[2 * who + 1] === path[path.length - 1];
 }
 
+/** How much better than going on a look must be to be taken now. */
+function openingMargin(model: ChanceModel, state: ChanceState): number {
+  return waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin;
+}
+
 /** Whether the unit has a play to run and the time to run it: then only what is plainly there is taken before. */
 function waitsForPlay(model: ChanceModel, state: ChanceState): boolean {
   const { unit } = state;
@@ -149,8 +149,7 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   if (state.unit.phase === phase.settingUp) return false;
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
-  const floor =
-    options.holdValue + (waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin);
+  const floor = options.holdValue + openingMargin(model, state);
   const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;
@@ -174,8 +173,8 @@ function staysOpen(
   if (to === carrier) return true;
   const believed = options.completion_byMate[to];
   const windUp = model.athletes[carrier].passRelease * windUpShare;
-  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.foreseen);
-  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), true);
+  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
+  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), 0);
   const worse = Math.min(believed, options.completion_byMate[to]);
   options.completion_byMate[to] = worse;
   return worse >= model.parameters.openFloor * model.passNorm && options.value_byMate[to] > floor;

@@ -1,8 +1,9 @@
-import type { ChanceModel } from './model.ts';
+import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { windUpPass } from './pass.ts';
 import { clearOrders, startScript } from './script.ts';
 import { ballMode, type ChanceState, type Phase, phase, stride, task } from './state.ts';
+import { weighPass } from './weigh.ts';
 
 /** A man counts as in his place within this distance. Yards. */
 const inPlace = 2;
@@ -119,7 +120,7 @@ function towardRestart(
 ): number {
   const goal = restartMan(model, state);
   if (carrier === goal) return -1;
-  if (options.completion_byMate[goal] >= floor) return goal;
+  if (judge(model, state, carrier, goal, options) >= floor) return goal;
   return onRound(model, state, carrier, options, floor);
 }
 
@@ -127,22 +128,31 @@ function towardRestart(
 function onRound(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
   const { view } = state.coverage;
   const seat = seatOf(view.ring, view.ringSize, carrier);
-  if (seat < 0) return safest(options, floor);
+  if (seat < 0) return safest(model, state, carrier, options, floor);
   const size = view.ringSize;
   const next = view.ring[(seat + 1) % size];
   const back = view.ring[(seat + size - 1) % size];
   const first = state.ball.passer === next ? back : next;
   const second = first === next ? back : next;
-  if (options.completion_byMate[first] >= Math.max(floor, sure * model.passNorm)) return first;
-  if (options.completion_byMate[second] >= Math.max(floor, sure * model.passNorm)) return second;
-  return safest(options, floor);
+  const enough = Math.max(floor, sure * model.passNorm);
+  if (judge(model, state, carrier, first, options) >= enough) return first;
+  if (judge(model, state, carrier, second, options) >= enough) return second;
+  return safest(model, state, carrier, options, floor);
 }
 
-function safest(options: Options, floor: number): number {
+/** Odds of a pass in the carrier's picture, weighed now if nothing asked for it before. */
+function judge(model: ChanceModel, state: ChanceState, carrier: number, mate: number, options: Options): number {
+  if (mate !== carrier && options.completion_byMate[mate] === 0) {
+    weighPass(options, model, state, carrier, mate, model.scratch.foreseen, timeLeft(model, state), 0);
+  }
+  return options.completion_byMate[mate];
+}
+
+function safest(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
   let best = -1;
   let most = floor;
   for (let mate = 0; mate < 6; mate++) {
-    if (options.completion_byMate[mate] > most) {
+    if (judge(model, state, carrier, mate, options) > most) {
       most = options.completion_byMate[mate];
       best = mate;
     }

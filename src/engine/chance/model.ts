@@ -88,6 +88,8 @@ export interface Scratch {
   readonly options: Options;
   /** The bodies as the carrier who decides expects them; laid out like `motion`. */
   readonly foreseen: Float64Array;
+  /** The same if nobody stops: his second look at a pass. */
+  readonly secondLook: Float64Array;
   readonly arrival: Float64Array;
   readonly odds: Float64Array;
   readonly point: Float64Array;
@@ -239,6 +241,7 @@ function createScratch(agents: number): Scratch {
     placement: createPlacement(),
     options: createOptions(),
     foreseen: new Float64Array(stride * agents),
+    secondLook: new Float64Array(stride * agents),
     arrival: new Float64Array(agents),
     odds: new Float64Array(agents),
     point: new Float64Array(2),

@@ -19,8 +19,8 @@ const secondChanceDelay = 6;
 /**
  * Weigh what the carrier can do, in the picture `motion` (what he sees, or the truth when looks are measured).
  *
- * A pass is weighed when the receiver's shot would be worth more than going on, or when his bit in `wanted` is set (bit i for
- * mate i); the others get odds and worth 0: nobody throws them, and most of the time that is most of them. Allocates nothing.
+ * A pass is weighed when the receiver's shot, if the ball surely came, would beat going on by more than `margin`, or when his bit in
+ * `wanted` is set (bit i for mate i); the others get odds and worth 0: nobody throws them, and most of the time that is most of them. Allocates nothing.
  */
 export function weighInto(
   out: Options,
@@ -29,6 +29,7 @@ export function weighInto(
   carrier: number,
   motion: Float64Array,
   wanted: number,
+  margin: number,
 ): void {
   const left = timeLeft(model, state);
   out.holdValue = continuation(model.parameters, left);
@@ -38,7 +39,17 @@ export function weighInto(
     out.completion_byMate[mate] = 0;
     out.shotOdds_byMate[mate] = 0;
     out.lob_byMate[mate] = 0;
-    if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, left, (wanted & (1 << mate)) !== 0);
+    if (mate !== carrier)
+      weighPass(
+        out,
+        model,
+        state,
+        carrier,
+        mate,
+        motion,
+        left,
+        (wanted & (1 << mate)) !== 0 ? 0 : out.holdValue + margin,
+      );
   }
 }
 
@@ -122,7 +133,7 @@ export function weighPass(
   mate: number,
   motion: Float64Array,
   left: number,
-  wanted: boolean,
+  floor: number,
 ): void {
   const { point } = model.scratch;
   const fromX = motion[stride * carrier];
@@ -130,9 +141,12 @@ export function weighPass(
   const roughFlight = meetInto(point, model, state, carrier, mate, motion);
   const x = point[0];
   const y = point[1];
-  const rough = shotOffPass(model, mate, motion, x, y, roughFlight);
   const passRelease = model.athletes[mate].shotRelease * quickShare;
-  if (!wanted && worthOfShot(model, rough, left - roughFlight - passRelease) <= out.holdValue) return;
+  const rest = left - roughFlight - passRelease;
+  // Cheap questions first: not even an unhurried shot, or not even a pass that surely comes, would be enough.
+  if (floor > 0 && worthOfShot(model, unhurriedOdds(model, mate, motion, x, y, roughFlight), rest) <= floor) return;
+  const rough = shotOffPass(model, mate, motion, x, y, roughFlight);
+  if (floor > 0 && worthOfShot(model, rough, rest) <= floor) return;
   chooseHeight(out, model, mate, fromX, fromY, x, y, model.athletes[carrier].passSpeed, motion);
   const flight = out.flight_byMate[mate];
   const odds = out.lob_byMate[mate] === 1 ? shotOffPass(model, mate, motion, x, y, flight) : rough;
@@ -165,6 +179,22 @@ function meetInto(
   out[0] = x * meet + motion[stride * mate + 2] * lead;
   out[1] = y * meet + motion[stride * mate + 3] * lead;
   return flight;
+}
+
+/** Goal odds of a mate who catches at (x, y), if nobody comes to hurry him: never less than `shotOffPass`. */
+function unhurriedOdds(
+  model: ChanceModel,
+  mate: number,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  flight: number,
+): number {
+  if (!inRange(model, x, y)) return 0;
+  const release = model.athletes[mate].shotRelease * quickShare;
+  const step = stepShare(x, y, stepDown * quickShare);
+  const lag = lagAfter(model, motion, x * step, y * step, flight + release);
+  return shotValue(model.shotTables[mate], x * step, y * step, lag, 0);
 }
 
 /** Goal odds of a mate who catches at (x, y) after `flight` seconds and shoots off the catch. */

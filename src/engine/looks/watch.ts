@@ -96,7 +96,15 @@ function watchMoment(watch: Watch): void {
   const { model, state, options, spells } = watch;
   const hand = handOf(state);
   if (hand >= 0) {
-    weighInto(options, model, state, hand, state.bodies.motion, unsettledMates(spells, hand));
+    weighInto(
+      options,
+      model,
+      state,
+      hand,
+      state.bodies.motion,
+      unsettledMates(spells, hand),
+      model.parameters.greedyMargin,
+    );
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
   }
