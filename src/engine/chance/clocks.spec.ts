@@ -15,8 +15,8 @@ const rounding = 1e-9;
 /** Places are stored in 32 bits. Yards. */
 const near = 1e-4;
 
-/** Men who never think that a shot is good enough: nothing but the clocks ends their chances, save a lost ball. */
-const patient = { ...defaultChanceParameters, continuationTop: 50, continuationDead: 0 };
+/** Men who shoot from nowhere: nothing but the clocks ends their chances, save a lost ball. */
+const patient = { ...defaultChanceParameters, shotRange: 0 };
 
 function traces(choice: SampleChoice, count: number, parameters = defaultChanceParameters): [ChanceModel, Trace[]] {
   const model = compileChance(sampleMatchup(choice), seed, { parameters });
