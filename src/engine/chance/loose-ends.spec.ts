@@ -142,7 +142,7 @@ describe('a man who has stepped in by a read', () => {
 
 describe('a forced look is weighed before it is thrown', () => {
   it('whatever it leads to', () => {
-    const model = compileChance(sampleMatchup({ scheme: schemes['five-man'] }), seed);
+    const model = compileChance(sampleMatchup({ scheme: schemes['five-man-rotation'] }), seed);
     let thrown = 0;
     const from = model.program.starter;
     for (let to = 0; to < 6; to++) {
