@@ -40,7 +40,7 @@ export function usualMatchup({ play, scheme, level, discipline, seconds, start =
     discipline: defenders.map(() => disciplines[discipline]),
     keeper: createKeeper({ level }),
     released: defender(level, false),
-    penalty: { seconds, releasable: true, start, shotClock: null, runBack: 40 },
+    penalty: { seconds, releasable: true, start, shotClock: null },
     sense: 1,
     star: bestShooter(play),
   };

@@ -36,9 +36,6 @@ export type BuiltMatchup =
   /** A plain sentence: what is missing. */
   | { readonly kind: 'refused'; readonly reason: string };
 
-/** From the scorer's table at midfield to a place in front of the goal, yd. */
-const runBack = 40;
-
 /** The ids of all schemes that a playbook can be tested against: the built-in ones, then its own. */
 export function schemeIds(playbook: Playbook): readonly string[] {
   return [
@@ -97,7 +94,6 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
         releasable: code.penalties.goalReleases.value,
         start: scheme.defenders < evenSides ? 'restart' : 'flagDown',
         shotClock: code.shotClock.value?.afterPenalty.atOrBelow ?? null,
-        runBack,
       },
       sense: choice.side === 'left' ? -1 : 1,
       star: starOf(play, players),

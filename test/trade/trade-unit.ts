@@ -63,7 +63,7 @@ export function tradeMatchup({ scheme: id, play, level = 'highSchool', disciplin
     discipline: defenders.map(() => discipline ?? disciplines.ordinary),
     keeper: createKeeper({ level }),
     released: defenderOf(level, false),
-    penalty: { seconds: penaltySeconds, releasable: true, start: 'restart', shotClock: null, runBack: 40 },
+    penalty: { seconds: penaltySeconds, releasable: true, start: 'restart', shotClock: null },
     sense: 1,
   };
 }

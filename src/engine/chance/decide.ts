@@ -3,16 +3,15 @@ import { fakeTo } from './fake.ts';
 import { startReset, swingOn } from './flow.ts';
 import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
-import { windUpPass } from './pass.ts';
+import { passReason, windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
 import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
 import { beatIsComing, clearOrders, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
-import { ballMode, type ChanceState, phase, task } from './state.ts';
+import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
+import { driveIn } from './unit-tasks.ts';
 import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
-
-const because = { script: 0, read: 1, open: 2, safe: 3 } as const;
 
 /**
  * Let the man with the ball look round and act, if it is time: first the reads he was taught, then what is plainly
@@ -54,7 +53,7 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
   // The ball has already gone on: the look was missed, and the trial is worth what it is worth without it.
   if (carrier !== forced.from) return false;
   if (forced.to === carrier) windUpShot(model, state);
-  else windUpPass(model, state, forced.to, 0, because.open);
+  else windUpPass(model, state, forced.to, 0, passReason.open);
   return true;
 }
 
@@ -104,7 +103,7 @@ function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read
   const action = read.then;
   switch (action.kind) {
     case 'pass':
-      windUpPass(model, state, action.to, passStyles.indexOf(action.style), because.read);
+      windUpPass(model, state, action.to, passStyles.indexOf(action.style), passReason.read);
       return true;
     case 'shot':
       windUpShot(model, state);
@@ -154,7 +153,7 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;
   if (to === carrier) windUpShot(model, state);
-  else windUpPass(model, state, to, 0, because.open);
+  else windUpPass(model, state, to, 0, passReason.open);
   return true;
 }
 
@@ -199,14 +198,9 @@ function bestLook(model: ChanceModel, carrier: number, options: Options): number
 
 /** Step in with the stick up; he looks again on the way, so a defender who comes makes a pass of it. */
 function runIn(state: ChanceState, carrier: number): boolean {
-  const { unit, bodies } = state;
-  const x = bodies.motion[4 * carrier];
-  const y = bodies.motion[4 * carrier + 1];
-  const share = stepShare(x, y, stepIn);
+  const { motion } = state.bodies;
   state.ball.ranIn = true;
-  unit.task[carrier] = task.drive;
-  unit.station[2 * carrier] = x * share;
-  unit.station[2 * carrier + 1] = y * share;
+  driveIn(state, carrier, stepShare(motion[stride * carrier], motion[stride * carrier + 1], stepIn));
   return true;
 }
 
@@ -238,7 +232,7 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   // A pass on the end of a carry waits for the carry; a pass that has been given up waits for nothing.
   if (unit.task[carrier] === task.carry && carryLeft(state, carrier)) return true;
   if (options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm) {
-    windUpPass(model, state, to, unit.passStyle[carrier], because.script);
+    windUpPass(model, state, to, unit.passStyle[carrier], passReason.script);
     return true;
   }
   const since = Math.max(unit.passSince[carrier], ball.readyAt);
@@ -253,8 +247,8 @@ function carryLeft(state: ChanceState, carrier: number): boolean {
   const path = state.unit.path[carrier];
   if (path === null) return false;
   const { motion } = state.bodies;
-  const dx = path[path.length - 2] - motion[4 * carrier];
-  const dy = path[path.length - 1] - motion[4 * carrier + 1];
+  const dx = path[path.length - 2] - motion[stride * carrier];
+  const dy = path[path.length - 1] - motion[stride * carrier + 1];
   return dx * dx + dy * dy > lastStride * lastStride;
 }
 

@@ -1,14 +1,12 @@
 import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
-import { windUpPass } from './pass.ts';
+import { passReason, windUpPass } from './pass.ts';
 import { clearOrders, startScript } from './script.ts';
 import { ballMode, type ChanceState, type Phase, phase, stride, task } from './state.ts';
 import { weighPass } from './weigh.ts';
 
 /** A man counts as in his place within this distance. Yards. */
 const inPlace = 2;
-/** Why a pass of the swing is thrown: see `passReasons`. */
-const safe = 3;
 /** A ball that is not wanted anywhere in particular goes on round; a pass worse than this is not thrown. */
 const swingFloor = 0.95;
 /** The longer he holds it, the less sure a pass has to be: by this much a second, down to this. */
@@ -31,7 +29,7 @@ export function startReset(model: ChanceModel, state: ChanceState): void {
 }
 
 /** Everyone to his spot. */
-export function sendHome(model: ChanceModel, state: ChanceState): void {
+function sendHome(model: ChanceModel, state: ChanceState): void {
   const { unit, bodies, ball } = state;
   unit.station.set(model.program.homes);
   unit.post.set(model.program.homes);
@@ -42,7 +40,7 @@ export function sendHome(model: ChanceModel, state: ChanceState): void {
 }
 
 /** Whether the set is up and the right man has the ball. */
-export function setIsUp(model: ChanceModel, state: ChanceState, ballMan: number, patience: number): boolean {
+function setIsUp(model: ChanceModel, state: ChanceState, ballMan: number, patience: number): boolean {
   const { ball, unit } = state;
   if (ball.mode !== ballMode.held || ball.holder !== ballMan) return false;
   if (state.time - unit.phaseSince >= patience) return true;
@@ -108,7 +106,7 @@ export function swingOn(model: ChanceModel, state: ChanceState, carrier: number,
     unit.phase === phase.resetting
       ? towardRestart(model, state, carrier, options, floor)
       : onRound(model, state, carrier, options, floor);
-  if (to >= 0) windUpPass(model, state, to, 0, safe);
+  if (to >= 0) windUpPass(model, state, to, 0, passReason.safe);
 }
 
 function towardRestart(

@@ -9,6 +9,7 @@ import type { ChanceModel } from './model.ts';
 import { loseBall, takeBall } from './possession.ts';
 import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
 import type { TurnoverKind } from './trace.ts';
+import { standHere } from './unit-tasks.ts';
 
 /** Picking a ball up off the ground takes this long. Seconds. */
 const scoopSeconds = 0.3;
@@ -102,9 +103,7 @@ export function endLooseBall(model: ChanceModel, state: ChanceState): void {
     return;
   }
   takeBall(model, state, ball.winner);
-  unit.task[ball.winner] = task.stay;
-  unit.station[2 * ball.winner] = state.bodies.motion[stride * ball.winner];
-  unit.station[2 * ball.winner + 1] = state.bodies.motion[stride * ball.winner + 1];
+  standHere(state, ball.winner);
   // A scramble breaks every script: the unit plays what comes open and then sets up again.
   unit.phase = phase.free;
   unit.phaseSince = state.time;

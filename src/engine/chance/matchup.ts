@@ -15,8 +15,6 @@ export interface PenaltyPlan {
   readonly start: 'restart' | 'clear' | 'flagDown';
   /** Shot clock at the restart; `null` where the code has none. */
   readonly shotClock: number | null;
-  /** How far the penalized man runs from the scorer's table to his place before the sides are even, yd. */
-  readonly runBack: number;
 }
 
 /** One play, by six men, against one scheme, by its men: all that a trial depends on besides its seed and number. */

@@ -1,6 +1,7 @@
 /**
- * The numbers of the chance that no source gives. They are fitted together on the 60 s column of the pro timing table
- * (docs/models/chance.md); nothing else is fitted on. Seconds and yards.
+ * The numbers of the chance that no source gives. `probeShare`, `continuationTop`, `keptShare` and `openFloor` were searched for on the 60 s
+ * column of the pro timing table, then set by hand near what was found; the rest are assumptions, shaped with both columns in
+ * sight (docs/models/chance-fit.md). Seconds and yards.
  */
 export interface ChanceParameters {
   /** From the whistle until the set is up: 4 to 6 s of a restart (derived from the timing table: docs/models/chance.md). */

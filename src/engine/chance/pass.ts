@@ -15,8 +15,9 @@ import { ballMode, type ChanceState, passFate, stride, task } from './state.ts';
 import { nearestDefender } from './unit-tasks.ts';
 import { meetStep, stepShare, telegraph } from './weigh.ts';
 
-/** Why a pass was thrown; stored as its index. */
-export const passReasons = ['script', 'read', 'open', 'safe'] as const;
+/** Why a pass was thrown, as it is stored; `passReasons` is what people read. */
+export const passReason = { script: 0, read: 1, open: 2, safe: 3 } as const;
+const passReasons = ['script', 'read', 'open', 'safe'] as const;
 
 /** A hurried thrower scatters this much more with a man on his hands. */
 const hurryWidening = 0.6;

@@ -3,6 +3,7 @@ import type { ChanceModel } from './model.ts';
 import { fireTriggers } from './script.ts';
 import { ballMode, type ChanceState, stride, task } from './state.ts';
 import type { TurnoverKind } from './trace.ts';
+import { standHere } from './unit-tasks.ts';
 
 /** Fewer than this many attackers between the ball and midfield let the other side run a fast break. */
 export const fastBreakBelow = 2;
@@ -12,15 +13,11 @@ export const windUpShare = 0.5;
 
 /** An attacker has the ball in his stick. */
 export function catchBall(model: ChanceModel, state: ChanceState, who: number): void {
-  const { ball, unit, bodies } = state;
+  const { ball, unit } = state;
   state.counts.passesCaught++;
   takeBall(model, state, who);
   ball.assistedBy = ball.passer;
-  if (unit.task[who] === task.receive) {
-    unit.task[who] = task.stay;
-    unit.station[2 * who] = bodies.motion[stride * who];
-    unit.station[2 * who + 1] = bodies.motion[stride * who + 1];
-  }
+  if (unit.task[who] === task.receive) standHere(state, who);
   state.recorder?.event({ kind: 'catch', time: state.time, who });
   unit.passSince[who] = state.time;
   fireTriggers(state, 'catch', who, -1);

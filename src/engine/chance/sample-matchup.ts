@@ -169,7 +169,6 @@ export function sampleMatchup(choice: SampleChoice = {}): Matchup {
       releasable: true,
       start: scheme.defenders < 6 ? 'restart' : 'flagDown',
       shotClock: null,
-      runBack: 40,
       ...choice.penalty,
     },
     sense,

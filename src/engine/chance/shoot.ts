@@ -11,14 +11,14 @@ import { drawKind } from './draw-kinds.ts';
 import { dropBall } from './loose-ball.ts';
 import type { ChanceModel } from './model.ts';
 import { loseBall } from './possession.ts';
-import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
-import { nearestDefenderIndex } from './unit-tasks.ts';
+import { ballMode, type ChanceState, phase, stride } from './state.ts';
+import { driveIn, nearestDefenderIndex } from './unit-tasks.ts';
 import { rushAt, stepDown, stepShare } from './weigh.ts';
 
 /** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
 export const farShot = 16;
 /** A shot within this time of the catch was made by the pass. Seconds. */
-export const assistedWithin = 3;
+const assistedWithin = 3;
 /** A man who is pressed lets go this much sooner than his full release, and pays for it in rush. */
 const hurriedRelease = 0.55;
 /** A shooter faster than this is on the run. Yards a second. */
@@ -36,10 +36,7 @@ export function windUpShot(model: ChanceModel, state: ChanceState): void {
   unit.mustShoot[shooter] = 0;
   const x = state.bodies.motion[stride * shooter];
   const y = state.bodies.motion[stride * shooter + 1];
-  const share = stepShare(x, y, stepDown * 2);
-  unit.task[shooter] = task.drive;
-  unit.station[2 * shooter] = x * share;
-  unit.station[2 * shooter + 1] = y * share;
+  driveIn(state, shooter, stepShare(x, y, stepDown * 2));
 }
 
 /** The ball leaves the stick: what becomes of it is drawn here, from where everyone really is. */

@@ -61,6 +61,26 @@ export function aim(state: ChanceState, agent: number, x: number, y: number, arr
   bodies.effort[agent] = effort;
 }
 
+/** Make a place the one where a man stays. */
+export function stationAt(state: ChanceState, who: number, x: number, y: number): void {
+  state.unit.station[2 * who] = x;
+  state.unit.station[2 * who + 1] = y;
+}
+
+/** Let a man stay where he is now. */
+export function standHere(state: ChanceState, who: number): void {
+  const { motion } = state.bodies;
+  state.unit.task[who] = task.stay;
+  stationAt(state, who, motion[stride * who], motion[stride * who + 1]);
+}
+
+/** Send the man with the ball toward a share of his way from the goal: 1 is where he is. */
+export function driveIn(state: ChanceState, who: number, share: number): void {
+  const { motion } = state.bodies;
+  state.unit.task[who] = task.drive;
+  stationAt(state, who, motion[stride * who] * share, motion[stride * who + 1] * share);
+}
+
 /** Run with the ball, or step into a shot, to the station set for it. */
 function drive(state: ChanceState, who: number): void {
   const { unit, ball } = state;
@@ -107,8 +127,7 @@ function followPath(state: ChanceState, who: number): void {
 
 function finishPath(state: ChanceState, who: number, path: Float64Array): void {
   const { unit } = state;
-  unit.station[2 * who] = path[path.length - 2];
-  unit.station[2 * who + 1] = path[path.length - 1];
+  stationAt(state, who, path[path.length - 2], path[path.length - 1]);
   unit.post[2 * who] = unit.station[2 * who];
   unit.post[2 * who + 1] = unit.station[2 * who + 1];
   unit.task[who] = task.stay;
@@ -128,14 +147,10 @@ function runIsOpen(model: ChanceModel, state: ChanceState, who: number): boolean
 
 /** Distance from a place to the nearest defender who takes part, in a (possibly past) picture of the field. Yards. */
 export function nearestDefender(model: ChanceModel, motion: Float64Array, x: number, y: number): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let agent = 6; agent < 6 + model.covering; agent++) {
-    const dx = motion[stride * agent] - x;
-    const dy = motion[stride * agent + 1] - y;
-    const square = dx * dx + dy * dy;
-    if (square < least) least = square;
-  }
-  return Math.sqrt(least);
+  const at = stride * nearestDefenderIndex(model, motion, x, y);
+  const dx = motion[at] - x;
+  const dy = motion[at + 1] - y;
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 function setPick(state: ChanceState, who: number): void {
@@ -154,8 +169,7 @@ function setPick(state: ChanceState, who: number): void {
   const dy = y - bodies.motion[stride * who + 1];
   // Only a man who has come to a stop is a legal pick; from then on others must go round him.
   bodies.planted[who] = dx * dx + dy * dy < arrivalRadius * arrivalRadius ? 1 : 0;
-  unit.station[2 * who] = x;
-  unit.station[2 * who + 1] = y;
+  stationAt(state, who, x, y);
   aim(state, who, x, y, 1, sprint);
 }
 

@@ -110,8 +110,10 @@ function weighStepIn(
   )
     return;
   const release = stepInSeconds + model.athletes[carrier].shotRelease;
-  const odds = inRange(model, x * share, y * share)
-    ? oddsAfter(model, carrier, motion, x * share, y * share, release)
+  const endX = x * share;
+  const endY = y * share;
+  const odds = inRange(model, endX, endY)
+    ? oddsWithRush(model, carrier, motion, endX, endY, release, rushAt(model, motion, endX, endY, release))
     : 0;
   out.stepInValue = worthOfShot(model, odds, left - release);
 }
@@ -125,6 +127,10 @@ function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number
   return odds + (1 - odds) * again;
 }
 
+/**
+ * Weigh one pass into `out`, unless its receiver's shot could not be worth more than `floor` (0: weigh it whatever it leads to).
+ * `left` is seconds of penalty still to use.
+ */
 export function weighPass(
   out: Options,
   model: ChanceModel,
@@ -144,12 +150,13 @@ export function weighPass(
   const passRelease = model.athletes[mate].shotRelease * quickShare;
   const rest = left - roughFlight - passRelease;
   // Cheap questions first: not even an unhurried shot, or not even a pass that surely comes, would be enough.
-  if (floor > 0 && worthOfShot(model, unhurriedOdds(model, mate, motion, x, y, roughFlight), rest) <= floor) return;
-  const rough = shotOffPass(model, mate, motion, x, y, roughFlight);
+  if (floor > 0 && worthOfShot(model, shotOffPass(model, mate, motion, x, y, roughFlight, false), rest) <= floor)
+    return;
+  const rough = shotOffPass(model, mate, motion, x, y, roughFlight, true);
   if (floor > 0 && worthOfShot(model, rough, rest) <= floor) return;
   chooseHeight(out, model, mate, fromX, fromY, x, y, model.athletes[carrier].passSpeed, motion);
   const flight = out.flight_byMate[mate];
-  const odds = out.lob_byMate[mate] === 1 ? shotOffPass(model, mate, motion, x, y, flight) : rough;
+  const odds = out.lob_byMate[mate] === 1 ? shotOffPass(model, mate, motion, x, y, flight, true) : rough;
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
   out.completion_byMate[mate] = caught;
   out.shotOdds_byMate[mate] = odds;
@@ -181,23 +188,10 @@ function meetInto(
   return flight;
 }
 
-/** Goal odds of a mate who catches at (x, y), if nobody comes to hurry him: never less than `shotOffPass`. */
-function unhurriedOdds(
-  model: ChanceModel,
-  mate: number,
-  motion: Float64Array,
-  x: number,
-  y: number,
-  flight: number,
-): number {
-  if (!inRange(model, x, y)) return 0;
-  const release = model.athletes[mate].shotRelease * quickShare;
-  const step = stepShare(x, y, stepDown * quickShare);
-  const lag = lagAfter(model, motion, x * step, y * step, flight + release);
-  return shotValue(model.shotTables[mate], x * step, y * step, lag, 0);
-}
-
-/** Goal odds of a mate who catches at (x, y) after `flight` seconds and shoots off the catch. */
+/**
+ * Goal odds of a mate who catches at (x, y) after `flight` seconds and shoots off the catch; not `hurried`: if nobody comes to
+ * hurry him, which is never less.
+ */
 function shotOffPass(
   model: ChanceModel,
   mate: number,
@@ -205,26 +199,28 @@ function shotOffPass(
   x: number,
   y: number,
   flight: number,
+  hurried: boolean,
 ): number {
   if (!inRange(model, x, y)) return 0;
-  const release = model.athletes[mate].shotRelease * quickShare;
+  const seconds = flight + model.athletes[mate].shotRelease * quickShare;
   const step = stepShare(x, y, stepDown * quickShare);
-  return oddsAfter(model, mate, motion, x * step, y * step, flight + release);
+  const rush = hurried ? rushAt(model, motion, x * step, y * step, seconds) : 0;
+  return oddsWithRush(model, mate, motion, x * step, y * step, seconds, rush);
 }
 
 /** A man who shoots off the catch with his feet set needs this share of his full release. */
 const quickShare = 0.75;
 
-/** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper and the nearest defender as far on as they can be. */
-function oddsAfter(
+/** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper as far on as he can be by then. */
+function oddsWithRush(
   model: ChanceModel,
   shooter: number,
   motion: Float64Array,
   x: number,
   y: number,
   seconds: number,
+  rush: number,
 ): number {
-  const rush = rushAt(model, motion, x, y, seconds);
   return (
     shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rush) *
     (1 - blockedShare * rush * rush)
@@ -303,14 +299,7 @@ export function rushAt(model: ChanceModel, motion: Float64Array, x: number, y: n
 }
 
 /** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
-export function gapAt(
-  model: ChanceModel,
-  motion: Float64Array,
-  x: number,
-  y: number,
-  seconds: number,
-  most: number,
-): number {
+function gapAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number, most: number): number {
   let gap = most;
   for (let agent = 6; agent < 6 + model.covering; agent++) {
     const reaction = model.reaction_byAgent[agent];
@@ -330,7 +319,7 @@ export function gapAt(
 }
 
 /** How far the keeper will still trail the ball (see `keeperLag`) when it is shot from (x, y) after `seconds`. Yards. */
-export function lagAfter(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
+function lagAfter(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
   const { keeper } = model;
   const lag = keeperLag(motion[stride * keeper], motion[stride * keeper + 1], x, y);
   const moving = seconds - model.reaction_byAgent[keeper];
