@@ -1,5 +1,6 @@
 // Zones: engine <- playbook <- render <- {worker, app, cli}. Each rule has a known-bad file in test/guards/bad/zones.
-const tests = '[.](spec|props)[.]ts$';
+/** Tests, and what only tests share. */
+const tests = '[.](spec|props|fixture)[.]ts$';
 
 /** A pure layer: its code, tests aside, reaches only what is named. No other layer, no package, no node: module. */
 const closed = (layer, reachable, comment) => ({
@@ -57,6 +58,13 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/', pathNot: tests },
       to: { dependencyTypes: ['npm-dev'], pathNot: 'node_modules/@types/' },
+    },
+    {
+      name: 'no-test-in-what-ships',
+      comment: 'a fixture is made for tests: its numbers stand for nothing that a user asked for',
+      severity: 'error',
+      from: { path: '^(src|scenarios|bench|scripts)/', pathNot: tests },
+      to: { path: tests },
     },
     {
       name: 'resolvable',

@@ -4,7 +4,7 @@ import { lookSentence } from './look-words.ts';
 import { count, perChance, percent, withInterval } from './number-text.ts';
 import { reportsJson } from './report-json.ts';
 import { howToRead, isClearlyApart, reportText } from './report-text.ts';
-import { sampleLook, sampleNames, sampleReport, sampleScheme, sampleTally } from './sample-report.ts';
+import { sampleLook, sampleNames, sampleReport, sampleScheme, sampleTally } from './sample-report.fixture.ts';
 import { tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 

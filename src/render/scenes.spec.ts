@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mirrorPlay } from '../engine/index.ts';
 import { fieldScene, unitView, viewAround } from './field-scene.ts';
-import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.ts';
+import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.fixture.ts';
 import { wrapText } from './page-layout.ts';
 import { placeLabels } from './people-marks.ts';
 import { playScene } from './play-scene.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { handMadeTrace } from './hand-made.ts';
+import { handMadeTrace } from './hand-made.fixture.ts';
 import { agentPath, ballPath, frameAt, traceEnd } from './trace-frame.ts';
 
 const trace = handMadeTrace();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { duty, type TraceEvent } from '../engine/index.ts';
-import { handMadeNames, handMadeTrace } from './hand-made.ts';
+import { handMadeNames, handMadeTrace } from './hand-made.fixture.ts';
 import { distanceToSegment } from './lane-words.ts';
 import { dutyClause, eventLine, eventWords, percent } from './words.ts';
 

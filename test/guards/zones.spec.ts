@@ -23,6 +23,7 @@ test.each([
   ['one-door-from-outside', 'bench/past-door.ts'],
   ['no-cycle', 'src/engine/cycle-a.ts'],
   ['no-dev-package-in-src', 'src/cli/imports-dev-package.ts'],
+  ['no-test-in-what-ships', 'src/engine/imports-fixture.ts'],
   ['resolvable', 'src/engine/imports-nothing.ts'],
   ['telling-name', 'src/engine/imports-vague-name.ts'],
 ])('%s stops %s', (rule, file) => {

@@ -5,7 +5,7 @@ import type { PenaltyPlan } from './matchup.ts';
 import { type ChanceModel, compileChance } from './model.ts';
 import { defaultChanceParameters } from './parameters.ts';
 import { recordTrace } from './run.ts';
-import { busyPlay, type SampleChoice, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, type SampleChoice, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import { stepSeconds } from './state.ts';
 import type { Trace, TraceEvent } from './trace.ts';
 

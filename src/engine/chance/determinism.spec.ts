@@ -6,7 +6,7 @@ import { createChanceState } from './create-state.ts';
 import type { Matchup } from './matchup.ts';
 import { compileChance } from './model.ts';
 import { recordTrace, runTrial } from './run.ts';
-import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import type { ChanceState } from './state.ts';
 import type { Trace } from './trace.ts';
 

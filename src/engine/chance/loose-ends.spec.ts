@@ -7,7 +7,7 @@ import type { PenaltyPlan } from './matchup.ts';
 import { type ChanceModel, compileChance } from './model.ts';
 import { defaultChanceParameters } from './parameters.ts';
 import { advanceTrial, beginTrial, recordTrace } from './run.ts';
-import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import { giveOrder, startScript } from './script.ts';
 import { endShot } from './shoot.ts';
 import { ballMode, type ChanceState, stride, task } from './state.ts';

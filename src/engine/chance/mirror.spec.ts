@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { schemeList } from '../defense/schemes.ts';
 import { compileChance } from './model.ts';
 import { recordTrace } from './run.ts';
-import { busyPlay, mirrorMatchup, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, mirrorMatchup, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import type { Trace } from './trace.ts';
 
 // Mirroring play, hands, duties, start and draws together gives exactly the mirrored trace: same men, x negated, same events.

@@ -6,7 +6,7 @@ import { pairedDifference } from '../statistics/paired-difference.ts';
 import { runTrials } from '../trials/run-trials.ts';
 import { createChanceState } from './create-state.ts';
 import { compileChance } from './model.ts';
-import { type SampleChoice, sampleMatchup } from './sample-matchup.ts';
+import { type SampleChoice, sampleMatchup } from './sample-matchup.fixture.ts';
 
 // Better men do better, on the whole: the same luck for both (common random numbers), seed, trials, schemes and margin fixed beforehand.
 // Margin: the whole 95 % interval of the difference in goals a chance lies above 0.

@@ -7,7 +7,7 @@ import { createChanceState } from './create-state.ts';
 import { type ChanceModel, compileChance } from './model.ts';
 import { defaultChanceParameters } from './parameters.ts';
 import { advanceTrial, beginTrial, recordTrace } from './run.ts';
-import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import { stepSeconds } from './state.ts';
 import type { Trace } from './trace.ts';
 

@@ -3,7 +3,7 @@ import { schemeList } from '../defense/schemes.ts';
 import { createChanceState } from './create-state.ts';
 import { type ChanceModel, compileChance } from './model.ts';
 import { recordTrace, runTrial } from './run.ts';
-import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.ts';
+import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import type { Counts } from './state.ts';
 import type { Trace, TraceEvent } from './trace.ts';
 

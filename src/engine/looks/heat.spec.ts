@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compileChance } from '../chance/model.ts';
-import { sampleMatchup } from '../chance/sample-matchup.ts';
+import { sampleMatchup } from '../chance/sample-matchup.fixture.ts';
 import { shotHeat } from './heat.ts';
 
 const model = compileChance(sampleMatchup({ level: 'pro' }), 1);

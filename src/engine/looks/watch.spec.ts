@@ -3,7 +3,7 @@ import { createChanceState } from '../chance/create-state.ts';
 import { type ChanceModel, compileChance } from '../chance/model.ts';
 import { createTraceRecorder } from '../chance/record.ts';
 import { advanceTrial, beginTrial, recordTrace } from '../chance/run.ts';
-import { busyPlay, mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.ts';
+import { busyPlay, mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.fixture.ts';
 import { stepSeconds } from '../chance/state.ts';
 import type { Trace } from '../chance/trace.ts';
 import { schemes, schemesFor } from '../defense/schemes.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createChanceState } from '../chance/create-state.ts';
 import { compileChance } from '../chance/model.ts';
-import { mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.ts';
+import { mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.fixture.ts';
 import { duty } from '../defense/duty.ts';
 import type { LookValue } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';

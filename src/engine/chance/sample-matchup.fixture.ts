@@ -8,7 +8,7 @@ import type { Athlete, Hand, Keeper, Level } from '../people/athlete.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
 import type { Matchup, PenaltyPlan } from './matchup.ts';
 
-// Whole matchups for this layer's tests, made as a playbook would make them. Nothing else imports them.
+// Whole matchups, made as a playbook would make them.
 
 /** Round a 3-3 and back across it with a skip; no reads. */
 export const samplePlay: Play = {

@@ -7,7 +7,7 @@ import {
   turnoverKinds,
 } from '../engine/index.ts';
 
-// Reports small enough to check by hand, for this layer's tests. Nothing else imports them.
+// Reports small enough to check by hand.
 
 function interval(mean: number, half: number): Interval {
   return { mean, low: mean - half, high: mean + half };

@@ -1,7 +1,7 @@
 import { duty, type Play, type Point, type Spot, type Trace, type TraceEvent } from '../engine/index.ts';
 import type { FieldMarkings } from './field-scene.ts';
 
-// A play and a trace small enough to check by hand: what this layer's tests draw. Nothing else imports it.
+// A play and a trace small enough to check by hand.
 
 /** The classic field: goal line 15 yd from the end line, box 40 wide and 20 above the goal line, crease 9 ft. */
 export const handMadeField: FieldMarkings = {

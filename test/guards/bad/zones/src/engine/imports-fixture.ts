@@ -1,0 +1,1 @@
+export { sample } from './sample.fixture.ts';
