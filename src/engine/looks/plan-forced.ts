@@ -1,4 +1,4 @@
-import { estimateCount } from '../trials/estimate.ts';
+import { estimateCount } from '../statistics/estimate-count.ts';
 import type { ForcedTrial } from './force-looks.ts';
 import type { LookSummary } from './summarize.ts';
 

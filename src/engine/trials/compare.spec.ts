@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { createChanceState } from '../chance/create-state.ts';
 import { compileChance } from '../chance/model.ts';
 import { sampleMatchup } from '../chance/sample-matchup.fixture.ts';
+import { estimateCount } from '../statistics/estimate-count.ts';
 import { compareTallies } from './compare.ts';
-import { estimateCount } from './estimate.ts';
 import { mergeTallies, runTrials } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 

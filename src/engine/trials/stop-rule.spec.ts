@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createChanceState } from '../chance/create-state.ts';
 import { compileChance } from '../chance/model.ts';
 import { sampleMatchup } from '../chance/sample-matchup.fixture.ts';
-import { estimateCount } from './estimate.ts';
+import { estimateCount } from '../statistics/estimate-count.ts';
 import { runTrials } from './run-trials.ts';
 import { applyStopRule, batchesOf, type StopRule } from './stop-rule.ts';
 import type { Tally } from './tally.ts';

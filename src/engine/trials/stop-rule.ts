@@ -1,4 +1,4 @@
-import { estimateCount } from './estimate.ts';
+import { estimateCount } from '../statistics/estimate-count.ts';
 import { mergeTallies } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 

@@ -1,8 +1,7 @@
-import { meanInterval } from '../statistics/mean-interval.ts';
-import { normalQuantile } from '../statistics/normal-quantile.ts';
-import { addValue, createMoments, varianceOf } from '../statistics/running-moments.ts';
-import { wilsonInterval } from '../statistics/wilson-interval.ts';
-import type { Interval } from './report.ts';
+import { meanInterval } from './mean-interval.ts';
+import { normalQuantile } from './normal-quantile.ts';
+import { addValue, createMoments, varianceOf } from './running-moments.ts';
+import { type Estimate, wilsonInterval } from './wilson-interval.ts';
 
 /** Quantile of a two-sided 95 % interval. */
 const z = normalQuantile(0.975);
@@ -14,7 +13,7 @@ const z = normalQuantile(0.975);
  * which never goes below 0. Without trials: mean 0, interval 0 to Infinity.
  * `estimateCount([0, 1, 1, 0])` is .5 (.15 to .85).
  */
-export function estimateCount(count_byTrial: ArrayLike<number>): Interval {
+export function estimateCount(count_byTrial: ArrayLike<number>): Estimate {
   const trials = count_byTrial.length;
   const moments = createMoments();
   let most = 0;
@@ -29,17 +28,11 @@ export function estimateCount(count_byTrial: ArrayLike<number>): Interval {
   return { mean, low: Math.max(0, low), high };
 }
 
-/** A share of `tries` with its 95 % interval; 0 (0 to 1) without tries. */
-export function estimateShare(hits: number, tries: number): Interval {
-  if (tries === 0) return { mean: 0, low: 0, high: 1 };
-  return wilsonInterval(hits, tries);
-}
-
 /**
  * Score interval for the mean of a Poisson count, for the few trials that show no spread: there a normal interval would
  * have no width. Source: the roots of (mean - m)^2 = z^2 m / trials.
  */
-function scoreInterval(mean: number, trials: number): Interval {
+function scoreInterval(mean: number, trials: number): Estimate {
   if (trials === 0) return { mean: 0, low: 0, high: Number.POSITIVE_INFINITY };
   const middle = mean + (z * z) / (2 * trials);
   const half = z * Math.sqrt(mean / trials + (z * z) / (4 * trials * trials));
