@@ -1,4 +1,4 @@
-import { type PlayReport, pairedDifference, type Tally } from '../engine/index.ts';
+import { compareTallies, type PlayReport, type Tally } from '../engine/index.ts';
 import { perChance } from './number-text.ts';
 import type { ReportNames } from './report-text.ts';
 import { formatTable, tableWidth } from './table.ts';
@@ -67,9 +67,7 @@ function bestCall(row: number, plays: readonly ComparedPlay[], names: readonly R
   return clear ? `Call ${names[best]?.play ?? plays[best]?.report.play}` : 'No play is clearly best';
 }
 
-/** Whether the whole interval of the difference lies above zero. Tallies that stopped at different trials are cut to the shorter one. */
+/** Whether the whole interval of the difference lies above zero. */
 function isBetter(one: Tally | undefined, other: Tally | undefined): boolean {
-  if (one === undefined || other === undefined) return false;
-  const trials = Math.min(one.goals_byTrial.length, other.goals_byTrial.length);
-  return pairedDifference(one.goals_byTrial.slice(0, trials), other.goals_byTrial.slice(0, trials)).low > 0;
+  return one !== undefined && other !== undefined && compareTallies(one, other).difference.low > 0;
 }

@@ -93,7 +93,6 @@ export { arrivalTime, reachableAt } from './people/reach.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';
-export { pairedDifference } from './statistics/paired-difference.ts';
 export { quartiles, sortedQuantile } from './statistics/quantile.ts';
 export {
   addValue,

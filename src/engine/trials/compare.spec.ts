@@ -35,7 +35,24 @@ describe('two runs of the same trials are compared trial by trial', () => {
     expect((difference.high - difference.low) / 2).toBeLessThan(Math.hypot(half(edited), half(base)));
   });
 
-  it('and only the same trials', () => expect(() => compareTallies(base, tallyOf({}, 20))).toThrow(RangeError));
+  it('and only over the trials that both ran', () => {
+    const goals = (from: number, counts: readonly number[]): Tally => ({
+      ...base,
+      from,
+      to: from + counts.length,
+      goals_byTrial: Uint8Array.from(counts),
+    });
+    const longer = goals(0, [1, 0, 1, 1, 0]);
+    // Trials 1 and 2 alone: 0 against 1, and 1 against 0.
+    const { trials, first, second, difference } = compareTallies(longer, goals(1, [1, 0]));
+    expect([trials, first, second, difference.mean]).toEqual([2, 0.5, 0.5, 0]);
+    expect(compareTallies(longer, goals(0, [0, 0, 1, 1, 0])).trials).toBe(5);
+  });
+
+  it('of which there must be some', () => {
+    const late = { ...base, from: base.to, to: 2 * base.to };
+    expect(() => compareTallies(base, late)).toThrow(RangeError);
+  });
 });
 
 describe('tallies of batches', () => {

@@ -4,6 +4,7 @@ import type { Tally } from './tally.ts';
 
 /** Two runs of the same trials with the same seed: two plays, two schemes, or a play before and after an edit. */
 export interface Comparison {
+  /** Trials that both ran: only these are compared. */
   readonly trials: number;
   /** Goals per chance of each. */
   readonly first: number;
@@ -15,17 +16,19 @@ export interface Comparison {
 }
 
 /**
- * Compare two tallies trial by trial. Both must cover the same trials: the luck that they share then drops out of the difference.
- * RangeError when they do not.
+ * Compare two tallies trial by trial: the luck that they share then drops out of the difference. Where one stopped earlier, both are
+ * cut to the trials that they have in common. RangeError when these are none.
  */
 export function compareTallies(first: Tally, second: Tally): Comparison {
-  if (first.from !== second.from || first.to !== second.to) {
+  const from = Math.max(first.from, second.from);
+  const to = Math.min(first.to, second.to);
+  if (to <= from) {
     throw new RangeError(
-      `invalid tallies: trials ${first.from} to ${first.to} against ${second.from} to ${second.to} (expected the same)`,
+      `invalid tallies: trials ${first.from} to ${first.to} against ${second.from} to ${second.to} (expected some in common)`,
     );
   }
-  const a = first.goals_byTrial;
-  const b = second.goals_byTrial;
+  const a = first.goals_byTrial.subarray(from - first.from, to - first.from);
+  const b = second.goals_byTrial.subarray(from - second.from, to - second.from);
   const [meanA, meanB] = [meanOf(a), meanOf(b)];
   return {
     trials: a.length,
@@ -39,7 +42,7 @@ export function compareTallies(first: Tally, second: Tally): Comparison {
 function meanOf(values: ArrayLike<number>): number {
   let sum = 0;
   for (let at = 0; at < values.length; at++) sum += values[at];
-  return values.length === 0 ? 0 : sum / values.length;
+  return sum / values.length;
 }
 
 function correlationOf(a: ArrayLike<number>, meanA: number, b: ArrayLike<number>, meanB: number): number {
