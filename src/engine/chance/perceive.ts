@@ -8,7 +8,10 @@ export function seenBy(model: ChanceModel, state: ChanceState, agent: number): F
 
 /** Write the present picture into the ring of history. */
 export function remember(state: ChanceState): void {
-  state.bodies.history[state.step & (historySteps - 1)].set(state.bodies.motion);
+  const { motion, history } = state.bodies;
+  const slot = history[state.step & (historySteps - 1)];
+  // Number by number: for fifty of them the call of `set` takes longer than the copy.
+  for (let at = 0; at < motion.length; at++) slot[at] = motion[at];
 }
 
 /** Fill the whole history with the present picture: everyone has stood and looked before the whistle. */

@@ -26,22 +26,39 @@ export const aroundSpeed = 1.5;
  * allocates nothing. The mirror image gives exactly the negated result.
  */
 export function resolveContacts(motion: Float64Array, from: number, to: number, planted: Uint8Array): void {
-  const reach = 2 * bodyRadius;
-  for (let i = from; i < to - 1; i++) {
-    const base = i * motionStride;
-    let x = motion[base]!;
-    let y = motion[base + 1]!;
-    for (let other = base + motionStride, j = i + 1; j < to; j++, other += motionStride) {
-      const apartX = motion[other]! - x;
-      const apartY = motion[other + 1]! - y;
-      // One test on the square, not a box first: a branch that is hard to foresee costs more than two products.
-      if (apartX * apartX + apartY * apartY >= reach * reach) continue;
-      separate(motion, base, other, planted[i] !== 0, planted[j] !== 0);
-      x = motion[base]!;
-      y = motion[base + 1]!;
-    }
+  let i = from;
+  let other = from + 1;
+  for (;;) {
+    const pair = nextContact(motion, i, other, to);
+    if (pair < 0) return;
+    i = Math.floor(pair / to);
+    const j = pair % to;
+    separate(motion, i * motionStride, j * motionStride, planted[i] !== 0, planted[j] !== 0);
+    other = j + 1;
   }
 }
+
+/**
+ * The first overlapping pair from (i, other) on, as i * to + other; -1 when there is none, which is nearly always so.
+ *
+ * Alone in its function because it makes up most of what contacts cost: beside `separate` it ran at half the speed. One test on the
+ * square, not a box first: a branch that is hard to foresee costs more than two products.
+ */
+function nextContact(motion: Float64Array, i: number, other: number, to: number): number {
+  const end = to * motionStride;
+  for (let first = i, at = other * motionStride; first < to - 1; first++, at = (first + 1) * motionStride) {
+    const x = motion[first * motionStride]!;
+    const y = motion[first * motionStride + 1]!;
+    for (; at < end; at += motionStride) {
+      const apartX = motion[at]! - x;
+      const apartY = motion[at + 1]! - y;
+      if (apartX * apartX + apartY * apartY < contactSquared) return first * to + at / motionStride;
+    }
+  }
+  return -1;
+}
+
+const contactSquared = 2 * bodyRadius * (2 * bodyRadius);
 
 /** Overlap that one pass may leave in a crowd of twelve, yd: two thirds of a body's radius in the worst pile, see the tests. */
 export const crowdTolerance = 0.25;

@@ -89,6 +89,7 @@ export function setMover(movers: Movers, i: number, topSpeed: number, drag: numb
   coefficients[base + column.perBend] = 0.5 / bend;
   coefficients[base + column.drag] = drag;
   coefficients[base + column.perSpeed] = 1 / topSpeed;
+  coefficients[base + column.farOff] = perOld * topSpeed + farOffWay(coefficients, base);
 }
 
 /**
@@ -117,7 +118,8 @@ export function stepToward(
   single.target[2 * i + 1] = targetY;
   single.arrive[i] = arrive;
   single.effort[i] = effort;
-  stepOne(movers, motion, i, single);
+  single.present[i] = 1;
+  stepRange(movers, motion, single, i, i + 1);
 }
 
 /** What every agent of a scene steers for: one entry per agent, `target` two (x, y). */
@@ -133,65 +135,88 @@ export interface Steering {
 
 /** Move every agent one step toward its target (`stepToward`). Writes `motion` in place. */
 export function stepAll(movers: Movers, motion: Float64Array, steering: Steering): void {
-  const { present } = steering;
-  for (let i = 0; i < movers.count; i++) if (present[i] !== 0) stepOne(movers, motion, i, steering);
+  stepRange(movers, motion, steering, 0, movers.count);
 }
 
 /**
- * The kernel of `stepToward`. Numbers come and go through arrays: a number handed to a function that is not inlined is
- * put on the heap, and this is called a dozen times a step.
+ * The kernel of `stepToward`, for the agents `from` (included) to `to` (excluded) who are present.
+ *
+ * The loop is in here and numbers come and go through arrays: a number handed to a function that is not inlined is put on the heap, and
+ * a man's roots and divisions overlap the next man's only when no call stands between them.
  */
-function stepOne(movers: Movers, motion: Float64Array, i: number, steering: Steering): void {
+function stepRange(movers: Movers, motion: Float64Array, steering: Steering, from: number, to: number): void {
   const { coefficients } = movers;
-  const base = i * motionStride;
-  const model = i * coefficientStride;
-  const awayX = steering.target[2 * i]! - motion[base]!;
-  const awayY = steering.target[2 * i + 1]! - motion[base + 1]!;
-  const vx = motion[base + 2]!;
-  const vy = motion[base + 3]!;
-  const squared = awayX * awayX + awayY * awayY;
-  if (!(squared > samePlaceSquared && squared < Infinity)) {
-    brake(movers, motion, i);
-    return;
+  const { target, arrive, effort: efforts, present } = steering;
+  for (let i = from; i < to; i++) {
+    if (present[i] === 0) continue;
+    const base = i * motionStride;
+    const model = i * coefficientStride;
+    const awayX = target[2 * i]! - motion[base]!;
+    const awayY = target[2 * i + 1]! - motion[base + 1]!;
+    const vx = motion[base + 2]!;
+    const vy = motion[base + 3]!;
+    const squared = awayX * awayX + awayY * awayY;
+    if (!(squared > samePlaceSquared && squared < Infinity)) {
+      // Most of those who are in their places stand there: they are spared the call.
+      if (vx * vx + vy * vy < samePlaceSquared) {
+        motion[base + 2] = 0;
+        motion[base + 3] = 0;
+      } else brake(movers, motion, i);
+      continue;
+    }
+    const topSpeed = coefficients[model + column.topSpeed]!;
+    const kept = coefficients[model + column.kept]!;
+    const effort = efforts[i]!;
+    const limit = effort >= 1 ? topSpeed : effort > 0 ? effort * topSpeed : 0;
+    const distance = Math.sqrt(squared);
+    // Not 1 / distance: the division then need not wait for the root.
+    const perDistance = distance * (1 / squared);
+    const closing = (awayX * vx + awayY * vy) * perDistance;
+    // Far off the brake curve allows more than top speed and has no say: its root is spared.
+    const stops = arrive[i] === 1 && !(distance > coefficients[model + column.farOff]! && closing <= topSpeed);
+    const wanted = stops ? speedToStop(coefficients, model, distance, closing) : Infinity;
+    let pushX: number;
+    let pushY: number;
+    // The greatest closing speed that full push gives at the end of the step: below it the brake curve has no say.
+    if (wanted >= kept * closing + (1 - kept) * limit) {
+      const perSpeed = coefficients[model + column.perSpeed]!;
+      const drag = coefficients[model + column.drag]!;
+      // phi(t) near the time t of arrival: how many seconds of the present velocity will have been carried over by then. Two
+      // rounds of t = phi + (distance - closing phi) / V with phi in the Pade form t / (1 + at/2 + (at)^2/12), drawn together
+      // into one fraction: no exponential and one division. It only turns the aim, and is found again at every step.
+      const time = distance * perSpeed;
+      const at = drag * time;
+      const first = 1 + at * (0.5 + at * (1 / 12));
+      const second = time * (first + (1 - closing * perSpeed));
+      const around = drag * second;
+      const drift = (second * first) / (first * first + around * (0.5 * first + around * (1 / 12)));
+      const aimX = awayX - vx * drift;
+      const aimY = awayY - vy * drift;
+      const aimSquared = aimX * aimX + aimY * aimY;
+      const scale = aimSquared > samePlaceSquared ? (limit / aimSquared) * Math.sqrt(aimSquared) : 0;
+      pushX = aimX * scale;
+      pushY = aimY * scale;
+    } else {
+      const perLost = coefficients[model + column.perLost]!;
+      const along = wanted * perDistance;
+      const brakeSpeed = coefficients[model + column.brakeSpeed]!;
+      const most = Math.max(limit, brakeSpeed);
+      pushX = (along * awayX - kept * vx) * perLost;
+      pushY = (along * awayY - kept * vy) * perLost;
+      const pushed = pushX * pushX + pushY * pushY;
+      if (pushed > most * most) {
+        const shrink = (most / pushed) * Math.sqrt(pushed);
+        pushX *= shrink;
+        pushY *= shrink;
+      }
+    }
+    const carried = coefficients[model + column.carried]!;
+    const pushed = coefficients[model + column.pushed]!;
+    motion[base] = motion[base]! + (carried * vx + pushed * pushX);
+    motion[base + 1] = motion[base + 1]! + (carried * vy + pushed * pushY);
+    motion[base + 2] = kept * vx + (1 - kept) * pushX;
+    motion[base + 3] = kept * vy + (1 - kept) * pushY;
   }
-  const topSpeed = coefficients[model + column.topSpeed]!;
-  const kept = coefficients[model + column.kept]!;
-  const effort = steering.effort[i]!;
-  const limit = effort >= 1 ? topSpeed : effort > 0 ? effort * topSpeed : 0;
-  const distance = Math.sqrt(squared);
-  // Not 1 / distance: the division then need not wait for the root.
-  const perDistance = distance * (1 / squared);
-  const closing = (awayX * vx + awayY * vy) * perDistance;
-  const wanted = steering.arrive[i] === 1 ? speedToStop(coefficients, model, distance, closing) : Infinity;
-  let pushX: number;
-  let pushY: number;
-  // The greatest closing speed that full push gives at the end of the step: below it the brake curve has no say.
-  if (wanted >= kept * closing + (1 - kept) * limit) {
-    const perSpeed = coefficients[model + column.perSpeed]!;
-    const drift = driftTime(distance * perSpeed, closing * perSpeed, coefficients[model + column.drag]!);
-    const aimX = awayX - vx * drift;
-    const aimY = awayY - vy * drift;
-    const aimSquared = aimX * aimX + aimY * aimY;
-    const scale = aimSquared > samePlaceSquared ? (limit / aimSquared) * Math.sqrt(aimSquared) : 0;
-    pushX = aimX * scale;
-    pushY = aimY * scale;
-  } else {
-    const perLost = coefficients[model + column.perLost]!;
-    const along = wanted * perDistance;
-    const most = Math.max(limit, coefficients[model + column.brakeSpeed]!);
-    pushX = (along * awayX - kept * vx) * perLost;
-    pushY = (along * awayY - kept * vy) * perLost;
-    const pushed = pushX * pushX + pushY * pushY;
-    const shrink = pushed > most * most ? (most / pushed) * Math.sqrt(pushed) : 1;
-    pushX *= shrink;
-    pushY *= shrink;
-  }
-  const carried = coefficients[model + column.carried]!;
-  const pushed = coefficients[model + column.pushed]!;
-  motion[base] = motion[base]! + (carried * vx + pushed * pushX);
-  motion[base + 1] = motion[base + 1]! + (carried * vy + pushed * pushY);
-  motion[base + 2] = kept * vx + (1 - kept) * pushX;
-  motion[base + 3] = kept * vy + (1 - kept) * pushY;
 }
 
 /** Take one exact step with the push held at (pushX, pushY) = V u, yd/s; the caller keeps |u| <= 1. Writes `motion` in place. */
@@ -257,9 +282,11 @@ const column = {
   drag: 13,
   /** 1 / V. */
   perSpeed: 14,
+  /** From farther off than this nobody brakes yet, however fast he comes. */
+  farOff: 15,
 } as const;
 
-const coefficientStride = 15;
+const coefficientStride = 16;
 
 /** One exact step with the push shortened to `most` when it is longer. */
 function stepWithinPush(
@@ -298,20 +325,15 @@ function speedToStop(coefficients: Float64Array, model: number, distance: number
   );
 }
 
-/**
- * phi(t) near the time t of arrival: how many seconds of the present velocity will have been carried over by then.
- *
- * `time` is distance / V and `closing` closing speed / V. Two rounds of t = phi + (distance - closing phi) / V with phi in the
- * Pade form t / (1 + at/2 + (at)^2/12), drawn together into one fraction: no exponential and one division. It only turns
- * the aim, and is found again at every step.
- */
-function driftTime(time: number, closing: number, drag: number): number {
-  const at = drag * time;
-  const first = 1 + at * (0.5 + at * (1 / 12));
-  const second = time * (first + (1 - closing));
-  const around = drag * second;
-  return (second * first) / (first * first + around * (0.5 * first + around * (1 / 12)));
+/** The way left from which the brake curve allows a little more than top speed: the speed of `speedToStop`, solved for the way. */
+function farOffWay(coefficients: Float64Array, model: number): number {
+  const eta = farOffMargin * largestBrakeEta;
+  const root = eta / coefficients[model + column.perBend]! + coefficients[model + column.half]!;
+  return (root * root - coefficients[model + column.root]!) / coefficients[model + column.rootPerWay]!;
 }
+
+/** Enough that no rounding can make a man far off one who brakes. */
+const farOffMargin = 1.01;
 
 /** eta at top speed, the largest that occurs on the brake curve. */
 const largestBrakeEta = Math.sqrt(2 * (1 / brakeShare - Math.log1p(1 / brakeShare)));
