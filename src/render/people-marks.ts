@@ -10,12 +10,17 @@ export const crossHalf = 0.62;
 const ballRadius = 0.42;
 const keeperHalf = 0.62;
 
-/** An attacker: a circle with his spot; filled when he has the ball. */
-export function attackerMark(at: Point, label: string, hasBall: boolean): readonly Primitive[] {
-  return [
-    circle(hasBall ? 'carrier' : 'attacker', at, attackerRadius),
-    text(hasBall ? 'carrierText' : 'attackerText', at, label.slice(0, 3)),
-  ];
+/** An attacker: a circle, filled when he has the ball. His letters are drawn apart (`attackerLetters`). */
+export function attackerDisc(at: Point, hasBall: boolean): Primitive {
+  return circle(hasBall ? 'carrier' : 'attacker', at, attackerRadius);
+}
+
+/**
+ * The spot that an attacker has, for the middle of his disc. To be drawn above the defenders: two bodies hardly ever stand closer than their
+ * shoulders, so that letters on a cross leave its middle in sight, but a cross on letters may leave none to read.
+ */
+export function attackerLetters(at: Point, label: string, hasBall: boolean): Primitive {
+  return text(hasBall ? 'carrierText' : 'attackerText', at, label.slice(0, 3));
 }
 
 /** A defender: a cross, with a light ring under it where lines meet. */

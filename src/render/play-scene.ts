@@ -2,7 +2,7 @@ import type { Action, Play, Point } from '../engine/index.ts';
 import { along, barArrow, curvedArrow, distance, doubleArrow, straightArrow, trimStart, zigzagArrow } from './arrow.ts';
 import { type FieldMarkings, fieldScene, viewAround } from './field-scene.ts';
 import { layOutPage } from './page-layout.ts';
-import { attackerMark, attackerRadius, ballInHands, ballMark } from './people-marks.ts';
+import { attackerDisc, attackerLetters, attackerRadius, ballInHands, ballMark } from './people-marks.ts';
 import { actionPath, openingPicture, type PlayPicture, type PlayStep, playSteps } from './play-steps.ts';
 import { actionWords, triggerWords } from './play-words.ts';
 import { type Primitive, polyline, type Scene, text } from './scene.ts';
@@ -95,7 +95,8 @@ export function placeWords(at: Point): string {
 function peopleMarks(play: Play, picture: PlayPicture, ballInPlay: boolean): readonly Primitive[] {
   const holder = picture.places[picture.ball];
   return [
-    ...play.spots.flatMap((spot) => attackerMark(picture.places[spot.id]!, spot.id, spot.id === picture.ball)),
+    ...play.spots.map(({ id }) => attackerDisc(picture.places[id]!, id === picture.ball)),
+    ...play.spots.map(({ id }) => attackerLetters(picture.places[id]!, id, id === picture.ball)),
     ...(holder === undefined || !ballInPlay ? [] : [ballInHands(holder)]),
   ];
 }

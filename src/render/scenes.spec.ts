@@ -151,6 +151,15 @@ describe('traceScene', () => {
     }
   });
 
+  it('writes every spot above the crosses, so that a man on him does not hide it', () => {
+    for (const time of [0.3, 0.8]) {
+      const styles = scene(time).items.map(({ style }) => style);
+      const letters = styles.flatMap((style, at) => (style === 'attackerText' || style === 'carrierText' ? [at] : []));
+      expect(letters).toHaveLength(6);
+      expect(Math.min(...letters)).toBeGreaterThan(styles.lastIndexOf('defender'));
+    }
+  });
+
   it('keeps duty lines and sticks as options', () => {
     const bare = traceScene(trace, 0.8, handMadeNames, handMadeField, { duties: false });
     expect([styled(bare, 'duty').length, styled(bare, 'dutyLock').length]).toEqual([0, 0]);

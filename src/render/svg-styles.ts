@@ -12,7 +12,7 @@ export interface SvgStyle {
   readonly opacity?: number;
   readonly fontPx?: number;
   readonly bold?: boolean;
-  /** A ring of this colour behind letters, so that lines under them do not cut them. */
+  /** A ring of this colour behind letters, so that lines under them do not cut them; on a disc, the disc's own. */
   readonly haloColour?: string;
 }
 
@@ -44,8 +44,8 @@ export const svgStyles: Readonly<Record<StyleName, SvgStyle>> = {
   attacker: { fill: paper, stroke: offense, widthPx: 3 },
   carrier: { fill: offense, stroke: offense, widthPx: 3 },
   beyond: { fill: offense },
-  attackerText: { fill: offense, fontPx: 19, bold: true },
-  carrierText: { fill: paper, fontPx: 19, bold: true },
+  attackerText: { fill: offense, fontPx: 19, bold: true, haloColour: paper },
+  carrierText: { fill: paper, fontPx: 19, bold: true, haloColour: offense },
   defenderHalo: { stroke: paper, widthPx: 9, opacity: 0.75 },
   defender: { stroke: defense, widthPx: 4.5 },
   defenderText: { fill: defense, fontPx: 18, bold: true, haloColour: paper },

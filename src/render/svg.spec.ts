@@ -77,6 +77,13 @@ describe('black and white', () => {
     expect((high! + 0.05) / (low! + 0.05)).toBeGreaterThan(4.5);
   });
 
+  it.each([
+    ['attackerText', 'attacker'],
+    ['carrierText', 'carrier'],
+  ] as const)('%s has a halo as light or dark as the disc of the %s', (letters, disc) => {
+    expect(svgStyles[letters].haloColour).toBe(svgStyles[disc].fill);
+  });
+
   it('tells the kinds of line apart by dash, or by width', () => {
     const looks = (['run', 'pass', 'fake', 'pick'] as const).map((style) =>
       JSON.stringify([svgStyles[style].dashPx ?? [], svgStyles[style].widthPx]),

@@ -3,7 +3,8 @@ import { along, distance } from './arrow.ts';
 import { type FieldMarkings, fieldScene, unitView } from './field-scene.ts';
 import { layOutPage } from './page-layout.ts';
 import {
-  attackerMark,
+  attackerDisc,
+  attackerLetters,
   attackerRadius,
   ballInHands,
   ballMark,
@@ -206,8 +207,11 @@ function people(frame: TraceFrame, names: TraceNames, view: View): readonly Prim
   const held = holder >= 0 ? frame.offense[holder] : undefined;
   return [
     ...keeperMark(frame.keeper),
-    ...frame.offense.flatMap((at, index) => attackerInView(at, attackerName(names, index), index === holder, view)),
+    ...frame.offense.flatMap((at, index) => discInView(at, index === holder, view)),
     ...frame.defense.flatMap((at) => defenderMark(at)),
+    ...frame.offense.map((at, index) =>
+      attackerLetters(clampInto(view, at), attackerName(names, index), index === holder),
+    ),
     ...labels.map((at, index) => text('defenderText', at, names.defense[index] ?? 'new')),
     ballOf(frame, held, view),
   ];
@@ -217,14 +221,14 @@ function people(frame: TraceFrame, names: TraceNames, view: View): readonly Prim
 const edgeRoom = 1.9;
 
 // A man who restarts far out is drawn at the edge, with an arrow that says that he is farther away.
-function attackerInView(at: Point, label: string, hasBall: boolean, view: View): readonly Primitive[] {
+function discInView(at: Point, hasBall: boolean, view: View): readonly Primitive[] {
   const shown = clampInto(view, at);
-  const mark = attackerMark(shown, label, hasBall);
-  if (distance(shown, at) < 1e-9) return mark;
+  const disc = attackerDisc(shown, hasBall);
+  if (distance(shown, at) < 1e-9) return [disc];
   const [foot, tip] = [along(shown, at, attackerRadius + 0.15), along(shown, at, attackerRadius + 0.7)];
   const side = { x: (tip.y - foot.y) * 0.8, y: (foot.x - tip.x) * 0.8 };
   const corners = [tip, { x: foot.x + side.x, y: foot.y + side.y }, { x: foot.x - side.x, y: foot.y - side.y }];
-  return [...mark, polygon('beyond', corners)];
+  return [disc, polygon('beyond', corners)];
 }
 
 function clampInto(view: View, at: Point): Point {
