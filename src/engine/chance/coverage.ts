@@ -43,7 +43,7 @@ export function settleDefense(model: ChanceModel, state: ChanceState): void {
   for (let defender = 0; defender < model.covering; defender++) {
     copyDuty(coverage.wanted, coverage.noticed, defender);
     copyDuty(coverage.wanted, coverage.played, defender);
-    targetInto(point, coverage.played, defender, coverage.seen, seenBall[0], seenBall[1], model.targetParams);
+    targetInto(point, coverage.played, defender, coverage.seen, seenBall, model.targetParams);
     bodies.motion[stride * (6 + defender)] = point[0];
     bodies.motion[stride * (6 + defender) + 1] = point[1];
     aim(state, 6 + defender, point[0], point[1], 1, slideEffort);
@@ -190,8 +190,8 @@ function steerDefender(model: ChanceModel, state: ChanceState, defender: number)
   const { seenBall } = coverage;
   const agent = 6 + defender;
   const { point } = model.scratch;
-  targetInto(point, coverage.played, defender, coverage.seen, seenBall[0], seenBall[1], model.targetParams);
-  watchBallInto(point, model.matchup.discipline[defender], seenBall[0], seenBall[1]);
+  targetInto(point, coverage.played, defender, coverage.seen, seenBall, model.targetParams);
+  watchBallInto(point, model.matchup.discipline[defender], seenBall);
   if (state.time < coverage.bittenUntil[defender]) lungeInto(point, state, defender);
   aim(state, agent, point[0], point[1], 1, slideEffort);
 }

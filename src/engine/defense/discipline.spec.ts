@@ -55,9 +55,9 @@ describe('discipline', () => {
 
   test('ball watching draws a man toward the ball, never past a part of the way', () => {
     const out = new Float64Array([0, 3]);
-    watchBallInto(out, { late: 0, wrongSplit: 0, ballWatch: 1, mixed: 0 }, 10, 13);
+    watchBallInto(out, { late: 0, wrongSplit: 0, ballWatch: 1, mixed: 0 }, Float64Array.of(10, 13));
     expect([...out]).toEqual([3.5, 6.5]);
-    watchBallInto(out, disciplines.faultless, 10, 13);
+    watchBallInto(out, disciplines.faultless, Float64Array.of(10, 13));
     expect([...out]).toEqual([3.5, 6.5]);
   });
 });

@@ -36,10 +36,10 @@ export function adjustDuty(
 const ballWatchPull = 0.35;
 
 /** Draw the target in `out` toward the ball by how much this man watches it. */
-export function watchBallInto(out: Float64Array, discipline: Discipline, ballX: number, ballY: number): void {
+export function watchBallInto(out: Float64Array, discipline: Discipline, ball: Float64Array): void {
   const share = ballWatchPull * discipline.ballWatch;
-  out[0] += share * (ballX - out[0]);
-  out[1] += share * (ballY - out[1]);
+  out[0] += share * (ball[0] - out[0]);
+  out[1] += share * (ball[1] - out[1]);
 }
 
 export const disciplineNames = ['faultless', 'sharp', 'ordinary', 'loose'] as const;

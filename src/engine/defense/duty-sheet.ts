@@ -73,7 +73,7 @@ export function createDutySheet(
     const board = createDutyBoard(scheme.defenders);
     scheme.assign(view, memory, board);
     for (let i = 0; i < scheme.defenders; i++) {
-      targetInto(target, board, i, view.offense, view.offense[2 * man], view.offense[2 * man + 1], params);
+      targetInto(target, board, i, view.offense, view.offense.subarray(2 * man, 2 * man + 2), params);
       view.defense.set(target, 2 * i);
     }
     return createRow(scheme, board, ball, names, view.defense);

@@ -171,7 +171,7 @@ describe.each([...schemeList, own])('$id', (scheme) => {
         tell(scheme, told, 1, ({ view, board, ball }) => {
           if (ball < 0) return;
           for (let i = 0; i < scheme.defenders; i++) {
-            targetInto(out, board, i, view.offense, view.offense[2 * ball]!, view.offense[2 * ball + 1]!, params);
+            targetInto(out, board, i, view.offense, view.offense.subarray(2 * ball, 2 * ball + 2), params);
             expect(Number.isFinite(out[0]!) && Number.isFinite(out[1]!)).toBe(true);
             // A lock goes wherever his man goes.
             if (board.kind[i] === duty.lock) continue;

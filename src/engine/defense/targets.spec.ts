@@ -33,7 +33,8 @@ function target(given: Omit<Case, 'what' | 'near' | 'within'>, sense: 1 | -1 = 1
   board.x[0] = sense * (given.at?.[0] ?? 0);
   board.y[0] = given.at?.[1] ?? 0;
   const out = new Float64Array(2);
-  targetInto(out, board, 0, offense, sense * given.ball[0], given.ball[1], { ...params, sense });
+  const ball = Float64Array.of(sense * given.ball[0], given.ball[1]);
+  targetInto(out, board, 0, offense, ball, { ...params, sense });
   return [out[0]!, out[1]!];
 }
 

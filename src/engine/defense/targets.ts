@@ -44,69 +44,62 @@ const same = 1e-6;
 /**
  * Where the duty of `defender` asks him to be now, written to `out[0]`, `out[1]`, yards.
  *
- * `offense` holds the six attackers as he perceives them (x at 2i, y at 2i+1). A duty without a valid man holds its place (x, y).
- * Mirrors exactly with `params.sense`; never NaN for finite input.
+ * `offense` holds the six attackers as he perceives them (x at 2i, y at 2i+1), `ball` the ball (x, y). A duty without a valid man holds
+ * its place (x, y). Mirrors exactly with `params.sense`; never NaN for finite input.
  */
 export function targetInto(
   out: Float64Array,
   board: DutyBoard,
   defender: number,
   offense: Float64Array,
-  ballX: number,
-  ballY: number,
+  ball: Float64Array,
   params: TargetParams,
 ): void {
+  // From here on places are handed over as arrays and who they are of: a number handed to a function that is not inlined is put on the heap.
   const a = board.a[defender];
-  const placeX = board.x[defender];
-  const placeY = board.y[defender];
   const kind = a < 0 ? duty.place : board.kind[defender];
-  const ax = a < 0 ? 0 : offense[2 * a];
-  const ay = a < 0 ? 0 : offense[2 * a + 1];
   switch (kind) {
     case duty.ball:
-      meetInto(out, ax, ay, placeX, params);
+      meetInto(out, offense, a, sideOfPlace(board, defender), params);
       return;
     case duty.man:
-      manInto(out, ax, ay, ballX, ballY, params);
+      manInto(out, offense, a, ball, params);
       holdIn(out, params);
       return;
     case duty.split: {
       const b = board.b[defender];
-      if (b < 0 || b === a) manInto(out, ax, ay, ballX, ballY, params);
-      else splitInto(out, ax, ay, offense[2 * b], offense[2 * b + 1], ballX, ballY);
+      if (b < 0 || b === a) manInto(out, offense, a, ball, params);
+      else splitInto(out, offense, a, b, ball);
       holdIn(out, params);
       return;
     }
     case duty.lane:
-      laneInto(out, ax, ay, ballX, ballY, placeX, placeY, params);
+      laneInto(out, offense, a, ball, board, defender, params);
       holdIn(out, params);
       return;
-    case duty.lock: {
-      lockInto(out, ax, ay, ballX, ballY, params);
-      const b = board.b[defender];
-      if (b >= 0) {
-        out[0] += cheat * (offense[2 * b] - out[0]);
-        out[1] += cheat * (offense[2 * b + 1] - out[1]);
-      }
+    case duty.lock:
+      lockInto(out, offense, a, ball, params);
+      cheatInto(out, offense, board.b[defender]);
       return;
-    }
     case duty.pipe:
-      pipeInto(out, ax, ay, placeX, placeY);
+      pipeInto(out, offense, a, board, defender);
       return;
     case duty.front:
-      frontInto(out, ax, ay, ballX, ballY);
+      frontInto(out, offense, a, ball);
       return;
     default:
-      out[0] = placeX;
-      out[1] = placeY;
+      out[0] = board.x[defender];
+      out[1] = board.y[defender];
   }
 }
 
 /** Stick length off the carrier on his line to the middle of the goal, never past `extends`, never behind the goal. */
-function meetInto(out: Float64Array, x: number, y: number, pipeX: number, params: TargetParams): void {
+function meetInto(out: Float64Array, offense: Float64Array, man: number, pipe: Side, params: TargetParams): void {
+  const x = offense[2 * man];
+  const y = offense[2 * man + 1];
   if (y < 0) {
     // Nobody chases behind: he waits at the ball-side pipe, or at his own while the carrier is straight behind.
-    const side = x > 1.5 ? 1 : x < -1.5 ? -1 : sideOf(pipeX, params.sense);
+    const side = x > 1.5 ? 1 : x < -1.5 ? -1 : pipe !== 0 ? pipe : params.sense;
     out[0] = side * pipeStand.x;
     out[1] = pipeStand.y;
     return;
@@ -123,19 +116,27 @@ function meetInto(out: Float64Array, x: number, y: number, pipeX: number, params
 }
 
 /** Goal side of the man and toward the ball, farther off the farther the ball and the man's shot are. */
-function manInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number, params: TargetParams): void {
+function manInto(
+  out: Float64Array,
+  offense: Float64Array,
+  man: number,
+  ball: Float64Array,
+  params: TargetParams,
+): void {
+  const x = offense[2 * man];
+  const y = offense[2 * man + 1];
   const distance = Math.sqrt(x * x + y * y);
   if (y < 0 || distance < same) {
     // A man behind the goal is played from the pipe that he and the ball are nearer to.
-    const side = sideOf(2 * x + ballX, params.sense);
-    setInto(out, side * pipeStand.x, pipeStand.y);
+    const side = sideOf(2 * x + ball[0]);
+    setInto(out, (side !== 0 ? side : params.sense) * pipeStand.x, pipeStand.y);
     return;
   }
-  let bx = ballX - x;
-  let by = ballY - y;
+  let bx = ball[0] - x;
+  let by = ball[1] - y;
   const ballDistance = Math.sqrt(bx * bx + by * by);
   if (ballDistance < params.standoff) {
-    meetInto(out, x, y, 0, params);
+    meetInto(out, offense, man, 0, params);
     return;
   }
   bx /= ballDistance;
@@ -154,22 +155,18 @@ function manInto(out: Float64Array, x: number, y: number, ballX: number, ballY: 
 }
 
 /** Between two men, nearer the more dangerous one, sunk to the goal by the ball's distance. */
-function splitInto(
-  out: Float64Array,
-  ax: number,
-  ay: number,
-  bx: number,
-  by: number,
-  ballX: number,
-  ballY: number,
-): void {
+function splitInto(out: Float64Array, offense: Float64Array, a: number, b: number, ball: Float64Array): void {
+  const ax = offense[2 * a];
+  const ay = offense[2 * a + 1];
+  const bx = offense[2 * b];
+  const by = offense[2 * b + 1];
   const weightA = 1 / (2 + Math.sqrt(ax * ax + ay * ay) + (ay < 0 ? behindDiscount : 0));
   const weightB = 1 / (2 + Math.sqrt(bx * bx + by * by) + (by < 0 ? behindDiscount : 0));
   const share = weightA / (weightA + weightB);
   const x = share * ax + (1 - share) * bx;
   const y = share * ay + (1 - share) * by;
-  const dx = ballX - x;
-  const dy = ballY - y;
+  const dx = ball[0] - x;
+  const dy = ball[1] - y;
   const keep = 1 - Math.min(sink.most, sink.base + sink.perYard * Math.sqrt(dx * dx + dy * dy));
   setInto(out, keep * x, Math.max(keep * y, pipeStand.y));
 }
@@ -177,35 +174,44 @@ function splitInto(
 /** On the ball's way to the man, at the point nearest the defender's own place, a little sunk. */
 function laneInto(
   out: Float64Array,
-  x: number,
-  y: number,
-  ballX: number,
-  ballY: number,
-  placeX: number,
-  placeY: number,
+  offense: Float64Array,
+  man: number,
+  ball: Float64Array,
+  board: DutyBoard,
+  defender: number,
   params: TargetParams,
 ): void {
-  const dx = x - ballX;
-  const dy = y - ballY;
+  const ballX = ball[0];
+  const ballY = ball[1];
+  const dx = offense[2 * man] - ballX;
+  const dy = offense[2 * man + 1] - ballY;
   const square = dx * dx + dy * dy;
   if (square < params.standoff * params.standoff) {
-    meetInto(out, x, y, placeX, params);
+    meetInto(out, offense, man, sideOfPlace(board, defender), params);
     return;
   }
-  const along = ((placeX - ballX) * dx + (placeY - ballY) * dy) / square;
+  const along = ((board.x[defender] - ballX) * dx + (board.y[defender] - ballY) * dy) / square;
   const share = Math.min(laneTo, Math.max(laneFrom, along));
   setInto(out, laneSink * (ballX + share * dx), Math.max(laneSink * (ballY + share * dy), floor));
 }
 
 /** Between man and ball, at arm's length, wherever he goes; a locked man with the ball is met. */
-function lockInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number, params: TargetParams): void {
-  const dx = ballX - x;
-  const dy = ballY - y;
+function lockInto(
+  out: Float64Array,
+  offense: Float64Array,
+  man: number,
+  ball: Float64Array,
+  params: TargetParams,
+): void {
+  const x = offense[2 * man];
+  const y = offense[2 * man + 1];
+  const dx = ball[0] - x;
+  const dy = ball[1] - y;
   const distance = Math.sqrt(dx * dx + dy * dy);
   if (distance < params.standoff) {
     const own = Math.sqrt(x * x + y * y);
     if (y < 0 || own < same) {
-      meetInto(out, x, y, 0, params);
+      meetInto(out, offense, man, 0, params);
       return;
     }
     const share = Math.max(own - lockGap, 0.5 * own) / own;
@@ -216,8 +222,19 @@ function lockInto(out: Float64Array, x: number, y: number, ballX: number, ballY:
   setInto(out, x + share * dx, y + share * dy);
 }
 
+/** A part of the way from where he locks to the man he cheats to. */
+function cheatInto(out: Float64Array, offense: Float64Array, toward: number): void {
+  if (toward < 0) return;
+  out[0] += cheat * (offense[2 * toward] - out[0]);
+  out[1] += cheat * (offense[2 * toward + 1] - out[1]);
+}
+
 /** At his place, but tight on the man as he comes to the doorstep. */
-function pipeInto(out: Float64Array, x: number, y: number, placeX: number, placeY: number): void {
+function pipeInto(out: Float64Array, offense: Float64Array, man: number, board: DutyBoard, defender: number): void {
+  const x = offense[2 * man];
+  const y = offense[2 * man + 1];
+  const placeX = board.x[defender];
+  const placeY = board.y[defender];
   const distance = Math.sqrt(x * x + y * y);
   if (y < 0 || distance < same || distance >= doorstep.none) {
     setInto(out, placeX, placeY);
@@ -229,9 +246,11 @@ function pipeInto(out: Float64Array, x: number, y: number, placeX: number, place
 }
 
 /** Ball side of the crease man, his stick in the feed's lane. */
-function frontInto(out: Float64Array, x: number, y: number, ballX: number, ballY: number): void {
-  const dx = ballX - x;
-  const dy = ballY - y;
+function frontInto(out: Float64Array, offense: Float64Array, man: number, ball: Float64Array): void {
+  const x = offense[2 * man];
+  const y = offense[2 * man + 1];
+  const dx = ball[0] - x;
+  const dy = ball[1] - y;
   const distance = Math.sqrt(dx * dx + dy * dy);
   if (distance < same) {
     setInto(out, 0.8 * x, Math.max(0.8 * y, floor));
@@ -250,8 +269,16 @@ function holdIn(out: Float64Array, params: TargetParams): void {
   setInto(out, share * out[0], Math.max(share * out[1], floor));
 }
 
-function sideOf(x: number, sense: 1 | -1): 1 | -1 {
-  return x > 0 ? 1 : x < 0 ? -1 : sense;
+/** A side of the field, or 0 for the middle, where `sense` decides. */
+type Side = 1 | 0 | -1;
+
+function sideOf(x: number): Side {
+  return x > 0 ? 1 : x < 0 ? -1 : 0;
+}
+
+/** The side of the place that the duty names. */
+function sideOfPlace(board: DutyBoard, defender: number): Side {
+  return sideOf(board.x[defender]);
 }
 
 function setInto(out: Float64Array, x: number, y: number): void {
