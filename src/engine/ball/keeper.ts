@@ -22,12 +22,19 @@ export function keeperPlaceInto(
   ballY: number,
   arc: KeeperArc = defaultKeeperArc,
 ): void {
-  const distance = Math.sqrt(ballX * ballX + ballY * ballY);
-  const sine = distance === 0 ? 0 : ballX / distance;
-  const cosine = distance === 0 ? 1 : ballY / distance;
+  out[0] = ballX;
+  out[1] = ballY;
+  turnToKeeperPlace(out, arc);
+}
+
+/** The same in place: `place` is where the ball is, and then where he wants to stand for it. No number crosses the call. */
+export function turnToKeeperPlace(place: Float64Array, arc: KeeperArc = defaultKeeperArc): void {
+  const distance = Math.sqrt(place[0] * place[0] + place[1] * place[1]);
+  const sine = distance === 0 ? 0 : place[0] / distance;
+  const cosine = distance === 0 ? 1 : place[1] / distance;
   const along = alongLine(sine, cosine, arc);
-  out[0] = along * sine;
-  out[1] = Math.max(arc.depthBehind, along * cosine);
+  place[0] = along * sine;
+  place[1] = Math.max(arc.depthBehind, along * cosine);
 }
 
 /**

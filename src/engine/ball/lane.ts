@@ -64,6 +64,8 @@ export interface Lane {
   fromY: number;
   toX: number;
   toY: number;
+  /** Head start of the defenders, s. */
+  readAhead: number;
   /** First agent and one past the last agent that were looked at. */
   first: number;
   end: number;
@@ -91,6 +93,7 @@ export function createLane(agents: number): Lane {
     fromY: 0,
     toX: 0,
     toY: 0,
+    readAhead: 0.5,
     first: 0,
     end: 0,
     distance_bySample: new Float64Array(laneSamples),
@@ -132,10 +135,11 @@ export function laneInto(
   parameters: LaneParameters = defaultLaneParameters,
 ): void {
   layFlight(out, fromX, fromY, toX, toY, speed, lob, parameters);
+  out.readAhead = readAhead;
   out.first = first;
   out.end = end;
   out.touches = 0;
-  for (let agent = first; agent < end; agent++) addTouches(out, agent, motion, movers, readAhead, parameters);
+  for (let agent = first; agent < end; agent++) addTouches(out, agent, motion, movers, parameters);
   if (!(out.time < Number.POSITIVE_INFINITY)) out.completion = 0;
   else out.completion = out.touches === 0 ? 1 : Math.exp(-out.touches);
 }
@@ -187,7 +191,6 @@ function addTouches(
   agent: number,
   motion: Float64Array,
   movers: LaneMovers,
-  readAhead: number,
   parameters: LaneParameters,
 ): void {
   out.windowFirst_byAgent[agent] = 0;
@@ -198,7 +201,7 @@ function addTouches(
   const topSpeed = movers.topSpeed_byAgent[agent];
   const drag = movers.drag_byAgent[agent];
   const reach = movers.stickReach_byAgent[agent];
-  const reaction = Math.max(0, movers.reaction_byAgent[agent] - readAhead);
+  const reaction = Math.max(0, movers.reaction_byAgent[agent] - out.readAhead);
   const px = motion[agent * 4] - out.fromX;
   const py = motion[agent * 4 + 1] - out.fromY;
   const vx = motion[agent * 4 + 2];

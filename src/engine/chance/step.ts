@@ -1,4 +1,4 @@
-import { keeperPlaceInto } from '../ball/keeper.ts';
+import { turnToKeeperPlace } from '../ball/keeper.ts';
 import { usualField } from '../field/usual-field.ts';
 import { resolveContacts } from '../people/contact.ts';
 import { stepAll } from '../people/motion.ts';
@@ -78,10 +78,10 @@ function steerKeeper(model: ChanceModel, state: ChanceState): void {
   const { ball } = state;
   // He follows the ball, not the men: where it was his reaction ago. With a stick's length the holder stands for it.
   const holder = state.holder_byStep[(state.step - model.reactionSteps_byAgent[keeper]) & (historySteps - 1)];
-  const x = holder >= 0 ? seen[stride * holder] : ball.x;
-  const y = holder >= 0 ? seen[stride * holder + 1] : ball.y;
   const { point } = model.scratch;
-  keeperPlaceInto(point, x, y);
+  point[0] = holder >= 0 ? seen[stride * holder] : ball.x;
+  point[1] = holder >= 0 ? seen[stride * holder + 1] : ball.y;
+  turnToKeeperPlace(point);
   bodies.target[2 * keeper] = point[0];
   bodies.target[2 * keeper + 1] = point[1];
   bodies.arrive[keeper] = 1;
