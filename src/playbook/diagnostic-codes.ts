@@ -88,7 +88,7 @@ export const diagnosticCodes = {
   ),
 
   // Beats, actions, reads.
-  'action-syntax': error('An action is not written in the play language. The message names the column.'),
+  'action-syntax': error('An action is not written in the play language. Line and column lead to the word.'),
   'trigger-syntax': error('What starts the beat is not written in the play language.'),
   'cue-syntax': error('A cue is not written in the play language.'),
   'read-syntax': error('The end of a read is not written in the play language.'),
@@ -97,12 +97,17 @@ export const diagnosticCodes = {
   'beat-unknown': error(
     'A beat is named that is not in the same script. The last ten seconds have a script of their own.',
   ),
+  'start-missing': error('No beat begins on "start", so the play never begins.'),
   'beat-never-starts': error('Nothing in the play can make this beat start.'),
   'two-places': error('A man is told to be in two places at once.'),
   'two-ball-actions': error('A man is told to do two things with the ball at once.'),
   'moves-meet': warning('Two men end their runs in the same place.'),
   'no-ball': error('A man is told to pass, carry, fake or shoot when the ball cannot have come to him.'),
   'run-too-long': error('A run is longer than anybody of the level can run in the time.'),
+  'long-run': warning(
+    'A way takes a usual man of the level more than four and a half seconds. Look whether the place is right.',
+  ),
+  'call-too-early': warning('A call tells a man to throw or shoot before he is where he carries the ball.'),
   'late-for-pass': warning('A man is thrown to long before he can be where the play sends him.'),
   'through-crease': warning('The straight way of a run leads through the crease. Lead it round with "via".'),
   'read-never-fires': error('A read can never be used.'),

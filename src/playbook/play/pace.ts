@@ -1,11 +1,19 @@
-import { type Level, levelMean, levelValue } from '../../engine/index.ts';
+import { arrivalTime, type Level, levelMean, levelValue } from '../../engine/index.ts';
 
-/** How fast a level plays, for finding runs that nobody could make. Yards, seconds. */
+/** How a man runs by the drag model (docs/models/motion.md): yd/s and 1/s. */
+export interface Gait {
+  readonly topSpeed: number;
+  readonly drag: number;
+}
+
+/** How fast a level plays, for finding runs that nobody could make and those that take long. Yards, seconds. */
 export interface Pace {
-  /** Top speed of the level's fastest men, yd/s. */
-  readonly run: number;
-  /** The same with the ball. */
-  readonly carry: number;
+  /** The level's fastest men, and the same with the ball. */
+  readonly run: Gait;
+  readonly carry: Gait;
+  /** The level's usual men. */
+  readonly usualRun: Gait;
+  readonly usualCarry: Gait;
   /** From catch to release of an unhurried pass, s. */
   readonly release: number;
   readonly passSpeed: number;
@@ -24,11 +32,33 @@ const soft = 0.8;
  * impossible here really is.
  */
 export function paceOf(level: Level): Pace {
-  const run = levelValue(level, 'topSpeed', fastest);
+  const run = gaitOf(level, fastest);
+  const usualRun = gaitOf(level, 0);
   return {
     run,
-    carry: run * carryShare,
+    carry: withBall(run),
+    usualRun,
+    usualCarry: withBall(usualRun),
     release: levelMean(level, 'passRelease') * unhurried,
     passSpeed: levelMean(level, 'passSpeed') * soft,
   };
+}
+
+/** Seconds for a way of so many yards; corners are taken without a loss. Who runs already (`rolling`) has his top speed from the first step. */
+export function secondsFor(length: number, { topSpeed, drag }: Gait, rolling = false): number {
+  return rolling ? length / topSpeed : arrivalTime(topSpeed, drag, 0, 0, 0, 0, length, 0, 0);
+}
+
+/** Yards that are run in so many seconds: the inverse of `secondsFor`. */
+export function yardsIn(seconds: number, { topSpeed, drag }: Gait, rolling = false): number {
+  if (seconds <= 0) return 0;
+  return rolling ? topSpeed * seconds : topSpeed * (seconds + Math.expm1(-drag * seconds) / drag);
+}
+
+function gaitOf(level: Level, z: number): Gait {
+  return { topSpeed: levelValue(level, 'topSpeed', z), drag: levelValue(level, 'drag', z) };
+}
+
+function withBall({ topSpeed, drag }: Gait): Gait {
+  return { topSpeed: topSpeed * carryShare, drag };
 }
