@@ -1,7 +1,9 @@
-import { type Diagnostic, diagnosticText, limits, type Playbook, parsePlaybook } from '../playbook/index.ts';
+import { type Diagnostic, diagnosticHead, limits, type Playbook, parsePlaybook } from '../playbook/index.ts';
 import { exitCodes, Failure } from './failure.ts';
 import type { Io } from './io.ts';
 import { readText } from './read-file.ts';
+import { tableWidth } from './table.ts';
+import { wrapParagraph } from './wrap-paragraph.ts';
 
 export interface OpenPlaybook {
   readonly playbook: Playbook;
@@ -13,22 +15,23 @@ export interface ReadPlaybook {
   readonly document: string;
   readonly playbook: Playbook | undefined;
   readonly diagnostics: readonly Diagnostic[];
+  readonly moreMayShow: boolean;
 }
 
 /** Reads a playbook file with everything that is wrong in it. Fails only when the file itself cannot be read. */
 export async function readPlaybook(path: string): Promise<ReadPlaybook> {
   const document = await readText(path, limits.bytes);
-  const { value, diagnostics } = parsePlaybook(document);
-  return { document, playbook: value, diagnostics };
+  const { value, diagnostics, moreMayShow } = parsePlaybook(document);
+  return { document, playbook: value, diagnostics, moreMayShow };
 }
 
 /** A playbook that can be played. Prints its problems on standard error; fails when one of them is an error. */
 export async function openPlaybook(path: string, io: Io): Promise<OpenPlaybook> {
-  const { document, playbook, diagnostics } = await readPlaybook(path);
+  const { document, playbook, diagnostics, moreMayShow } = await readPlaybook(path);
   if (playbook === undefined) {
     io.err(diagnosticLines(diagnostics));
     throw new Failure(
-      `${path} cannot be played: ${problemCount(diagnostics)}. Mend the errors and try again.`,
+      `${path} cannot be played: ${problemCount(diagnostics)}. Mend the errors and try again.${moreWords(moreMayShow)}`,
       exitCodes.no,
     );
   }
@@ -36,9 +39,25 @@ export async function openPlaybook(path: string, io: Io): Promise<OpenPlaybook> 
   return { document, playbook };
 }
 
-/** One line for each problem, with a line end after each. */
+/** Each problem with its place and kind on one line and what to do below it, wrapped, with a line end after each. */
 export function diagnosticLines(diagnostics: readonly Diagnostic[]): string {
-  return diagnostics.map((one) => `${diagnosticText(one)}\n`).join('');
+  return diagnostics.map((one) => `${diagnosticHead(one)}\n${indented(bodyOf(one))}\n`).join('');
+}
+
+function bodyOf({ message, paste }: Diagnostic): string {
+  const words = wrapParagraph(message, tableWidth - indent.length);
+  return paste === undefined ? words : `${words}\n${paste}`;
+}
+
+const indent = '    ';
+
+function indented(text: string): string {
+  return text.replaceAll(/^/gm, indent);
+}
+
+/** Said after the problems when some of the file could not be looked at because of them. */
+export function moreWords(moreMayShow: boolean): string {
+  return moreMayShow ? ' Some of the file could not be looked at yet because of them: more may show then.' : '';
 }
 
 /** "2 errors, 1 warning". */

@@ -31,7 +31,7 @@ function checkScheme(scheme: SchemeEntry, playbook: Playbook, path: JsonPath, re
   }
   const names: SchemeNames = { men: new Set(Object.keys(scheme.men)), spots: allSpots(playbook) };
   const rows = new Set<string>();
-  let sound = true;
+  const sound: SchemeEntry['rows'] = [];
   for (const [i, row] of scheme.rows.entries()) {
     const ball = [...path, 'rows', i, 'ball'];
     if (row.ball !== creaseWord && !names.spots.has(row.ball)) {
@@ -45,16 +45,23 @@ function checkScheme(scheme: SchemeEntry, playbook: Playbook, path: JsonPath, re
       report.add('row-twice', ball, `"${scheme.name}" has two rows for the ball at ${row.ball}. Keep one.`);
     }
     rows.add(row.ball);
-    if (!checkRow(row.do, [...path, 'rows', i], names, report)) sound = false;
+    if (checkRow(row.do, [...path, 'rows', i], names, report)) sound.push(row);
   }
-  if (sound) checkOnBall(scheme, playbook, path, report);
+  checkOnBall({ ...scheme, rows: sound }, scheme.rows, playbook, path, report);
 }
 
 /** In front of the goal somebody must go to the ball; the engine, which has to find somebody, knows where nobody does. */
-function checkOnBall(scheme: SchemeEntry, playbook: Playbook, path: JsonPath, report: Report): void {
+function checkOnBall(
+  scheme: SchemeEntry,
+  rows: SchemeEntry['rows'],
+  playbook: Playbook,
+  path: JsonPath,
+  report: Report,
+): void {
   const ownPlaces = (playbook.sets ?? []).flatMap(ownSpots);
   const { problems } = createOwnScheme(toSchemeData(playbook, scheme), ownPlaces);
-  for (const [i, row] of scheme.rows.entries()) {
+  for (const [i, row] of rows.entries()) {
+    if (!scheme.rows.includes(row)) continue;
     if (!problems.some((problem) => problem.code === 'nobody-on-ball' && problem.path === `rows.${row.ball}`)) continue;
     report.add(
       'nobody-on-ball',

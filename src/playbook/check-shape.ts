@@ -1,25 +1,61 @@
 import type { z } from 'zod';
 import type { JsonPath } from './json/json-node.ts';
 import { nearestName } from './language/nearest-name.ts';
+import { mendShape, type ShapeFault } from './mend-shape.ts';
 import type { Report } from './report.ts';
 import { type Playbook, playbookSchema } from './schema.ts';
+import { schemaAt, withoutOptional } from './schema-walk.ts';
+
+/** A document in the shape of a playbook, and where it was not in that shape. */
+export interface Shaped {
+  readonly playbook: Playbook;
+  /** Values that stand for others which were of the wrong kind: nothing that hangs on them means anything. */
+  readonly broken: readonly JsonPath[];
+  /** Objects that had fields which nobody knows: something that was meant may be missing in them. */
+  readonly doubtful: readonly JsonPath[];
+}
 
 /**
- * The document when it has the shape of the schema; everything that is wrong with its shape goes to the report.
- * Phrases of the play language are only looked at as text here: the play checks say what is wrong inside them.
+ * The document in the shape of the schema; everything that is wrong with its shape goes to the report, and is replaced by something
+ * that is not wrong. Phrases of the play language are only looked at as text here: the play checks say what is wrong inside them.
+ * Undefined when hardly anything is as it should be.
  */
-export function checkShape(document: unknown, report: Report): Playbook | undefined {
+export function checkShape(document: object, report: Report): Shaped | undefined {
   const result = playbookSchema.safeParse(document);
-  if (result.success) return result.data;
-  let onlyPhrases = true;
+  if (result.success) return { playbook: result.data, broken: [], doubtful: [] };
+  const broken: JsonPath[] = [];
+  const doubtful: JsonPath[] = [];
+  const faults: ShapeFault[] = [];
   for (const issue of result.error.issues) {
     const path = issue.path.filter((step) => typeof step !== 'symbol');
     if (issue.code === 'invalid_format' && isPhrase(path)) continue;
-    onlyPhrases = false;
     reportIssue(issue, path, document, report);
+    if (issue.code === 'unrecognized_keys') doubtful.push(path);
+    else broken.push(path);
+    faults.push({
+      path,
+      ...(issue.code === 'unrecognized_keys' && { extraFields: issue.keys }),
+      ...(issue.code === 'too_big' && issue.origin === 'array' && { most: Number(issue.maximum) }),
+    });
   }
   // A document whose only faults lie inside phrases goes on to the checks that can explain them.
-  return onlyPhrases ? (document as Playbook) : undefined;
+  if (faults.length === 0) return { playbook: document as Playbook, broken, doubtful };
+  if (faults.length > mostMended) return undefined;
+  const mended = mendShape(document, faults);
+  const left = playbookSchema.safeParse(mended).error?.issues ?? [];
+  const isMended = left.every((issue) => mayStay(issue, broken));
+  return isMended ? { playbook: mended as Playbook, broken, doubtful } : undefined;
+}
+
+/** With more faults of shape than this the file is something else, or broken through and through. */
+const mostMended = 100;
+
+/** Whether a fault that is left after mending is none of kind: a phrase, or a text or list that stands for nothing. */
+function mayStay(issue: Issue, broken: readonly JsonPath[]): boolean {
+  const path = issue.path.filter((step) => typeof step !== 'symbol');
+  if (issue.code === 'invalid_format' && isPhrase(path)) return true;
+  const isEmpty = issue.code === 'invalid_format' || issue.code === 'too_small';
+  return isEmpty && broken.some((one) => one.every((step, i) => path[i] === step));
 }
 
 type Issue = z.core.$ZodIssue;
@@ -165,25 +201,7 @@ function nameOf(path: JsonPath): string {
 
 /** The fields that may stand in the object at a path, from the schema itself. */
 function knownFields(path: JsonPath): readonly string[] {
-  let schema: unknown = playbookSchema;
-  for (const step of path) schema = child(bare(schema), step);
-  const shape = (bare(schema) as { shape?: object } | undefined)?.shape;
-  return shape === undefined ? [] : Object.keys(shape);
-}
-
-function bare(schema: unknown): unknown {
-  let inner = schema as { unwrap?: () => unknown; element?: unknown } | undefined;
-  // Arrays have unwrap too, which would step into them.
-  while (inner !== undefined && typeof inner.unwrap === 'function' && inner.element === undefined)
-    inner = inner.unwrap() as typeof inner;
-  return inner;
-}
-
-function child(schema: unknown, step: string | number): unknown {
-  const parent = schema as { shape?: Record<string, unknown>; element?: unknown; valueType?: unknown } | undefined;
-  if (parent === undefined) return undefined;
-  if (typeof step === 'number') return parent.element;
-  return parent.shape?.[step] ?? parent.valueType;
+  return Object.keys(withoutOptional(schemaAt(path))?.shape ?? {});
 }
 
 function valueAt(document: unknown, path: JsonPath): unknown {

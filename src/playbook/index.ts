@@ -1,5 +1,5 @@
 export { demoPlaybook, demoText } from './demo.ts';
-export { type Diagnostic, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
+export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
 export { playbookJsonSchema } from './json-schema.ts';
 export { nearestName } from './language/nearest-name.ts';

@@ -51,8 +51,8 @@ function small(): Loose {
 const quiet = new Set(['rule-unconfirmed']);
 
 function check(text: string) {
-  const { value, diagnostics } = parsePlaybook(text);
-  return { value, diagnostics: diagnostics.filter((diagnostic) => !quiet.has(diagnostic.code)) };
+  const { value, diagnostics, moreMayShow } = parsePlaybook(text);
+  return { value, moreMayShow, diagnostics: diagnostics.filter((diagnostic) => !quiet.has(diagnostic.code)) };
 }
 
 function broken(edit: (doc: Loose) => void): string {
@@ -151,8 +151,12 @@ const cases: readonly Case[] = [
   { name: 'a set of two meanings', edit: (d) => (play(d).set = '2-2-2'), code: 'set-ambiguous', path: 'plays[0].set', says: '"2-2-2-low" (two on top' },
   { name: 'an own set of five', edit: (d) => (d.sets = [{ id: 'mine', name: 'Mine', spots: { A: { at: [0, 9] } } }]), code: 'spot-count', path: 'sets[0].spots', says: 'has 1 spots' },
   { name: 'an own set by a built-in name', edit: (d) => (d.sets = [ownSet('3-3')]), code: 'id-twice', path: 'sets[0].id', says: 'built in' },
-  { name: 'an unknown spot', edit: (d) => (beat(d, 0).do = ['TR pass TT', 'TR pass TL']), code: 'spot-unknown', path: 'plays[0].beats[0].do[0]', says: 'no spot "TT"' },
+  { name: 'an unknown spot', edit: (d) => (beat(d, 0).do = ['TR pass TT']), code: 'spot-unknown', path: 'plays[0].beats[0].do[0]', says: 'no spot "TT"' },
   { name: 'a spot of the set counted from behind', edit: (d) => (play(d).reset.ball = 'BR'), code: 'spot-unknown', path: 'plays[0].reset.ball', says: /counted from the top down.*"1-3-2" here and has P, WR, WL, C, BR, BL/ },
+  { name: 'a spot with two letters in the wrong order', edit: (d) => (beat(d, 1).do[0] = 'TL pass LW'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "LW"\. Did you mean WL\? Its spots are [A-Z, ]+\.$/ },
+  { name: 'a spot with a letter too many', edit: (d) => (beat(d, 1).on = 'catch TLL'), code: 'spot-unknown', path: 'plays[0].beats[1].on', says: /Did you mean TL\? Its spots are [A-Z, ]+\.$/ },
+  { name: 'the point of the set counted from behind', edit: (d) => (beat(d, 1).do[0] = 'TL pass P'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "P"\. Its spots are .* counted from the top down here/ },
+  { name: 'a spot like no other', edit: (d) => (beat(d, 1).do[0] = 'TL pass Q'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "Q"\. Its spots are [A-Z, ]+\.$/ },
   { name: 'a moved spot that is not there', edit: (d) => (play(d).spots = { P: [0, 14] }), code: 'spot-unknown', path: 'plays[0].spots.P', says: 'no spot "P"' },
   { name: 'two men in one place', edit: (d) => (play(d).spots = { X: [0, 6] }), code: 'spots-overlap', path: 'plays[0].spots.X', says: 'C and X would stand in the same place' },
   { name: 'a spot in the crease', edit: (d) => (play(d).spots = { C: [0, 2] }), code: 'place-in-crease', path: 'plays[0].spots.C', says: 'inside the crease' },
@@ -164,20 +168,26 @@ const cases: readonly Case[] = [
 
   // The play language.
   { name: 'no such verb', edit: (d) => (beat(d, 3).do = ['C shoots']), code: 'action-syntax', path: 'plays[0].beats[3].do[0]', says: '"shoot" or another verb' },
-  { name: 'a pass with a "to"', edit: (d) => (beat(d, 0).do = ['TR pass to TL']), code: 'action-syntax', path: 'plays[0].beats[0].do[0]', says: 'a spot in capital letters should stand at column 9, but "to" stands there' },
-  { name: 'half a place', edit: (d) => (beat(d, 1).do[1] = 'C cut to 5'), code: 'action-syntax', path: 'plays[0].beats[1].do[1]', says: 'a comma should stand at column 11, but the phrase ends' },
+  { name: 'a pass with a "to"', edit: (d) => (beat(d, 0).do = ['TR pass to TL']), code: 'action-syntax', path: 'plays[0].beats[0].do[0]', says: 'a spot in capital letters should stand where "to" stands' },
+  { name: 'a pass to nobody', edit: (d) => (beat(d, 1).do[0] = 'TL pass'), code: 'action-syntax', path: 'plays[0].beats[1].do[0]', says: '"TL pass": pass to whom? Write it like' },
+  { name: 'a passer in small letters', edit: (d) => (beat(d, 1).do[0] = 'tl pass WL'), code: 'action-syntax', path: 'plays[0].beats[1].do[0]', says: 'TL in capital letters should stand where "tl" stands' },
+  { name: 'a verb like no other', edit: (d) => (beat(d, 1).do[0] = 'TL yeets WL'), code: 'action-syntax', path: 'plays[0].beats[1].do[0]', says: 'a verb (pass' },
+  { name: 'half a place', edit: (d) => (beat(d, 1).do[1] = 'C cut to 5'), code: 'action-syntax', path: 'plays[0].beats[1].do[1]', says: '"C cut to 5" ends too soon: a comma should follow' },
   { name: 'a trigger in other words', edit: (d) => (beat(d, 1).on = 'when TL catches'), code: 'trigger-syntax', path: 'plays[0].beats[1].on', says: 'start, catch, pass, arrive or call' },
   { name: 'a cue in other words', edit: (d) => (play(d).reads[0].if = ['C is open']), code: 'cue-syntax', path: 'plays[0].reads[0].if[0]', says: 'free, pressed, open or left' },
   { name: 'a read with the man', edit: (d) => (play(d).reads[0].then = 'WL feed C'), code: 'read-syntax', path: 'plays[0].reads[0].then', says: 'the carrier acts' },
   { name: 'a read that only runners do', edit: (d) => (play(d).reads[0].then = 'cut to 3,9'), code: 'read-syntax', path: 'plays[0].reads[0].then', says: 'a verb (pass, skip' },
   { name: 'a hold of a minute', edit: (d) => beat(d, 0).do.unshift('TR hold 60'), code: 'seconds-range', path: 'plays[0].beats[0].do[0]', says: 'at most 20' },
   { name: 'a call before its beat', edit: (d) => (beat(d, 3).on = 'call two + -1'), code: 'seconds-range', path: 'plays[0].beats[3].on', says: '0 to 60' },
-  { name: 'a pass to himself', edit: (d) => (beat(d, 0).do = ['TR pass TR', 'TR pass TL']), code: 'self-target', path: 'plays[0].beats[0].do[0]', says: 'TR cannot pass to himself' },
+  { name: 'a pass to himself', edit: (d) => (beat(d, 0).do = ['TR pass TR']), code: 'self-target', path: 'plays[0].beats[0].do[0]', says: 'TR cannot pass to himself' },
   { name: 'a look for himself', edit: (d) => (play(d).reads[0].if = ['open WL']), code: 'self-target', path: 'plays[0].reads[0].if[0]', says: 'WL cannot look for himself' },
   { name: 'an unknown beat', edit: (d) => (beat(d, 3).on = 'call tow + 1'), code: 'beat-unknown', path: 'plays[0].beats[3].on', says: 'Did you mean "two"' },
   { name: 'a read during an unknown beat', edit: (d) => (play(d).reads[0].during = 'five'), code: 'beat-unknown', path: 'plays[0].reads[0].during', says: 'one, two, three, four' },
 
   // What a play cannot do.
+  { name: 'no beat on start', edit: (d) => (beat(d, 0).on = 'catch TR'), code: 'start-missing', path: 'plays[0].beats[0].on', says: /No beat begins on "start".*TR has the ball already.*"one" looks like it/ },
+  { name: 'a first pass to the wrong man', edit: (d) => (beat(d, 0).do = ['TR pass WR']), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: /throws it to TL \("one" throws to WR\).*cannot start either: "three", "four"/ },
+  { name: 'a trigger that names the wrong man', edit: (d) => (beat(d, 1).on = 'catch X'), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: 'cannot start either: "three", "four"' },
   { name: 'a catch that nobody throws', edit: (d) => (beat(d, 3).on = 'catch WR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'throws it to WR' },
   { name: 'a pass that is never thrown', edit: (d) => d.plays[0].beats.push({ id: 'five', on: 'pass X', do: ['WR cut to 5,5'] }), code: 'beat-never-starts', path: 'plays[0].beats[4].on', says: 'X never throws' },
   { name: 'a pass to another man', edit: (d) => (beat(d, 3).on = 'pass WL to TR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'WL throws only to C, not to TR' },
@@ -191,8 +201,13 @@ const cases: readonly Case[] = [
   { name: 'two men to one place', edit: (d) => beat(d, 1).do.push('WR cut to -2,5.5'), code: 'moves-meet', path: 'plays[0].beats[1].do[2]', says: 'C and WR end in the same place' },
   { name: 'a pass by a man without the ball', edit: (d) => beat(d, 1).do.push('X pass C'), code: 'no-ball', path: 'plays[0].beats[1].do[2]', says: 'the ball cannot come to him' },
   { name: 'a shot by the man who has thrown', edit: (d) => beat(d, 1).do.push('TR shoot'), code: 'no-ball', path: 'plays[0].beats[1].do[2]', says: 'TR is told to shoot' },
-  { name: 'a run that nobody can make', edit: (d) => { beat(d, 1).do[1] = 'C cut to -20,19'; d.plays[0].beats.push({ id: 'five', on: 'call two + 0.5', do: ['C cut to -2,5'] }); }, code: 'run-too-long', path: 'plays[0].beats[1].do[1]', says: /takes \d\.\d s, and he has about 0\.5 s/ },
-  { name: 'a pass to a man on his way', edit: (d) => { beat(d, 0).do.push('TL replace to -29,36'); }, code: 'late-for-pass', path: 'plays[0].beats[0].do[1]', says: 'TL is thrown to about' },
+  { name: 'a run that nobody can make', edit: (d) => { beat(d, 1).do[1] = 'C cut to -20,19'; d.plays[0].beats.push({ id: 'five', on: 'call two + 0.5', do: ['C cut to -2,5'] }); }, code: 'run-too-long', path: 'plays[0].beats[1].do[1]', says: /needs \d\.\d s for it, and he has about 0\.5 s/ },
+  { name: 'a run across the field', edit: (d) => beat(d, 2).do.push('WR cut to -20,36'), code: 'long-run', path: 'plays[0].beats[2].do[1]', says: /WR is sent 45 yd, to -20,36: that takes a usual man of the level about 6\.\d s\. Look/ },
+  { name: 'a long carry that a beat waits for', edit: (d) => { beat(d, 2).do = ['WL carry to -25,30']; beat(d, 3).on = 'arrive WL'; beat(d, 3).do = ['WL feed C']; }, code: 'long-run', path: 'plays[0].beats[2].do[0]', says: /WL carries 30 yd.* about 5\.\d s, and "four" waits for it/ },
+  { name: 'a long run in a beat that only a read leads to', edit: (d) => { beat(d, 2).do = []; beat(d, 3).do.unshift('TR cut to -25,30'); }, code: 'long-run', path: 'plays[0].beats[3].do[0]', says: 'TR is sent 36 yd' },
+  { name: 'a long run in the last ten seconds', edit: (d) => (play(d).lastTen = { beats: [{ id: 'late', on: 'start', do: ['WR cut to -20,36'] }] }), code: 'long-run', path: 'plays[0].lastTen.beats[0].do[0]', says: 'WR is sent' },
+  { name: 'a call to throw in the middle of a carry', edit: (d) => { beat(d, 2).do = ['WL carry to -11,9']; beat(d, 3).on = 'call three + 0.1'; beat(d, 3).do = ['WL feed C']; }, code: 'call-too-early', path: 'plays[0].beats[3].do[0]', says: /0\.1 s after he started to carry it to -11,9, which takes about \d\.\d s.*"arrive WL"/ },
+  { name: 'a pass to a man on his way', edit: (d) => { beat(d, 0).do.push('TL replace to -26,26'); }, code: 'late-for-pass', path: 'plays[0].beats[0].do[1]', says: 'TL is thrown to about' },
   { name: 'a way through the crease', edit: (d) => beat(d, 1).do.push('X sneak to 1,4'), code: 'through-crease', path: 'plays[0].beats[1].do[2]', says: 'via x,y' },
   { name: 'a read of a man who never has the ball', edit: (d) => (play(d).reads[0] = { carrier: 'X', if: ['free'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'never comes to X' },
   { name: 'a read after the ball has gone', edit: (d) => (play(d).reads[0] = { carrier: 'TR', during: 'two', if: ['free'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'once the beat "two" has started' },
@@ -262,6 +277,107 @@ const textCodes = [
   'file-too-large',
   'too-many-problems',
 ];
+
+/** The codes and paths of everything that is wrong, in the order of the text. */
+function found(edit: (doc: Loose) => void): readonly string[] {
+  return check(broken(edit)).diagnostics.map((each) => `${each.code} ${each.path}`);
+}
+
+describe('several faults are told at once', () => {
+  test('a misspelt spot, a pass to nobody, a beat that cannot start, a man in two places, a long run', () => {
+    const edit = (d: Loose) => {
+      beat(d, 0).do = ['TR pass LT'];
+      beat(d, 1).do = ['TL pass', 'C cut to -2,5', 'C pop to 6,9'];
+      beat(d, 2).do.push('WR cut to -20,36');
+      d.plays[0].beats.push({ id: 'five', on: 'catch X', do: ['X shoot'] });
+    };
+    expect(found(edit)).toEqual([
+      'spot-unknown plays[0].beats[0].do[0]',
+      'action-syntax plays[0].beats[1].do[0]',
+      'two-places plays[0].beats[1].do[2]',
+      'long-run plays[0].beats[2].do[1]',
+      'beat-never-starts plays[0].beats[4].on',
+    ]);
+  });
+
+  test('faults of shape do not hide what is wrong elsewhere', () => {
+    const edit = (d: Loose) => {
+      d.team.roster[0].hnd = 'left';
+      d.team.roster[1].hand = 'up';
+      d.team.depth = { X: [99] };
+      beat(d, 1).do[0] = 'TL pass LW';
+      d.schemes[0].rows[0].do.pop();
+      d.opponents[0].schemes = { 'box-zne': 1 };
+    };
+    expect(found(edit)).toEqual([
+      'field-unknown team.roster[0].hnd',
+      'field-value team.roster[1].hand',
+      'depth-player team.depth.X[0]',
+      'spot-unknown plays[0].beats[1].do[0]',
+      'duty-missing schemes[0].rows[0].do',
+      'scheme-unknown opponents[0].schemes.box-zne',
+    ]);
+  });
+
+  test('an unsound play does not hide the next one, nor an unsound row of a scheme', () => {
+    const edit = (d: Loose) => {
+      d.plays.push({ ...structuredClone(d.plays[0]), id: 'other', name: 'Other' });
+      play(d).beats = {};
+      d.plays[1].beats[3].on = 'catch WR';
+      d.schemes[0].rows.unshift({ ball: 'TL', do: ['tl'] });
+      d.schemes[0].rows[1].do[0] = 'tr man TR';
+    };
+    expect(found(edit)).toEqual([
+      'field-type plays[0].beats',
+      'beat-never-starts plays[1].beats[3].on',
+      'duty-syntax schemes[0].rows[0].do[0]',
+      'nobody-on-ball schemes[0].rows[1].do',
+    ]);
+  });
+
+  // [what is broken, whether something could not be looked at because of it]
+  test.each<[string, (doc: Loose) => void, boolean]>([
+    ['nothing', () => undefined, false],
+    ['a name that can be guessed', (d) => (beat(d, 1).do[0] = 'TL pass LW'), false],
+    ['a beat that cannot start', (d) => (beat(d, 3).on = 'catch WR'), false],
+    ['a pass to nobody', (d) => (beat(d, 1).do[0] = 'TL pass'), true],
+    ['a field of a play that nobody knows', (d) => (play(d).raeds = []), true],
+    ['an unknown set', (d) => (play(d).set = '7-7'), true],
+  ])('after %s it says whether more may show', (_, edit, more) => {
+    expect(check(broken(edit)).moreMayShow).toBe(more);
+  });
+
+  test('a text that stops in the middle may hide more', () => {
+    expect(parsePlaybook('{"format": "sliderule-playbook", ').moreMayShow).toBe(true);
+  });
+});
+
+describe('places in the words of the file', () => {
+  test.each<[string, (doc: Loose) => void]>([
+    ['Swing, beat "two"', (d) => (beat(d, 1).do[0] = 'TL pass')],
+    ['Swing, read 1, of WL', (d) => (play(d).reads[0].if = ['C is open'])],
+    ['Swing, lastTen', (d) => (play(d).lastTen = {})],
+    [
+      'Swing, last ten seconds, beat "late"',
+      (d) => (play(d).lastTen = { beats: [{ id: 'late', on: 'start', do: ['C shoots'] }] }),
+    ],
+    ['Swing, start, restart', (d) => (play(d).start.restart = [0, 41])],
+    ['scheme Ours, ball at TR', (d) => d.schemes[0].rows[0].do.pop()],
+    ['opponent Them, schemes, box-zne', (d) => (d.opponents[0].schemes = { 'box-zne': 1 })],
+    ['player 2 Player 2, hand', (d) => (d.team.roster[0].hand = 'up')],
+    ['player Player 4, number', (d) => delete d.team.roster[2].number],
+    ['team, depth, Q', (d) => (d.team.depth = { Q: [2] })],
+    ['swing, name', (d) => (play(d).name = 7)],
+  ])('%s', (where, edit) => {
+    expect(check(broken(edit)).diagnostics.map((each) => each.where)).toEqual([where]);
+  });
+
+  test('a slip in the text itself has its line alone', () => {
+    const [slip] = parsePlaybook('{} {}').diagnostics;
+    expect(slip).toMatchObject({ where: '', line: 1, column: 4 });
+    expect(diagnosticText(slip!)).toMatch(/^1:4 error json-extra: There/);
+  });
+});
 
 describe('places in the text', () => {
   test('a fault inside a phrase is pointed at by line and column', () => {

@@ -13,6 +13,8 @@ export interface ParseResult {
   readonly value?: Playbook;
   /** All problems of the file, in the order of its text. */
   readonly diagnostics: readonly Diagnostic[];
+  /** Something could not be checked because of the errors that are listed: there may be more. */
+  readonly moreMayShow: boolean;
 }
 
 /**
@@ -22,21 +24,22 @@ export interface ParseResult {
  */
 export function parsePlaybook(text: string): ParseResult {
   if (isLargerThan(text, limits.bytes)) {
-    const report = createReport('', undefined);
+    const report = createReport();
     report.add(
       'file-too-large',
       [],
       `The file is larger than ${limits.bytes / 1_000_000} MB. No playbook is; look whether it is the right file.`,
     );
-    return { diagnostics: report.finish() };
+    return { diagnostics: report.finish(), moreMayShow: true };
   }
   const reading = readJson(text);
-  const report = createReport(text, reading.root);
+  const report = createReport(text, reading.root, reading.value);
   for (const problem of reading.problems) report.addAt(problem.code, problem.offset, problem.message);
-  if (reading.root === undefined) return { diagnostics: report.finish() };
+  if (reading.root === undefined) return { diagnostics: report.finish(), moreMayShow: true };
   const value = readDocument(reading.value, reading.root, report);
   const diagnostics = report.finish();
-  return value === undefined || report.hasErrors() ? { diagnostics } : { value, diagnostics };
+  const moreMayShow = report.hasLeftOut();
+  return value === undefined || report.hasErrors() ? { diagnostics, moreMayShow } : { value, diagnostics, moreMayShow };
 }
 
 function readDocument(document: unknown, root: JsonNode, report: Report): Playbook | undefined {
@@ -46,6 +49,7 @@ function readDocument(document: unknown, root: JsonNode, report: Report): Playbo
       [],
       'A playbook is an object: the file must begin with { and "format": "sliderule-playbook".',
     );
+    report.leaveOut();
     return undefined;
   }
   const fields = document as Readonly<Record<string, unknown>>;
@@ -60,15 +64,20 @@ function readDocument(document: unknown, root: JsonNode, report: Report): Playbo
       ['version'],
       `The file is version ${migrated.version} of the format, and this program knows version 1. Get the newer program to open it.`,
     );
+    report.leaveOut();
     return undefined;
   }
   if (migrated.kind === 'invalid')
     report.add('version-wrong', ['version'], 'The file needs "version": 1, a whole number.');
   // Two faults that were just told would only be told again.
   const checked = { ...(migrated.kind === 'current' ? migrated.value : fields), format, version: 1 };
-  const playbook = checkShape(checked, report);
-  if (playbook !== undefined) checkPlaybook(playbook, report);
-  return playbook;
+  const shaped = checkShape(checked, report);
+  if (shaped === undefined) {
+    report.leaveOut();
+    return undefined;
+  }
+  checkPlaybook(shaped, report);
+  return shaped.playbook;
 }
 
 const format = 'sliderule-playbook';

@@ -15,8 +15,8 @@ export function toEnginePlay(playbook: Playbook, playId: string, side: Side = 'r
   const entry = playbook.plays.find((play) => play.id === playId);
   if (entry === undefined)
     throw new RangeError(`unknown play: ${playId} (expected ${playbook.plays.map((play) => play.id).join(', ')})`);
-  const report = createReport('', undefined);
-  const play = readPlay(
+  const report = createReport();
+  const { value: play } = readPlay(
     entry,
     ['plays', playbook.plays.indexOf(entry)],
     playbook.sets ?? [],

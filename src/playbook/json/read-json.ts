@@ -205,6 +205,7 @@ class JsonReader {
   }
 
   private skipComma(closer: string, opened: number): void {
+    const before = this.at;
     this.skipSpace();
     const char = this.text[this.at];
     if (char === ',') {
@@ -222,7 +223,8 @@ class JsonReader {
     if (char === closer) return;
     if (char === undefined) this.stopUnclosed(opened);
     if (/["'\u201c\u201d{[\w-]/.test(char!)) {
-      this.report('json-missing-comma', this.at, `A comma is missing before ${this.show()}.`);
+      // The slip is where the comma belongs, which is mostly a line above what shows that it is missing.
+      this.report('json-missing-comma', before, `A comma is missing here, before ${this.showValue()}.`);
       return;
     }
     this.stop(
@@ -367,6 +369,15 @@ class JsonReader {
 
   private stopAtEnd(): never {
     return this.stop('json-unclosed', this.text.length, 'The file ends in the middle: a value is missing.');
+  }
+
+  /** The text, list, object or word that begins here, for a message. */
+  private showValue(): string {
+    const word = /["'\u201c\u201d]?[\w$ -]*["'\u201c\u201d]?/y;
+    word.lastIndex = this.at;
+    const found = word.exec(this.text)?.[0] ?? '';
+    if (/^["']/.test(found)) return shorten(found);
+    return found === '' ? this.show() : `"${shorten(found.trim())}"`;
   }
 
   /** What stands here, for a message. */

@@ -14,7 +14,6 @@ const spots = ['P', 'TR', 'TL', 'WR', 'X', 'A12'];
 const names: PlayNames = {
   spots: new Map(spots.map((id, i) => [id, { x: i, y: 10 }])),
   beats: new Set(['go', 'swing-2']),
-  spotHint: '',
   placeFault: () => undefined,
 };
 

@@ -5,7 +5,8 @@ export function nearestName(written: string, names: Iterable<string>): string | 
   const wanted = written.slice(0, longest).toLowerCase();
   for (const name of names) {
     const distance = wanted === name.toLowerCase() ? 0 : editDistance(wanted, name.toLowerCase());
-    if (distance < least) {
+    // A name of which no letter is right is no slip: X for C, Q for P.
+    if (distance < least && distance < wanted.length) {
       least = distance;
       best = name;
     }

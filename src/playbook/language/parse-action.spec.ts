@@ -12,7 +12,6 @@ const names: PlayNames = {
     ['X', { x: 0, y: -5 }],
   ]),
   beats: new Set(),
-  spotHint: '',
   placeFault: () => undefined,
 };
 
@@ -54,16 +53,16 @@ describe('parseAction', () => {
 
   // [phrase, column from 1, code, part of the sentence]
   test.each([
-    ['', 1, 'action-syntax', 'the spot of the man who acts should stand at column 1, but the phrase ends'],
+    ['', 1, 'action-syntax', 'Nothing is written here; the spot of the man who acts should come first'],
     ['TR', 3, 'action-syntax', 'a verb'],
     ['TR pss TL', 4, 'action-syntax', '"pass" or another verb'],
     ['TR PASS TL', 4, 'action-syntax', '"pass" or another verb'],
-    ['TR pass', 8, 'action-syntax', 'a spot'],
-    ['TR pass TL now', 12, 'action-syntax', 'nothing more'],
+    ['TR pass', 8, 'action-syntax', '"TR pass": pass to whom?'],
+    ['TR pass TL now', 12, 'action-syntax', '"now" is too much'],
     ['tr pass TL', 1, 'action-syntax', 'in capital letters'],
     ['TR pass TQ', 9, 'spot-unknown', 'Did you mean'],
     ['C pop 6,9', 7, 'action-syntax', '"to" or "via"'],
-    ['C pop via 3,4', 14, 'action-syntax', '"to" or another "via"'],
+    ['C pop via 3,4', 14, 'action-syntax', 'run to where?'],
     ['C pop to 6 9', 12, 'action-syntax', 'a comma'],
     ['C pop to 6.,9', 10, 'action-syntax', 'a place'],
     ['C pop to 6,9 when', 18, 'action-syntax', '"open"'],
@@ -71,7 +70,7 @@ describe('parseAction', () => {
     ['C pick at 3,6 on C', 18, 'self-target', 'C cannot'],
     ['TR hold long', 9, 'action-syntax', 'a number of seconds'],
     ['TR hold -1', 9, 'seconds-range', 'more than 0'],
-    ['TR \u2192 TL', 4, 'action-syntax', '"\u2192" stands there'],
+    ['TR \u2192 TL', 4, 'action-syntax', 'should stand where "\u2192" stands'],
   ])('%j is wrong at column %i', (text, column, code, says) => {
     const { value, faults } = parseAction(text, names);
     expect(value).toBeUndefined();

@@ -1,15 +1,14 @@
 import type { Action, Point, Read, RunKind } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
-import { type PhraseFault, PhraseReader, readPhrase } from './phrase.ts';
+import { PhraseReader, type PhraseReading, readPhrase, unknownName } from './phrase.ts';
 import { type PlayNames, readOtherSpot, readPlace, readSpot } from './play-names.ts';
 
 /** What a carrier can be told to do, in a beat or as the end of a read. */
 export type CarrierAction = Read['then'];
 
-export interface ActionReading<A> {
-  /** Absent when anything is wrong. */
-  readonly value?: A;
-  readonly faults: readonly PhraseFault[];
+export interface ActionReading<A> extends PhraseReading<A> {
+  /** The man who acts, when the phrase was read so far; `unknownName` when his name is wrong. */
+  readonly by?: string;
 }
 
 /** Words for runs off the ball, and what they are called inside. */
@@ -37,10 +36,22 @@ const longestHold = 20;
  */
 export function parseAction(text: string, names: PlayNames): ActionReading<Action> {
   const reader = new PhraseReader(text, 'action-syntax', '"TR pass TL" or "C pop to 6,9"');
-  return readPhrase(reader, () => {
-    const by = readSpot(reader, names, 'the spot of the man who acts');
+  let by = unknownName;
+  let verb = '';
+  const reading = readPhrase(reader, () => {
+    by = readSpot(reader, names, 'the spot of the man who acts');
+    verb = reader.peek()?.text ?? '';
     return readVerb(reader, names, by, verbs);
   });
+  if (reading.value !== undefined) return reading;
+  // "WL pass" says enough to go on with: somebody gets the ball.
+  const guess = reading.guess ?? guessedPass(by, verb);
+  return { ...reading, by, ...(guess !== undefined && { guess }) };
+}
+
+function guessedPass(by: string, verb: string): Action | undefined {
+  if (!Object.hasOwn(passWords, verb)) return undefined;
+  return { kind: 'pass', by, to: unknownName, style: passWords[verb as keyof typeof passWords] };
 }
 
 /** Reads the end of a read, which has no spot before the verb because the carrier acts: `skip WL`, `step to 4,10`, `shoot`. */
@@ -57,14 +68,12 @@ function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: r
   const token = reader.peek();
   if (token?.kind !== 'word' || !allowed.includes(token.text)) {
     const near = token === undefined ? undefined : nearestName(token.text, allowed);
-    return reader.stop(
-      `${near === undefined ? '' : `"${near}" or another`}${near === undefined ? 'a' : ''} verb (${allowed.join(', ')})`,
-    );
+    return reader.stop(`${near === undefined ? 'a' : `"${near}" or another`} verb (${allowed.join(', ')})`);
   }
   reader.anyWord('a verb');
   const verb = token.text;
   if (Object.hasOwn(passWords, verb)) {
-    const to = readOtherSpot(reader, names, by, `${verb} to`);
+    const to = readOtherSpot(reader, names, by, `${verb} to`, `${verb} to whom?`);
     return { kind: 'pass', by, to, style: passWords[verb as keyof typeof passWords] };
   }
   if (Object.hasOwn(runWords, verb)) return readRun(reader, names, by, runWords[verb as keyof typeof runWords]);
@@ -74,48 +83,51 @@ function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: r
 function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string): Action {
   switch (verb) {
     case 'carry':
-      return { kind: 'carry', by, path: readPath(reader, names) };
+      return { kind: 'carry', by, path: readPath(reader, names, 'carry to where?') };
     case 'step':
-      reader.word('to');
+      reader.word('to', 'step to where?');
       return { kind: 'stepIn', by, to: readPlace(reader, names) };
     case 'fake':
-      return { kind: 'fake', by, toward: readOtherSpot(reader, names, by, 'fake to') };
+      return { kind: 'fake', by, toward: readOtherSpot(reader, names, by, 'fake to', 'fake to whom?') };
     case 'hold':
       return { kind: 'hold', by, seconds: readSeconds(reader) };
     case 'pick': {
-      reader.word('at');
+      reader.word('at', 'pick where, and on whom?');
       const at = readPlace(reader, names);
-      reader.word('on');
-      return { kind: 'pick', by, at, on: readOtherSpot(reader, names, by, 'pick his own man by picking for') };
+      reader.word('on', 'pick on whom?');
+      const on = readOtherSpot(reader, names, by, 'pick his own man by picking for', 'pick on whom?');
+      return { kind: 'pick', by, at, on };
     }
     case 'seal':
-      reader.word('on');
-      return { kind: 'seal', by, on: readOtherSpot(reader, names, by, 'seal for') };
+      reader.word('on', 'seal on whom?');
+      return { kind: 'seal', by, on: readOtherSpot(reader, names, by, 'seal for', 'seal on whom?') };
     default:
       return { kind: 'shot', by };
   }
 }
 
 function readRun(reader: PhraseReader, names: PlayNames, by: string, run: RunKind): Action {
-  const path = readPath(reader, names);
+  const path = readPath(reader, names, 'run to where?');
   const waits = reader.maybeWord('when');
   if (waits) reader.word('open');
   return { kind: 'run', run, by, path, go: waits ? 'whenOpen' : 'now' };
 }
 
 /** `{via place} to place` */
-function readPath(reader: PhraseReader, names: PlayNames): readonly Point[] {
+function readPath(reader: PhraseReader, names: PlayNames, question: string): readonly Point[] {
   const path: Point[] = [];
   while (reader.maybeWord('via')) path.push(readPlace(reader, names));
-  if (!reader.maybeWord('to')) reader.stop(path.length === 0 ? '"to" or "via"' : '"to" or another "via"');
+  if (!reader.maybeWord('to')) {
+    reader.stop(path.length === 0 ? '"to" or "via"' : '"to" or another "via"', question);
+  }
   path.push(readPlace(reader, names));
   return path;
 }
 
 function readSeconds(reader: PhraseReader): number {
-  const { value, offset } = reader.number('a number of seconds');
+  const { value, offset } = reader.number('a number of seconds', 'hold for how many seconds?');
   if (value <= 0 || value > longestHold) {
     reader.fault('seconds-range', offset, `Hold for more than 0 and at most ${longestHold} seconds, not ${value}.`);
   }
-  return value;
+  return Math.min(Math.max(value, 0), longestHold);
 }

@@ -1,7 +1,7 @@
 import type { OwnDuty } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
 import { creaseWord, defenderPattern, spotIdPattern } from './patterns.ts';
-import { type PhraseFault, PhraseReader, readPhrase } from './phrase.ts';
+import { PhraseReader, type PhraseReading, readPhrase } from './phrase.ts';
 
 /** What the duties of one scheme may name. */
 export interface SchemeNames {
@@ -20,10 +20,7 @@ const dutyWords = ['ball', 'man', 'split', 'lane', 'lock', 'front', 'pipe', 'at'
 /**
  * Reads one duty: `tr ball`, `lr man WR`, `tl split P TL`, `ll lane WL`, `c lock C`, `c front crease`, `ll pipe WL at -3,3`, `c at 0,5`.
  */
-export function parseDuty(
-  text: string,
-  names: SchemeNames,
-): { readonly value?: WrittenDuty; readonly faults: readonly PhraseFault[] } {
+export function parseDuty(text: string, names: SchemeNames): PhraseReading<WrittenDuty> {
   const reader = new PhraseReader(text, 'duty-syntax', '"tr ball", "tl split P TL" or "c front crease"');
   return readPhrase(reader, () => {
     const by = readMan(reader, names);

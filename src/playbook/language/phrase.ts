@@ -13,6 +13,21 @@ export interface Token {
   readonly offset: number;
 }
 
+/** What reading a phrase gave. */
+export interface PhraseReading<T> {
+  /** Absent when anything is wrong. */
+  readonly value?: T;
+  /**
+   * What was most likely meant, when the phrase has the right build but wrong names or numbers: so that the rest of the play can be
+   * checked as if it was written. A name that is like no other stands in it as `unknownName`.
+   */
+  readonly guess?: T;
+  readonly faults: readonly PhraseFault[];
+}
+
+/** Stands for a name that cannot even be guessed. No spot and no beat can be called so. */
+export const unknownName = '?';
+
 /** Thrown by a `PhraseReader` when the phrase cannot be read on; caught by `readPhrase`. */
 class PhraseStop extends Error {}
 
@@ -46,14 +61,14 @@ export class PhraseReader {
     return true;
   }
 
-  word(word: string): void {
-    if (!this.maybeWord(word)) this.stop(`"${word}"`);
+  word(word: string, question?: string): void {
+    if (!this.maybeWord(word)) this.stop(`"${word}"`, question);
   }
 
-  /** A word, whatever it is. `what` says what was expected when there is none. */
-  anyWord(what: string): Token {
+  /** A word, whatever it is. `what` says what was expected when there is none, `question` asks for it when the phrase ends. */
+  anyWord(what: string, question?: string): Token {
     const token = this.peek();
-    if (token?.kind !== 'word') return this.stop(what);
+    if (token?.kind !== 'word') return this.stop(what, question);
     this.next++;
     return token;
   }
@@ -63,9 +78,9 @@ export class PhraseReader {
     this.next++;
   }
 
-  number(what: string): { readonly value: number; readonly offset: number } {
+  number(what: string, question?: string): { readonly value: number; readonly offset: number } {
     const token = this.peek();
-    if (token?.kind !== 'number') return this.stop(what);
+    if (token?.kind !== 'number') return this.stop(what, question);
     this.next++;
     const value = Number(token.text);
     // "-0" and "0" are the same place.
@@ -73,36 +88,54 @@ export class PhraseReader {
   }
 
   end(): void {
-    if (this.peek() !== undefined) this.stop('nothing more');
+    const token = this.peek();
+    if (token === undefined) return;
+    const rest = this.text.slice(token.offset).trimEnd();
+    this.fault(
+      this.syntaxCode,
+      token.offset,
+      `In "${this.text}", "${rest}" is too much. Write it like ${this.example}.`,
+    );
+    throw new PhraseStop();
   }
 
   fault(code: DiagnosticCode, offset: number, message: string): void {
     this.faults.push({ code, offset, message });
   }
 
-  /** Say what should stand here and give the phrase up. */
-  stop(expected: string): never {
+  /** Say what should stand here and give the phrase up. `question` asks for it in the trade's words when the phrase just ends. */
+  stop(expected: string, question?: string): never {
     const token = this.peek();
-    const found = token === undefined ? 'the phrase ends' : `"${token.text}" stands there`;
-    const offset = token?.offset ?? this.text.length;
     this.fault(
       this.syntaxCode,
-      offset,
-      `In "${this.text}", ${expected} should stand at column ${offset + 1}, but ${found}. Write it like ${this.example}.`,
+      token?.offset ?? this.text.length,
+      `${this.whatIsWrong(token, expected, question)} Write it like ${this.example}.`,
     );
     throw new PhraseStop();
+  }
+
+  /** Say what should stand here, and go on as if it did. */
+  slip(expected: string): void {
+    const token = this.peek();
+    const message = `${this.whatIsWrong(token, expected, undefined)} Write it like ${this.example}.`;
+    this.fault(this.syntaxCode, token?.offset ?? this.text.length, message);
+  }
+
+  private whatIsWrong(token: Token | undefined, expected: string, question: string | undefined): string {
+    if (token !== undefined) return `In "${this.text}", ${expected} should stand where "${token.text}" stands.`;
+    if (this.text.trim() === '') return `Nothing is written here; ${expected} should come first.`;
+    return question === undefined
+      ? `"${this.text}" ends too soon: ${expected} should follow.`
+      : `"${this.text}": ${question}`;
   }
 }
 
 /** Runs a reading; the value is absent when the phrase had any fault. */
-export function readPhrase<T>(
-  reader: PhraseReader,
-  read: () => T,
-): { readonly value?: T; readonly faults: readonly PhraseFault[] } {
+export function readPhrase<T>(reader: PhraseReader, read: () => T): PhraseReading<T> {
   try {
     const value = read();
     reader.end();
-    return reader.faults.length === 0 ? { value, faults: [] } : { faults: reader.faults };
+    return reader.faults.length === 0 ? { value, faults: [] } : { guess: value, faults: reader.faults };
   } catch (thrown) {
     if (thrown instanceof PhraseStop) return { faults: reader.faults };
     throw thrown;

@@ -1,5 +1,6 @@
 import type { Action, Beat, Play, Point } from '../../engine/index.ts';
 import type { JsonPath } from '../json/json-node.ts';
+import { unknownName } from '../language/phrase.ts';
 import type { Report } from '../report.ts';
 
 /** Men whose runs end nearer to each other than this stand in each other's way, yd. */
@@ -15,6 +16,7 @@ export function checkBeats(play: Play, path: JsonPath, report: Report): void {
 function checkBeat(beat: Beat, path: JsonPath, report: Report): void {
   const seen = new Map<string, Action>();
   for (const [i, action] of beat.actions.entries()) {
+    if (action.by === unknownName) continue;
     const slot = slotOf(action);
     const key = `${action.by} ${slot}`;
     const before = seen.get(key);
@@ -70,7 +72,7 @@ function slotOf(action: Action): Slot {
 function checkEnds(beat: Beat, path: JsonPath, report: Report): void {
   const ends = beat.actions.flatMap((action, i) => {
     const at = endOf(action);
-    return at === undefined ? [] : [{ i, by: action.by, at }];
+    return at === undefined || !Number.isFinite(at.x) ? [] : [{ i, by: action.by, at }];
   });
   for (const [k, one] of ends.entries()) {
     for (const other of ends.slice(k + 1)) {

@@ -1,4 +1,5 @@
 import type { Action, Beat, Read, SpotId } from '../../engine/index.ts';
+import { unknownName } from '../language/phrase.ts';
 
 /** One script: the play's own beats and reads, or those of the last ten seconds. */
 export interface Script {
@@ -26,12 +27,25 @@ export interface Flow {
 /** Kinds of action by which a man comes to the end of a way, so that others can wait for his arrival. */
 const travels: ReadonlySet<Action['kind']> = new Set(['carry', 'run', 'stepIn']);
 
-/** Follow every possible pass from the men who may start with the ball. */
-export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
+/** Nothing is taken for granted. */
+const none: ReadonlySet<string> = new Set();
+
+/**
+ * Follow every possible pass from the men who may start with the ball. The beats in `granted` are taken to start, whatever starts them:
+ * that tells what hangs on them. A trigger whose name is not known may come at any time, with the ball at any man of `everyone`.
+ */
+export function followScript(
+  script: Script,
+  first: ReadonlySet<SpotId>,
+  everyone: ReadonlySet<SpotId>,
+  granted: ReadonlySet<string> = none,
+): Flow {
   const passes = new Map<SpotId, Set<SpotId>>();
   const arrivals = new Set<SpotId>();
   const reachable = new Set<string>();
   const beat_byId = new Map(script.beats.map((beat) => [beat.id, beat]));
+  // Whoever a granted beat finds with the ball has come by it somehow.
+  const seeds = granted.size > 0 ? everyone : first;
 
   function receiversOf(from: SpotId): ReadonlySet<SpotId> {
     return passes.get(from) ?? new Set();
@@ -46,16 +60,20 @@ export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
 
   function holdersAt(beat: Beat, calls = 0): ReadonlySet<SpotId> {
     const { when } = beat;
+    // Its trigger may be what is wrong with it.
+    if (granted.has(beat.id)) return everyone;
     switch (when.kind) {
       case 'start':
         return first;
       case 'catch':
-        return new Set([when.by]);
+        return when.by === unknownName ? everyone : new Set([when.by]);
       case 'pass':
-        return when.to === undefined ? receiversOf(when.from) : new Set([when.to]);
+        if (when.to !== undefined && when.to !== unknownName) return new Set([when.to]);
+        return when.from === unknownName ? everyone : receiversOf(when.from);
       case 'arrival':
-        return closure(first);
+        return closure(seeds);
       case 'call': {
+        if (when.beat === unknownName) return closure(seeds);
         const called = beat_byId.get(when.beat);
         // Beats that call each other in a ring never start, so what they would find does not matter.
         return called === undefined || calls > script.beats.length ? new Set() : closure(holdersAt(called, calls + 1));
@@ -67,6 +85,7 @@ export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
 
   function canStart(beat: Beat): boolean {
     const { when } = beat;
+    if (granted.has(beat.id) || namesOf(when).includes(unknownName)) return true;
     switch (when.kind) {
       case 'start':
         return true;
@@ -85,7 +104,7 @@ export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
 
   /** Note what an action makes possible; whether that was new. */
   function note(action: Action, mayHold: (spot: SpotId) => boolean): boolean {
-    if (action.kind === 'pass' && mayHold(action.by)) {
+    if (action.kind === 'pass' && mayHold(action.by) && action.to !== unknownName) {
       const receivers = passes.get(action.by) ?? new Set();
       if (receivers.has(action.to)) return false;
       passes.set(action.by, receivers.add(action.to));
@@ -99,7 +118,7 @@ export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
   // Everything only ever becomes possible, so going over the script until nothing is new ends.
   for (let changed = true; changed; ) {
     changed = false;
-    const holders = closure(first);
+    const holders = closure(seeds);
     for (const beat of script.beats) {
       if (!reachable.has(beat.id) && canStart(beat)) {
         reachable.add(beat.id);
@@ -117,11 +136,29 @@ export function followScript(script: Script, first: ReadonlySet<SpotId>): Flow {
 
   return {
     reachable,
-    holders: closure(first),
+    holders: closure(seeds),
     holdersAt,
     holdersFrom: (beat) => closure(holdersAt(beat)),
     receiversOf,
   };
+}
+
+/** Every spot and beat that a trigger names. */
+function namesOf(when: Beat['when']): readonly string[] {
+  switch (when.kind) {
+    case 'start':
+      return [];
+    case 'catch':
+      return [when.by];
+    case 'pass':
+      return when.to === undefined ? [when.from] : [when.from, when.to];
+    case 'arrival':
+      return [when.who];
+    case 'call':
+      return [when.beat];
+    default:
+      return exhaustive(when);
+  }
 }
 
 function exhaustive(value: never): never {

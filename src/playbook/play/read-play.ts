@@ -1,18 +1,36 @@
-import type { Action, Beat, Cue, Play, Point, Read, Spot, Trigger } from '../../engine/index.ts';
+import type { Action, Beat, Play, Point, Read, Spot, Trigger } from '../../engine/index.ts';
 import type { DiagnosticCode } from '../diagnostic-codes.ts';
 import { type FieldLimits, isInBox, isInCrease, isOutOfBounds } from '../field-limits.ts';
 import type { JsonPath } from '../json/json-node.ts';
-import { type ActionReading, parseAction, parseCarrierAction } from '../language/parse-action.ts';
+import { parseAction, parseCarrierAction } from '../language/parse-action.ts';
 import { parseCue } from '../language/parse-cue.ts';
 import { parseTrigger } from '../language/parse-trigger.ts';
-import { type PlayNames, unknownBeat, unknownSpot } from '../language/play-names.ts';
+import { type PhraseReading, unknownName } from '../language/phrase.ts';
+import { isSpot, likelySpot, type PlayNames, unknownBeat, unknownSpot } from '../language/play-names.ts';
 import type { Report } from '../report.ts';
 import type { BeatEntry, OwnSet, PlayEntry, ReadEntry } from '../schema.ts';
-import { boundsWords, moveSpots, pointOf, readSet } from './read-set.ts';
+import { boundsWords, moveSpots, pointOf, readSet, type SetSpots } from './read-set.ts';
+
+/** What reading a play of the document gave. */
+export interface PlayReading {
+  /** The engine's play; absent when anything is wrong. */
+  readonly value?: Play;
+  /** The play as it was most likely meant, for the checks of the play as a whole; absent when its set is not known. */
+  readonly draft?: PlayDraft;
+}
+
+/** A play with wrong names replaced by the likeliest. Beats, actions and reads stand in the places that they have in the document. */
+export interface PlayDraft {
+  readonly play: Play;
+  /** Reads of which a part could not be read. */
+  readonly unsureReads: ReadonlySet<Read>;
+  /** Men of phrases in a beat that could not be read at all; `unknownName` when not even the man is known. */
+  readonly unreadMen: ReadonlyMap<Beat, readonly string[]>;
+}
 
 /**
- * The engine's play for a play of the document. Reports every name, place and phrase that is wrong;
- * undefined when anything was. What the play as a whole cannot do is looked at afterwards (check-flow, check-moves).
+ * Reads a play of the document and reports every name, place and phrase in it that is wrong.
+ * What the play as a whole cannot do is looked at afterwards (check-beats, check-flow, check-walk).
  */
 export function readPlay(
   play: PlayEntry,
@@ -20,9 +38,7 @@ export function readPlay(
   ownSets: readonly OwnSet[],
   field: FieldLimits,
   report: Report,
-): Play | undefined {
-  const set = readSet(play, path, ownSets, report);
-  if (set === undefined) return undefined;
+): PlayReading {
   let sound = true;
   const watching: Report = {
     ...report,
@@ -31,25 +47,27 @@ export function readPlay(
       report.add(...all);
     },
   };
-  const spots = moveSpots(play, path, set, field, watching);
-  const reader = createReader(spots, set.spotHint, field, watching);
+  const set = readSet(play, path, ownSets, watching);
+  const spots = set === undefined ? [] : moveSpots(play, path, set, field, watching);
+  const reader = createReader(spots, set, field, watching);
   const main = reader.script(play.beats, play.reads ?? [], path);
   const lastTen =
     play.lastTen && reader.script(play.lastTen.beats ?? [], play.lastTen.reads ?? [], [...path, 'lastTen']);
   checkBeatIds(play, path, watching);
-  reader.spot(play.start.ball, [...path, 'start', 'ball']);
-  reader.spot(play.reset.ball, [...path, 'reset', 'ball']);
+  const starter = reader.spot(play.start.ball, [...path, 'start', 'ball']);
+  const resetter = reader.spot(play.reset.ball, [...path, 'reset', 'ball']);
   checkRestart(pointOf(play.start.restart), [...path, 'start', 'restart'], field, watching);
-  if (!sound) return undefined;
-  return {
+  if (set === undefined) return {};
+  const read: Play = {
     id: play.id,
     name: play.name,
     spots,
-    start: { ball: play.start.ball, restart: pointOf(play.start.restart) },
+    start: { ball: starter, restart: pointOf(play.start.restart) },
     ...main,
-    reset: play.reset,
+    reset: { ...play.reset, ball: resetter },
     ...(lastTen && { lastTen }),
   };
+  return { ...(sound && { value: read }), draft: { play: read, ...reader.gaps } };
 }
 
 interface ScriptReader {
@@ -58,52 +76,83 @@ interface ScriptReader {
     reads: readonly ReadEntry[],
     path: JsonPath,
   ): { readonly beats: readonly Beat[]; readonly reads: readonly Read[] };
-  spot(id: string, path: JsonPath): void;
+  /** The spot, or the likeliest one after reporting one that is not there. */
+  spot(id: string, path: JsonPath): string;
+  readonly gaps: Omit<PlayDraft, 'play'>;
 }
 
-function createReader(spots: readonly Spot[], spotHint: string, field: FieldLimits, report: Report): ScriptReader {
+/** An order that changes nothing, in the place of one that could not be read. */
+const noAction: Extract<Action, { kind: 'hold' }> = { kind: 'hold', by: unknownName, seconds: 0 };
+/** What may start at any time, in the place of a trigger that could not be read. */
+const anyTrigger: Trigger = { kind: 'catch', by: unknownName };
+
+function createReader(
+  spots: readonly Spot[],
+  set: SetSpots | undefined,
+  field: FieldLimits,
+  report: Report,
+): ScriptReader {
   const homes = new Map(spots.map((spot) => [spot.id, spot.at]));
+  const spotNames = {
+    spots: homes,
+    ...(set === undefined ? { anySpot: true as const } : set.mixUp && { mixUp: set.mixUp }),
+  };
+  const unsureReads = new Set<Read>();
+  const unreadMen = new Map<Beat, readonly string[]>();
 
-  function keep<T>(reading: ActionReading<T>, path: JsonPath): readonly T[] {
+  function likeliest<T>(reading: PhraseReading<T>, path: JsonPath): T | undefined {
     for (const fault of reading.faults) report.add(fault.code, path, fault.message, fault.offset);
-    return reading.value === undefined ? [] : [reading.value];
+    return reading.value ?? reading.guess;
   }
 
-  function readBeat(beat: BeatEntry, path: JsonPath, names: PlayNames): readonly Beat[] {
-    const when = keep<Trigger>(parseTrigger(beat.on, names), [...path, 'on']);
-    const actions = beat.do.flatMap((text, i) => keep<Action>(parseAction(text, names), [...path, 'do', i]));
-    return when.map((trigger) => ({ id: beat.id, when: trigger, actions }));
+  function readBeat(beat: BeatEntry, path: JsonPath, names: PlayNames): Beat {
+    const unread: string[] = [];
+    const when = likeliest(parseTrigger(beat.on, names), [...path, 'on']) ?? anyTrigger;
+    const actions = beat.do.map((text, i) => {
+      const reading = parseAction(text, names);
+      const action = likeliest(reading, [...path, 'do', i]);
+      if (action === undefined) unread.push(reading.by ?? unknownName);
+      return action ?? noAction;
+    });
+    const read: Beat = { id: beat.id, when, actions };
+    if (unread.length > 0) unreadMen.set(read, unread);
+    return read;
   }
 
-  function readRead(read: ReadEntry, path: JsonPath, names: PlayNames): readonly Read[] {
-    if (!homes.has(read.carrier)) report.add('spot-unknown', [...path, 'carrier'], unknownSpot(read.carrier, names));
-    if (read.during !== undefined && !names.beats.has(read.during))
-      report.add('beat-unknown', [...path, 'during'], unknownBeat(read.during, names));
-    const cues = read.if.flatMap((text, i) => keep<Cue>(parseCue(text, read.carrier, names), [...path, 'if', i]));
-    const then = keep(parseCarrierAction(read.then, read.carrier, names), [...path, 'then']);
-    return then.map((action) => ({
-      carrier: read.carrier,
-      ...(read.during !== undefined && { during: read.during }),
-      cues,
-      then: action,
-    }));
+  function readRead(read: ReadEntry, path: JsonPath, names: PlayNames): Read {
+    const { during } = read;
+    const knowsCarrier = isSpot(read.carrier, names);
+    if (!knowsCarrier) report.add('spot-unknown', [...path, 'carrier'], unknownSpot(read.carrier, names));
+    const carrier = knowsCarrier ? read.carrier : (likelySpot(read.carrier, names) ?? unknownName);
+    const knowsBeat = during === undefined || names.beats.has(during);
+    if (!knowsBeat) report.add('beat-unknown', [...path, 'during'], unknownBeat(during, names));
+    const cues = read.if.map((text) => parseCue(text, carrier, names));
+    const found = cues.map((cue, i) => likeliest(cue, [...path, 'if', i])).filter((cue) => cue !== undefined);
+    const then = parseCarrierAction(read.then, carrier, names);
+    const action = likeliest(then, [...path, 'then']) ?? noAction;
+    const known: Read = { carrier, ...(during !== undefined && { during }), cues: found, then: action };
+    const whole = knowsCarrier && knowsBeat && [...cues, then].every((part) => part.faults.length === 0);
+    if (!whole) unsureReads.add(known);
+    return known;
   }
 
   return {
+    gaps: { unsureReads, unreadMen },
     script(beats, reads, path) {
       const names: PlayNames = {
-        spots: homes,
+        ...spotNames,
         beats: new Set(beats.map((beat) => beat.id)),
-        spotHint,
         placeFault: (point) => placeFault(point, field),
       };
       return {
-        beats: beats.flatMap((beat, i) => readBeat(beat, [...path, 'beats', i], names)),
-        reads: reads.flatMap((read, i) => readRead(read, [...path, 'reads', i], names)),
+        beats: beats.map((beat, i) => readBeat(beat, [...path, 'beats', i], names)),
+        reads: reads.map((read, i) => readRead(read, [...path, 'reads', i], names)),
       };
     },
     spot(id, path) {
-      if (!homes.has(id)) report.add('spot-unknown', path, unknownSpot(id, { spots: homes, spotHint }));
+      if (isSpot(id, spotNames)) return id;
+      report.add('spot-unknown', path, unknownSpot(id, spotNames));
+      return likelySpot(id, spotNames) ?? unknownName;
     },
   };
 }

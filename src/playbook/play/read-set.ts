@@ -2,13 +2,14 @@ import { findSet, insideHand, type Point, type Spot, sets } from '../../engine/i
 import { type FieldLimits, isInCrease, isOutOfBounds } from '../field-limits.ts';
 import type { JsonPath } from '../json/json-node.ts';
 import { nearestName } from '../language/nearest-name.ts';
+import { type SetMixUp, unknownSpot } from '../language/play-names.ts';
 import type { Report } from '../report.ts';
 import type { OwnSet, PlayEntry } from '../schema.ts';
 
-/** The six spots of a play before its own moves, and what to say when it names a spot that they lack. */
+/** The six spots of a play before its own moves, and the set that it may have been mixed up with. */
 export interface SetSpots {
   readonly spots: readonly Spot[];
-  readonly spotHint: string;
+  readonly mixUp?: SetMixUp;
 }
 
 /** Where two men would be one: bodies closer than this stand in each other, yd. */
@@ -22,16 +23,16 @@ export function readSet(
   report: Report,
 ): SetSpots | undefined {
   const own = ownSets.find((set) => set.id === play.set);
-  if (own !== undefined) return { spots: ownSpots(own), spotHint: '' };
+  if (own !== undefined) return { spots: ownSpots(own) };
   const found = findSet(play.set);
   switch (found.kind) {
     case 'found': {
       const other = found.otherwise;
-      const spotHint =
-        other === undefined
-          ? ''
-          : ` Sets are counted from the top down here, so "${play.set}" is this: ${found.set.summary} Some coaches mean another set by that name; it is called "${other.id}" here and has ${idsOf(other.spots)}.`;
-      return { spots: found.set.spots, spotHint };
+      if (other === undefined) return { spots: found.set.spots };
+      const words = `Sets are counted from the top down here. Some coaches mean another set by "${play.set}": it is called "${other.id}" here and has ${idsOf(other.spots)}.`;
+      const own = new Set(found.set.spots.map((spot) => spot.id));
+      const others = other.spots.map((spot) => spot.id).filter((id) => !own.has(id));
+      return { spots: found.set.spots, mixUp: { spots: new Set(others), words } };
     }
     case 'ambiguous':
       report.add(
@@ -94,14 +95,11 @@ export function moveSpots(
   report: Report,
 ): readonly Spot[] {
   const moves = play.spots ?? {};
+  const names = { ...set, spots: new Map(set.spots.map((spot) => [spot.id, spot.at])) };
   for (const [id, at] of Object.entries(moves)) {
     const here = [...path, 'spots', id];
     if (!set.spots.some((spot) => spot.id === id)) {
-      report.add(
-        'spot-unknown',
-        here,
-        `The play has no spot "${id}". Its spots are ${idsOf(set.spots)}.${set.spotHint}`,
-      );
+      report.add('spot-unknown', here, unknownSpot(id, names));
     }
     checkHome(id, pointOf(at), here, field, report);
   }
