@@ -9,8 +9,11 @@ import { writeNew } from '../write-file.ts';
 /** What the demo is called where it is written to. */
 const demoFile = 'playbook.json';
 
-/** Few enough that the whole demo is on the screen within seconds; a test of one's own runs longer. */
-const demoTrials = '200';
+/**
+ * Few enough that the whole demo, build included, is on the screen within ten seconds on two cores: of the CPU time of `npm start` all
+ * but about 3 s goes into trials. A test of one's own runs longer.
+ */
+const demoTrials = '150';
 
 /** `sliderule demo [DIR]`: writes the demo playbook, or plays it when no folder is named. */
 export const addDemo: AddCommand = (program, io) => {
