@@ -117,7 +117,35 @@ function unhurried({ across, up }: Aim, parameters: ShotParameters): number {
  * `keeperLag` as in keeper.ts (positive: he trails on the far side), yd; `rush` 0 (time and room) to 1 (a man on the hands).
  */
 export function shotValue(table: ShotTable, x: number, y: number, keeperLag: number, rush: number): number {
-  if (!(y > 0)) return 0;
+  asked.x = x;
+  asked.y = y;
+  asked.keeperLag = keeperLag;
+  asked.rush = rush;
+  lookUpShot(table, asked);
+  return asked.odds;
+}
+
+/** What `shotValue` is asked, and its answer in `odds`, in memory: numbers that cross a call go to the heap. */
+export interface ShotQuery {
+  x: number;
+  y: number;
+  keeperLag: number;
+  rush: number;
+  odds: number;
+}
+
+// Fractions, so that the runtime lays the fields out for fractions.
+export function createShotQuery(): ShotQuery {
+  return { x: 0.5, y: 0.5, keeperLag: 0.5, rush: 0.5, odds: 0.5 };
+}
+
+const asked = createShotQuery();
+
+/** `shotValue` for loops that ask millions of times: writes `query.odds`. */
+export function lookUpShot(table: ShotTable, query: ShotQuery): void {
+  const { x, y, keeperLag, rush } = query;
+  query.odds = 0;
+  if (!(y > 0)) return;
   const px = placeOn(inverseX, Math.abs(x), 0, 14, perX);
   const py = placeOn(inverseY, y, 0, 20, perY);
   const lagShare = Math.min(lagSteps - 1, Math.max(0, (keeperLag - lagLow) / lagStep));
@@ -133,7 +161,7 @@ export function shotValue(table: ShotTable, x: number, y: number, keeperLag: num
   const near = plane(odds, base, tl, tr) * (1 - (py - iy)) + plane(odds, base + strideY, tl, tr) * (py - iy);
   const far =
     plane(odds, base + strideX, tl, tr) * (1 - (py - iy)) + plane(odds, base + strideX + strideY, tl, tr) * (py - iy);
-  return near + (far - near) * (px - ix);
+  query.odds = near + (far - near) * (px - ix);
 }
 
 /** Lag and rush between their four neighbours. */

@@ -19,6 +19,7 @@ import type { Matchup } from './matchup.ts';
 import { createOptions, type Options } from './options.ts';
 import { type ChanceParameters, defaultChanceParameters } from './parameters.ts';
 import { compileProgram, type Program } from './program.ts';
+import { createShotAhead, type ShotAhead } from './shot-ahead.ts';
 import { type ChanceState, historySteps, stepSeconds, stride } from './state.ts';
 
 /**
@@ -90,6 +91,8 @@ export interface Scratch {
   readonly foreseen: Float64Array;
   /** The same if nobody stops: his second look at a pass. */
   readonly secondLook: Float64Array;
+  /** The shot that is being reckoned with. */
+  readonly ahead: ShotAhead;
   readonly arrival: Float64Array;
   readonly odds: Float64Array;
   readonly point: Float64Array;
@@ -242,6 +245,7 @@ function createScratch(agents: number): Scratch {
     options: createOptions(),
     foreseen: new Float64Array(stride * agents),
     secondLook: new Float64Array(stride * agents),
+    ahead: createShotAhead(),
     arrival: new Float64Array(agents),
     odds: new Float64Array(agents),
     point: new Float64Array(2),

@@ -3,11 +3,12 @@ import { speedAfter } from '../ball/flight.ts';
 import { keeperLag } from '../ball/keeper.ts';
 import { laneInto } from '../ball/lane.ts';
 import { meanSquareError } from '../ball/pass-placement.ts';
-import { shotValue } from '../ball/shot-table.ts';
+import { lookUpShot } from '../ball/shot-table.ts';
 import { phiAt } from '../people/reach.ts';
 import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { continuation } from './parameters.ts';
+import type { ShotAhead } from './shot-ahead.ts';
 import { type ChanceState, stride, task } from './state.ts';
 
 /** The passer's eyes and wind-up give the defense this much of their reaction for free. Seconds. */
@@ -58,11 +59,15 @@ function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Fl
   const y = motion[stride * carrier + 1];
   const release = model.athletes[carrier].shotRelease;
   const step = stepShare(x, y, stepDown);
-  out.shotRush = rushAt(model, motion, x * step, y * step, release);
-  out.shotOdds = inRange(model, x, y)
-    ? shotValue(model.shotTables[carrier], x * step, y * step, lagAfter(model, motion, x, y, release), out.shotRush) *
-      (1 - blockedShare * out.shotRush * out.shotRush)
-    : 0;
+  const { ahead } = model.scratch;
+  ahead.seconds = release;
+  // The keeper is judged by where the ball is now, the room by where it will be let go.
+  placeShot(ahead, x, y);
+  measureLag(ahead, model, motion);
+  placeShot(ahead, x * step, y * step);
+  measureRush(ahead, model, motion);
+  out.shotRush = ahead.shot.rush;
+  out.shotOdds = inRange(model, x, y) ? hurriedOdds(ahead, model, carrier) : 0;
   out.shotValue = worthOfShot(model, out.shotOdds, left - release);
   weighStepIn(out, model, carrier, motion, x, y, left);
 }
@@ -112,9 +117,12 @@ function weighStepIn(
   const release = stepInSeconds + model.athletes[carrier].shotRelease;
   const endX = x * share;
   const endY = y * share;
-  const odds = inRange(model, endX, endY)
-    ? oddsWithRush(model, carrier, motion, endX, endY, release, rushAt(model, motion, endX, endY, release))
-    : 0;
+  const { ahead } = model.scratch;
+  ahead.seconds = release;
+  placeShot(ahead, endX, endY);
+  measureLag(ahead, model, motion);
+  measureRush(ahead, model, motion);
+  const odds = inRange(model, endX, endY) ? hurriedOdds(ahead, model, carrier) : 0;
   out.stepInValue = worthOfShot(model, odds, left - release);
 }
 
@@ -141,22 +149,41 @@ export function weighPass(
   left: number,
   floor: number,
 ): void {
-  const { point } = model.scratch;
-  const fromX = motion[stride * carrier];
-  const fromY = motion[stride * carrier + 1];
+  const { point, ahead } = model.scratch;
   const roughFlight = meetInto(point, model, state, carrier, mate, motion);
+  const passRelease = model.athletes[mate].shotRelease * quickShare;
+  ahead.seconds = roughFlight + passRelease;
+  ahead.rest = left - roughFlight - passRelease;
+  ahead.floor = floor;
+  placeShot(ahead, point[0], point[1]);
+  if (couldBeEnough(ahead, model, mate, motion)) weighThrow(out, model, carrier, mate, motion, left);
+}
+
+/** Weigh a pass to the place in `scratch.point` that could be worth it, with the shot off it in `scratch.ahead`: its lane and its catch. */
+function weighThrow(
+  out: Options,
+  model: ChanceModel,
+  carrier: number,
+  mate: number,
+  motion: Float64Array,
+  left: number,
+): void {
+  const { point, ahead } = model.scratch;
   const x = point[0];
   const y = point[1];
+  const rough = ahead.shot.odds;
   const passRelease = model.athletes[mate].shotRelease * quickShare;
-  const rest = left - roughFlight - passRelease;
-  // Cheap questions first: not even an unhurried shot, or not even a pass that surely comes, would be enough.
-  if (floor > 0 && worthOfShot(model, shotOffPass(model, mate, motion, x, y, roughFlight, false), rest) <= floor)
-    return;
-  const rough = shotOffPass(model, mate, motion, x, y, roughFlight, true);
-  if (floor > 0 && worthOfShot(model, rough, rest) <= floor) return;
+  const fromX = motion[stride * carrier];
+  const fromY = motion[stride * carrier + 1];
   chooseHeight(out, model, mate, fromX, fromY, x, y, model.athletes[carrier].passSpeed, motion);
   const flight = out.flight_byMate[mate];
-  const odds = out.lob_byMate[mate] === 1 ? shotOffPass(model, mate, motion, x, y, flight, true) : rough;
+  if (out.lob_byMate[mate] === 1) {
+    ahead.seconds = flight + passRelease;
+    ahead.floor = 0;
+    placeShot(ahead, x, y);
+    couldBeEnough(ahead, model, mate, motion);
+  }
+  const odds = out.lob_byMate[mate] === 1 ? ahead.shot.odds : rough;
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
   out.completion_byMate[mate] = caught;
   out.shotOdds_byMate[mate] = odds;
@@ -189,42 +216,35 @@ function meetInto(
 }
 
 /**
- * Goal odds of a mate who catches at (x, y) after `flight` seconds and shoots off the catch; not `hurried`: if nobody comes to
- * hurry him, which is never less.
+ * Look at the shot of a mate who catches at the place in `ahead`: its odds if the ball surely comes. False when it could not be worth
+ * more than `ahead.floor`; the cheap question, whether it could be if nobody came to hurry him, is asked first.
  */
-function shotOffPass(
-  model: ChanceModel,
-  mate: number,
-  motion: Float64Array,
-  x: number,
-  y: number,
-  flight: number,
-  hurried: boolean,
-): number {
-  if (!inRange(model, x, y)) return 0;
-  const seconds = flight + model.athletes[mate].shotRelease * quickShare;
-  const step = stepShare(x, y, stepDown * quickShare);
-  const rush = hurried ? rushAt(model, motion, x * step, y * step, seconds) : 0;
-  return oddsWithRush(model, mate, motion, x * step, y * step, seconds, rush);
+function couldBeEnough(ahead: ShotAhead, model: ChanceModel, mate: number, motion: Float64Array): boolean {
+  const { shot, rest, floor } = ahead;
+  shot.odds = 0;
+  if (inRange(model, shot.x, shot.y)) {
+    const step = stepShare(shot.x, shot.y, stepDown * quickShare);
+    placeShot(ahead, shot.x * step, shot.y * step);
+    measureLag(ahead, model, motion);
+    shot.rush = 0;
+    lookUpShot(model.shotTables[mate], shot);
+  }
+  if (floor > 0 && worthOfShot(model, shot.odds, rest) <= floor) return false;
+  // What is worth nothing unhurried is worth nothing hurried; and who is not hurried shoots as reckoned.
+  if (shot.odds === 0) return true;
+  measureRush(ahead, model, motion);
+  if (shot.rush === 0) return true;
+  shot.odds = hurriedOdds(ahead, model, mate);
+  return !(floor > 0 && worthOfShot(model, shot.odds, rest) <= floor);
 }
 
 /** A man who shoots off the catch with his feet set needs this share of his full release. */
 const quickShare = 0.75;
 
-/** Goal odds of a shot from (x, y) let go after `seconds`, with the keeper as far on as he can be by then. */
-function oddsWithRush(
-  model: ChanceModel,
-  shooter: number,
-  motion: Float64Array,
-  x: number,
-  y: number,
-  seconds: number,
-  rush: number,
-): number {
-  return (
-    shotValue(model.shotTables[shooter], x, y, lagAfter(model, motion, x, y, seconds), rush) *
-    (1 - blockedShare * rush * rush)
-  );
+/** Goal odds of the shot in `ahead`, whose lag and rush are known: what gets off, and what goes in of it. */
+function hurriedOdds({ shot }: ShotAhead, model: ChanceModel, shooter: number): number {
+  lookUpShot(model.shotTables[shooter], shot);
+  return shot.odds * (1 - blockedShare * shot.rush * shot.rush);
 }
 
 /** Share of the shots with a man on the hands that never get off, or are blocked, as a shooter reckons (see `checkedShare`). */
@@ -288,43 +308,73 @@ function inRange(model: ChanceModel, x: number, y: number): boolean {
   return y > 0 && x * x + y * y < range * range;
 }
 
+function placeShot({ shot }: ShotAhead, x: number, y: number): void {
+  shot.x = x;
+  shot.y = y;
+}
+
 /**
  * How hurried a shot from a place will be, released `seconds` from now: by how near the nearest defender can be by then.
  * 0 with `freeDistance` of room or more, 1 from `handsDistance` on: a stick on his hands.
  */
 export function rushAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
+  const { ahead } = model.scratch;
+  ahead.seconds = seconds;
+  placeShot(ahead, x, y);
+  measureRush(ahead, model, motion);
+  return ahead.shot.rush;
+}
+
+/** The same of the shot in `ahead`. */
+function measureRush(ahead: ShotAhead, model: ChanceModel, motion: Float64Array): void {
   const { freeDistance, handsDistance } = model.parameters;
-  const gap = gapAt(model, motion, x, y, seconds, freeDistance);
-  return gap <= handsDistance ? 1 : (freeDistance - gap) / (freeDistance - handsDistance);
+  ahead.most = freeDistance;
+  measureGap(ahead, model, motion);
+  const { gap } = ahead;
+  ahead.shot.rush = gap <= handsDistance ? 1 : (freeDistance - gap) / (freeDistance - handsDistance);
 }
 
 /** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
 function gapAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number, most: number): number {
-  let gap = most;
-  for (let agent = 6; agent < 6 + model.covering; agent++) {
-    const reaction = model.reaction_byAgent[agent];
+  const { ahead } = model.scratch;
+  ahead.seconds = seconds;
+  ahead.most = most;
+  placeShot(ahead, x, y);
+  measureGap(ahead, model, motion);
+  return ahead.gap;
+}
+
+/** The same at the place in `ahead`. */
+function measureGap(ahead: ShotAhead, model: ChanceModel, motion: Float64Array): void {
+  const { x, y } = ahead.shot;
+  const { seconds } = ahead;
+  const { reaction_byAgent, phi } = model;
+  const { topSpeed } = model.movers;
+  const end = 6 + model.covering;
+  let gap = ahead.most;
+  for (let agent = 6; agent < end; agent++) {
+    const reaction = reaction_byAgent[agent];
     const moving = seconds - reaction;
-    const ahead = Math.min(seconds, reaction);
-    const dx = motion[stride * agent] + motion[stride * agent + 2] * ahead - x;
-    const dy = motion[stride * agent + 1] + motion[stride * agent + 3] * ahead - y;
+    const coasting = Math.min(seconds, reaction);
+    const dx = motion[stride * agent] + motion[stride * agent + 2] * coasting - x;
+    const dy = motion[stride * agent + 1] + motion[stride * agent + 3] * coasting - y;
     const square = dx * dx + dy * dy;
     // Too far for even a full sprint to matter: most defenders fall out here.
-    const reach = gap + (moving > 0 ? model.movers.topSpeed[agent] * moving : 0);
+    const reach = gap + (moving > 0 ? topSpeed[agent] * moving : 0);
     if (square >= reach * reach) continue;
-    const closed = moving > 0 ? model.movers.topSpeed[agent] * (moving - phiAt(model.phi, agent, moving)) : 0;
+    const closed = moving > 0 ? topSpeed[agent] * (moving - phiAt(phi, agent, moving)) : 0;
     const left = Math.sqrt(square) - closed;
     if (left < gap) gap = left;
   }
-  return gap;
+  ahead.gap = gap;
 }
 
-/** How far the keeper will still trail the ball (see `keeperLag`) when it is shot from (x, y) after `seconds`. Yards. */
-function lagAfter(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number): number {
+/** How far the keeper will still trail the ball (see `keeperLag`) when it is shot from the place in `ahead`. */
+function measureLag(ahead: ShotAhead, model: ChanceModel, motion: Float64Array): void {
+  const { shot } = ahead;
   const { keeper } = model;
-  const lag = keeperLag(motion[stride * keeper], motion[stride * keeper + 1], x, y);
-  const moving = seconds - model.reaction_byAgent[keeper];
-  if (moving <= 0) return lag;
-  const covered = model.movers.topSpeed[keeper] * (moving - phiAt(model.phi, keeper, moving));
-  if (lag > covered) return lag - covered;
-  return lag < -covered ? lag + covered : 0;
+  const lag = keeperLag(motion[stride * keeper], motion[stride * keeper + 1], shot.x, shot.y);
+  const moving = ahead.seconds - model.reaction_byAgent[keeper];
+  const covered = moving > 0 ? model.movers.topSpeed[keeper] * (moving - phiAt(model.phi, keeper, moving)) : 0;
+  shot.keeperLag = lag > covered ? lag - covered : lag < -covered ? lag + covered : 0;
 }
