@@ -58,21 +58,43 @@ function tellManUp({ team }: Playbook, code: RuleCode, report: Report): void {
   );
 }
 
-function tellOpenRules({ team }: Playbook, code: RuleCode, report: Report): void {
-  const open = openRules(code).map(({ path, value, others }) => {
-    const also = others.length === 0 ? '' : ` (or ${others.map(shown).join(', ')})`;
-    return `${path} ${shown(value)}${also}`;
-  });
+function tellOpenRules(playbook: Playbook, code: RuleCode, report: Report): void {
+  const { team } = playbook;
+  const open = openRules(code);
   if (open.length === 0) return;
+  const differs = open.flatMap(({ path, others }) => others.map((other) => `"${path}": ${shown(other)}`));
+  const books = differs.length === 0 ? '' : ` Some books have ${differs.join(', ')}.`;
+  const count = open.length === 1 ? 'One rule value' : `${open.length} rule values`;
+  const { target, lines } = pasteOf(playbook, open);
   report.add(
     'rule-unconfirmed',
     ['team', team.ruleCode === undefined ? 'level' : 'ruleCode'],
-    `These values of ${code.name} could not be confirmed: ${open.join('; ')}. Confirm in your rulebook, and write them into "settings", "rules".`,
+    `${count} of ${code.name} could not be confirmed in a current rulebook. Look in yours.${books} Then paste this ${target}, corrected where your book differs:`,
+    undefined,
+    lines.join('\n'),
   );
 }
 
+/** The open rules as lines of a playbook, and where in this one they belong. */
+function pasteOf(
+  { settings }: Playbook,
+  open: readonly { readonly path: string; readonly value: RuleValue }[],
+): { readonly target: string; readonly lines: readonly string[] } {
+  const hasRules = Object.keys(settings?.rules ?? {}).length > 0;
+  const values = open.map(
+    ({ path, value }, i) => `"${path}": ${shown(value)}${hasRules || i < open.length - 1 ? ',' : ''}`,
+  );
+  if (settings?.rules !== undefined) return { target: 'right after "rules": {', lines: values };
+  const comma = settings !== undefined && Object.keys(settings).length === 0 ? '' : ',';
+  const rules = ['"rules": {', ...values.map((line) => `  ${line}`)];
+  if (settings !== undefined) return { target: 'right after "settings": {', lines: [...rules, `}${comma}`] };
+  return {
+    target: 'right after the first { of the file',
+    lines: ['"settings": {', ...rules.map((line) => `  ${line}`), '  }', '},'],
+  };
+}
+
+/** As JSON has it; yards to two places. */
 function shown(value: RuleValue): string {
-  if (value === null) return 'none';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return String(Math.round(value * 100) / 100);
+  return JSON.stringify(typeof value === 'number' ? Math.round(value * 100) / 100 : value);
 }

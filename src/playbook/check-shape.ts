@@ -130,7 +130,7 @@ function reportIssue(issue: Issue, path: JsonPath, document: unknown, report: Re
       report.add(
         'field-type',
         path,
-        `${capital(name)} should be a number, true, false or null, not ${describe(value)}.`,
+        `${capital(name)} should be a number, true, false or null, not ${describe(value)}. For yes and no write true and false, for "there is none" null.`,
       );
       return;
     default:

@@ -81,7 +81,10 @@ describe('a playbook without a fault', () => {
     expect(notes.map((note) => [note.code, note.severity, note.path])).toEqual([
       ['rule-unconfirmed', 'note', 'team.level'],
     ]);
-    expect(notes[0]!.message).toMatch(/penalties\.goalReleases no \(or yes\).*[Cc]onfirm in your rulebook/);
+    expect(notes[0]!.message).toMatch(
+      /4 rule values .* Some books have .*"penalties\.goalReleases": true.*paste this right after/,
+    );
+    expect(notes[0]!.paste).toContain('"penalties.goalReleases": false,');
   });
 
   test('is not asked to confirm what it has set itself', () => {
@@ -90,8 +93,33 @@ describe('a playbook without a fault', () => {
       doc.settings.rules = { 'penalties.goalReleases': true };
     });
     const note = parsePlaybook(text).diagnostics.find((each) => each.code === 'rule-unconfirmed')!;
-    expect(note.message).not.toContain('goalReleases');
-    expect(note.message).toContain('flagDown.goalWipesTechnical');
+    expect(note.message + note.paste).not.toContain('goalReleases');
+    expect(note.paste).toContain('"shotClock": null');
+  });
+
+  // Where the lines go, and a text that has such a place.
+  test.each<[string, (doc: Loose) => void]>([
+    ['{', (d) => delete d.settings],
+    ['"settings": {', (d) => (d.settings = {})],
+    ['"settings": {', (d) => (d.settings = { penaltySeconds: 60 })],
+    ['"rules": {', (d) => (d.settings = { rules: {} })],
+    ['"rules": {', (d) => (d.settings = { rules: { 'penalties.goalReleases': true } })],
+  ])('can be pasted after %s, and is told no more', (place, edit) => {
+    const text = broken((doc) => {
+      doc.team.level = '14U';
+      edit(doc);
+    });
+    const [note] = parsePlaybook(text).diagnostics;
+    expect(note!.message).toContain(`right after ${place === '{' ? 'the first {' : place}`);
+    const at = text.indexOf(place) + place.length;
+    const { value, diagnostics } = parsePlaybook(`${text.slice(0, at)}${note!.paste}${text.slice(at)}`);
+    expect(diagnostics.map(diagnosticText)).toEqual([]);
+    expect(Object.keys(value!.settings!.rules!).sort()).toEqual([
+      'markings.goalToMidfield',
+      'markings.halfWidth',
+      'penalties.goalReleases',
+      'shotClock',
+    ]);
   });
 });
 

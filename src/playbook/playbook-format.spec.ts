@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { sets } from '../engine/index.ts';
+import { ruleCodes, sets } from '../engine/index.ts';
 import { diagnosticText } from './diagnostic.ts';
 import { diagnosticCodes } from './diagnostic-codes.ts';
 import { cuePattern, readActionPattern, triggerPattern } from './language/patterns.ts';
 import { parsePlaybook } from './parse.ts';
+import { rulesInUse, settableRules } from './rule-settings.ts';
 
 const page = readFileSync(new URL('../../docs/playbook-format.md', import.meta.url), 'utf8');
 const blocks = [...page.matchAll(/^```json ([\w-]+)\n([\s\S]*?)^```$/gm)].map(([, kind, body]) => ({
@@ -108,6 +109,13 @@ test('the table of sets is that of the program', () => {
     (set) => `\`${set.id}\` ${set.spots.map((spot) => `${spot.id} ${spot.at.x},${spot.at.y}`).join(' · ')}`,
   );
   expect(written).toEqual(ours);
+});
+
+test('the table of rules is that of the program, and says which of them move something', () => {
+  const rows = firstCells('Settings').map((cell, i) => [cell.replaceAll('`', ''), firstCells('Settings', 2)[i]!]);
+  expect(rows.map(([rule]) => rule)).toEqual([...settableRules(ruleCodes.nfhs).keys()]);
+  const moving = rows.filter(([, moves]) => moves !== 'nothing yet').map(([rule]) => rule);
+  expect(moving).toEqual([...rulesInUse]);
 });
 
 test.each([
