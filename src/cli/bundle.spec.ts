@@ -43,7 +43,7 @@ describe('the program', () => {
 
   it('prints the command that gives the same numbers, and it does', () => {
     const first = sliderule('test', 'demo.json', ...small, '--seed', '9');
-    const again = /^Same numbers again: sliderule (.*)$/m.exec(first.stdout)?.[1] ?? '';
+    const again = /^Same numbers again: node \S+ (.*)$/m.exec(first.stdout)?.[1] ?? '';
     expect(again).toContain('--seed 9');
     expect(sliderule(...again.split(' ')).stdout).toBe(first.stdout);
   });

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { ExitCode } from './failure.ts';
 import type { Io } from './io.ts';
+import { asTyped } from './program-name.ts';
 
 /** Where a command leaves its exit code when the answer is no without anything having failed. */
 export type Finish = (code: ExitCode) => void;
@@ -8,9 +9,9 @@ export type Finish = (code: ExitCode) => void;
 /** Adds one command to the program. */
 export type AddCommand = (program: Command, io: Io, finish: Finish) => void;
 
-/** The examples below a command's help. */
-export function examples(lines: readonly string[]): string {
-  return `\nExamples:\n${lines.map((line) => `  ${line}`).join('\n')}\n`;
+/** The examples below a command's help, written with the program's bare name and printed as it is typed here. */
+export function examples(io: Io, lines: readonly string[]): string {
+  return `\nExamples:\n${lines.map((line) => `  ${asTyped(line, io.program)}`).join('\n')}\n`;
 }
 
 /** The options that every simulating command shares. */

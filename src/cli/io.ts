@@ -1,5 +1,7 @@
 /** Everything that a command may touch outside itself, so that tests can run it in their own process. */
 export interface Io {
+  /** What to type in front of a command: "sliderule", "npm start --". */
+  readonly program: string;
   /** Whole lines for the reader: standard output. */
   readonly out: (text: string) => void;
   /** What went wrong and how far long work has come: standard error. */

@@ -1,4 +1,5 @@
 import { exitCodes } from './failure.ts';
+import { programName, programVariable } from './program-name.ts';
 import { run } from './run.ts';
 
 const stop = new AbortController();
@@ -17,6 +18,7 @@ for (const stream of [process.stdout, process.stderr]) {
 }
 
 process.exitCode = await run(process.argv.slice(2), {
+  program: programName(process.env[programVariable], process.argv[1] ?? '', process.cwd()),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   progressStream: process.stderr.isTTY ? process.stderr : null,

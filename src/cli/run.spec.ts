@@ -29,6 +29,7 @@ async function sliderule(args: readonly string[], signal: AbortSignal = new Abor
   let out = '';
   let err = '';
   const io: Io = {
+    program: 'sliderule',
     out: (text) => {
       out += text;
     },

@@ -39,7 +39,7 @@ export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
 }
 
 function createProgram(io: Io, finish: Finish): Command {
-  const program = new Command('sliderule')
+  const program = new Command(io.program)
     .description('Test a man-up play against every man-down scheme: who comes open, when, and what it is worth.')
     .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
@@ -52,7 +52,7 @@ function createProgram(io: Io, finish: Finish): Command {
     })
     .addHelpText(
       'after',
-      examples(['sliderule demo my-team', 'sliderule test my-team/playbook.json', 'sliderule help test']),
+      examples(io, ['sliderule demo my-team', 'sliderule test my-team/playbook.json', 'sliderule help test']),
     )
     .exitOverride();
   for (const add of commands) add(program, io, finish);
@@ -62,7 +62,7 @@ function createProgram(io: Io, finish: Finish): Command {
 function explain(error: unknown, io: Io): ExitCode {
   if (error instanceof CommanderError) {
     if (error.exitCode === 0) return exitCodes.fine;
-    io.err(`${sentence(error.message.replace(/^error: /, ''))} See: sliderule --help\n`);
+    io.err(`${sentence(error.message.replace(/^error: /, ''))} See: ${io.program} --help\n`);
     return exitCodes.badUse;
   }
   if (io.signal.aborted) {

@@ -37,5 +37,12 @@ export async function testPlays(
   }
   io.out(`${howToRead()}\n\n`);
   const words = [...command, ...(choice.plays === undefined ? [] : ['--play', choice.plays])];
-  io.out(repeatLines(choice.against === 'all' ? words : [...words, '--against', choice.against], conditions, reports));
+  io.out(
+    repeatLines(
+      io.program,
+      choice.against === 'all' ? words : [...words, '--against', choice.against],
+      conditions,
+      reports,
+    ),
+  );
 }

@@ -17,7 +17,10 @@ export const addCheck: AddCommand = (program, io, finish) => {
     .description('say everything that is wrong with a playbook file')
     .argument('<file>', 'the playbook, a JSON document')
     .option('--json', 'print the problems as JSON for another program')
-    .addHelpText('after', examples(['sliderule check playbook.json', 'sliderule check playbook.json && echo ready']))
+    .addHelpText(
+      'after',
+      examples(io, ['sliderule check playbook.json', 'sliderule check playbook.json && echo ready']),
+    )
     .action(async (file: string, raw: RawCheck) => {
       const { playbook, diagnostics, moreMayShow } = await readPlaybook(file);
       if (raw.json === true) {

@@ -23,7 +23,10 @@ export const addCompare: AddCommand = (program, io) => {
     .option('--threads <number>', 'worker threads (default: one a core)')
     .addHelpText(
       'after',
-      examples(['sliderule compare playbook.json', 'sliderule compare playbook.json --level highSchool --trials 4000']),
+      examples(io, [
+        'sliderule compare playbook.json',
+        'sliderule compare playbook.json --level highSchool --trials 4000',
+      ]),
     )
     .action(async (file: string, raw: RawCompare) => {
       const conditions = readConditions(raw);
@@ -34,6 +37,6 @@ export const addCompare: AddCommand = (program, io) => {
       const reports = simulated.map(({ report }) => report);
       const names = plays.map((play) => reportNames(opened.playbook, play));
       io.out(`${compareText(simulated, names)}\n\n`);
-      io.out(repeatLines(['compare', file, '--against', raw.against], conditions, reports));
+      io.out(repeatLines(io.program, ['compare', file, '--against', raw.against], conditions, reports));
     });
 };

@@ -26,7 +26,7 @@ export const addDemo: AddCommand = (program, io) => {
     .option('--threads <number>', 'worker threads (default: one a core)')
     .addHelpText(
       'after',
-      examples(['sliderule demo', 'sliderule demo my-team && sliderule test my-team/playbook.json']),
+      examples(io, ['sliderule demo', 'sliderule demo my-team && sliderule test my-team/playbook.json']),
     )
     .action(async (dir: string | undefined, raw: RawConditions) => {
       if (dir === undefined) {
@@ -37,7 +37,7 @@ export const addDemo: AddCommand = (program, io) => {
       }
       const path = join(dir, demoFile);
       await writeNew(path, demoText);
-      const next = ['check', 'test', 'compare'].map((name) => `  ${shellCommand(['sliderule', name, path])}`);
+      const next = ['check', 'test', 'compare'].map((name) => `  ${io.program} ${shellCommand([name, path])}`);
       io.out(`Written: ${path}. Open it in any editor, then try:\n${next.join('\n')}\n`);
     });
 };

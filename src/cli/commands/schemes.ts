@@ -8,7 +8,7 @@ export const addSchemes: AddCommand = (program, io) => {
   program
     .command('schemes')
     .description('list the man-down schemes that --against can name')
-    .addHelpText('after', examples(['sliderule schemes']))
+    .addHelpText('after', examples(io, ['sliderule schemes']))
     .action(() => {
       const rows = schemeList.map((scheme) => [
         scheme.id,

@@ -8,7 +8,7 @@ export const addSets: AddCommand = (program, io) => {
   program
     .command('sets')
     .description('list the man-up sets that a play can name')
-    .addHelpText('after', examples(['sliderule sets']))
+    .addHelpText('after', examples(io, ['sliderule sets']))
     .action(() => {
       const rows = Object.values(sets).map((set) => [set.id, set.spots.map((spot) => spot.id).join(' '), set.summary]);
       const table = formatTable(

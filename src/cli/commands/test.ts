@@ -23,7 +23,7 @@ export const addTest: AddCommand = (program, io) => {
     .option('--json', 'print the numbers as JSON for another program')
     .addHelpText(
       'after',
-      examples([
+      examples(io, [
         'sliderule test playbook.json',
         'sliderule test playbook.json --play lantern --against box-zone,shutoff',
         'sliderule test playbook.json --side left --penalty 60 --trials 4000',

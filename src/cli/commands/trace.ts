@@ -38,7 +38,7 @@ export const addTrace: AddCommand = (program, io) => {
     .option('--every <seconds>', 'one picture every so many seconds (default: one for each thing that happens)')
     .addHelpText(
       'after',
-      examples([
+      examples(io, [
         'sliderule trace playbook.json --play lantern --against box-zone --seed 1',
         'sliderule trace playbook.json --play lantern --against jump --trial 3',
         'sliderule trace playbook.json --play lantern --against jump --svg pictures',
@@ -58,7 +58,7 @@ export const addTrace: AddCommand = (program, io) => {
       const words = ['trace', file, '--play', raw.play, '--against', scheme, '--side', conditions.side];
       const luck = ['--penalty', String(penalty), '--seed', String(conditions.seed), '--trial', String(trial)];
       const atLevel = conditions.level === null ? [] : ['--level', conditions.level];
-      io.out(`\nSame man-up again: ${shellCommand(['sliderule', ...words, ...luck, ...atLevel])}\n`);
+      io.out(`\nSame man-up again: ${io.program} ${shellCommand([...words, ...luck, ...atLevel])}\n`);
       if (raw.svg === undefined) return;
       const files = pictures(recorded, every, drawnField(ruleCodeOf(opened.playbook).markings));
       if (io.signal.aborted) throw io.signal.reason;
