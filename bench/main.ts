@@ -11,8 +11,8 @@ import { benchPage } from './page.ts';
 import { profile } from './profile.ts';
 import { measureWorkers, runTwoWorkers } from './worker-speed.ts';
 
-/** Chances of each matchup in one repeat, and repeats. */
-const trials = 10;
+/** Chances of each matchup in one repeat, about a third of a usual test's, so that the runtime's compiler has done its work; and repeats. */
+const trials = 30;
 const repeats = 5;
 /** Chances of each matchup in the run that only measures memory, about a usual test's. */
 const memoryTrials = 100;
@@ -33,8 +33,8 @@ async function bench(): Promise<void> {
   const chances = measureChances(house, trials, repeats);
   const allocation = measureAllocation(house, 5);
   const bodies = measureBodies(40, repeats);
-  const shares = await profile(() => void runHouse(house, 0, 2 * trials), bundlePath());
-  const workers = await measureWorkers(2 * trials, repeats);
+  const shares = await profile(() => void runHouse(house, 0, trials), bundlePath());
+  const workers = await measureWorkers(trials, repeats);
   const page = benchPage({
     machine: machineWords(),
     chances,
