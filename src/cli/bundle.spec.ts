@@ -48,6 +48,47 @@ describe('the program', () => {
     expect(sliderule(...again.split(' ')).stdout).toBe(first.stdout);
   });
 
+  it('tests against an opponent: each of its schemes, and the same again', () => {
+    const opponents = [
+      {
+        id: 'them',
+        name: 'Salt Marsh',
+        schemes: { 'box-zone': 2, jump: 1 },
+        discipline: { all: 'loose', tr: 'sharp' },
+      },
+    ];
+    writeFileSync(join(folder, 'them.json'), JSON.stringify({ ...JSON.parse(demoText), opponents }));
+    const asked = ['them.json', '--play', 'lantern', '--trials', '30', '--json'];
+    const [first, again] = [1, 2].map(() => sliderule('test', ...asked, '--against', 'them').stdout);
+    expect(again).toBe(first);
+    const [play] = JSON.parse(first ?? '');
+    const means = play.results.map((one: { goalsPerChance: { mean: number } }) => one.goalsPerChance.mean);
+    expect(play.opponent.goalsPerChance.mean).toBeCloseTo((2 * means[0] + means[1]) / 3, 12);
+    // The same schemes by men of the level's usual discipline are another matter.
+    const [usual] = JSON.parse(sliderule('test', ...asked, '--against', 'box-zone,jump').stdout);
+    expect(usual.results.map((one: { scheme: string }) => one.scheme)).toEqual(['box-zone', 'jump']);
+    expect(usual.results).not.toEqual(play.results);
+    expect(usual.inputHash).not.toBe(play.inputHash);
+    expect(usual).not.toHaveProperty('opponent');
+  });
+
+  it('compares chosen plays against an opponent', () => {
+    const { status, stdout } = sliderule(
+      'compare',
+      'them.json',
+      '--play',
+      'ferry',
+      '--against',
+      'them',
+      '--trials',
+      '10',
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Salt Marsh by weight +\d\.\d\d ±\d\.\d\d$/m);
+    expect(stdout).toContain('--play ferry --against them');
+    expect(stdout).not.toContain('lantern');
+  });
+
   it('compares plays', () => {
     const { status, stdout } = sliderule('compare', 'demo.json', '--against', 'three-down', '--trials', '10');
     expect(status).toBe(0);

@@ -1,29 +1,75 @@
-import type { Playbook } from '../playbook/index.ts';
+import type { Opponent, Playbook } from '../playbook/index.ts';
 import { nearestName } from '../playbook/index.ts';
 import { manDownSchemeIds, schemeIds } from '../worker/index.ts';
 import { badUse, unknownName } from './failure.ts';
 
-/** Ids of the plays to test: the named one, or all. Fails with the likeliest name when there is no such play. */
-export function chosenPlays(playbook: Playbook, id: string | undefined): readonly string[] {
+/** Ids of the plays to test: those named in "a,b", each once, or all. Fails with the likeliest name when there is no such play. */
+export function chosenPlays(playbook: Playbook, list: string | undefined): readonly string[] {
   const known = playbook.plays.map((play) => play.id);
   if (known.length === 0) throw badUse('the playbook holds no play yet. Write one under "plays".');
-  return id === undefined ? known : [oneOf('play', id, known)];
+  if (list === undefined) return known;
+  const ids = partsOf(list);
+  if (ids.length === 0) throw badUse(`missing play after --play (expected ${known.join(', ')}).`);
+  return [...new Set(ids.map((id) => oneOf('play', id, known)))];
 }
 
-/** Ids of the schemes in "a,b,c" or "all", each once, in the order given. */
-export function chosenSchemes(playbook: Playbook, list: string): readonly string[] {
-  const known = schemeIds(playbook);
-  if (list === 'all') return manDownSchemeIds(playbook);
-  const ids = list
+/** Whom plays are tested against. */
+export interface Foes {
+  /** Ids of schemes. */
+  readonly schemes: readonly string[];
+  /** The opponent who plays them, as well as the playbook says; anybody of the level when absent. */
+  readonly opponent?: Opponent;
+}
+
+/** Everything that can be named after --against: schemes, then opponents. */
+export function foeIds(playbook: Playbook): readonly string[] {
+  return [...schemeIds(playbook), ...(playbook.opponents ?? []).map(({ id }) => id)];
+}
+
+/** The schemes in "a,b,c" or "all", each once, in the order given, or those of the one opponent who is named. */
+export function chosenFoes(playbook: Playbook, list: string): Foes {
+  if (list === 'all') return { schemes: manDownSchemeIds(playbook) };
+  const known = foeIds(playbook);
+  const ids = partsOf(list);
+  if (ids.length === 0) throw badUse(`missing scheme after --against (expected all or ${known.join(', ')}).`);
+  for (const id of ids) oneOf('scheme or opponent', id, known);
+  const schemes = ids.filter((id) => schemeIds(playbook).includes(id));
+  const opponent = playbook.opponents?.find(({ id }) => !schemes.includes(id) && ids.includes(id));
+  if (opponent === undefined) return { schemes: [...new Set(schemes)] };
+  if (new Set(ids).size > 1) {
+    throw badUse(
+      `${opponent.id} is an opponent, who has schemes of his own: name him alone after --against, or schemes alone.`,
+    );
+  }
+  const own = Object.keys(opponent.schemes ?? {});
+  if (own.length === 0) {
+    throw badUse(
+      `${opponent.name} has no schemes yet: write what they play into "schemes" of the opponent, such as { "box-zone": 1 }.`,
+    );
+  }
+  return { schemes: own, opponent };
+}
+
+/** The one scheme in which a single man-up is played: the named one, or the one that the named opponent plays most. */
+export function chosenFoe(playbook: Playbook, id: string): { readonly scheme: string; readonly opponent?: Opponent } {
+  const { schemes, opponent } = chosenFoes(playbook, id);
+  if (id === 'all' || (schemes.length !== 1 && opponent === undefined)) {
+    throw badUse(`one man-up is played against one scheme: name one of ${schemes.join(', ')} after --against.`);
+  }
+  const weight = (scheme: string): number => opponent?.schemes?.[scheme] ?? 0;
+  const scheme = schemes.reduce((best, one) => (weight(one) > weight(best) ? one : best));
+  return { scheme, ...(opponent && { opponent }) };
+}
+
+function partsOf(list: string): readonly string[] {
+  return list
     .split(',')
     .map((part) => part.trim())
     .filter((part) => part !== '');
-  if (ids.length === 0) throw badUse(`missing scheme after --against (expected all or ${known.join(', ')}).`);
-  return [...new Set(ids.map((id) => oneOf('scheme', id, known)))];
 }
 
 /** The name itself when it is known; fails with the likeliest one otherwise. */
-export function oneOf(what: string, name: string, known: readonly string[]): string {
+function oneOf(what: string, name: string, known: readonly string[]): string {
   if (known.includes(name)) return name;
   throw unknownName(what, name, known, nearestName(name, known));
 }

@@ -1,5 +1,6 @@
-import { compareTallies, type PlayReport, type Tally } from '../engine/index.ts';
-import { perChance } from './number-text.ts';
+import { compareTallies, type Interval, type PlayReport, type Tally } from '../engine/index.ts';
+import { perChance, percent } from './number-text.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 import type { ReportNames } from './report-text.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
@@ -8,6 +9,8 @@ import { wrapParagraph } from './wrap-paragraph.ts';
 export interface ComparedPlay {
   readonly report: PlayReport;
   readonly tallies: readonly Tally[];
+  /** Against the opponent who plays these schemes, all of them by weight. */
+  readonly whole?: OpponentWhole;
 }
 
 /** Plays that fit side by side in 80 columns beside the schemes' names; more go into tables below one another. */
@@ -15,18 +18,19 @@ const playsAcross = 4;
 
 /** Plays against schemes: a table of goals a chance, with half the interval's width, and what to call against what. */
 export function compareText(plays: readonly ComparedPlay[], names: readonly ReportNames[]): string {
-  const reports = plays.map(({ report }) => report);
   const parts: string[] = [];
-  for (let first = 0; first < reports.length; first += playsAcross) {
-    parts.push(matrix(reports.slice(first, first + playsAcross), names.slice(first, first + playsAcross)));
+  for (let first = 0; first < plays.length; first += playsAcross) {
+    parts.push(matrix(plays.slice(first, first + playsAcross), names.slice(first, first + playsAcross)));
   }
   return [...parts, wrapParagraph(callSentence(plays, names), tableWidth)].join('\n\n');
 }
 
-function matrix(reports: readonly PlayReport[], names: readonly ReportNames[]): string {
+function matrix(plays: readonly ComparedPlay[], names: readonly ReportNames[]): string {
+  const reports = plays.map(({ report }) => report);
+  const opponent = plays[0]?.whole;
   const schemes = reports[0]?.results.map((result) => result.scheme) ?? [];
   const rows = schemes.map((scheme, row) => [
-    names[0]?.schemes[scheme] ?? scheme,
+    `${names[0]?.schemes[scheme] ?? scheme}${opponent === undefined ? '' : `, ${percent(opponent.shares[row] ?? 0)}`}`,
     ...reports.map((report) => cell(report, row)),
   ]);
   const mean = (report: PlayReport): number =>
@@ -36,13 +40,25 @@ function matrix(reports: readonly PlayReport[], names: readonly ReportNames[]): 
       { title: 'goals a chance', align: 'left', flexible: true },
       ...reports.map((report) => ({ title: report.play, align: 'right', flexible: true }) as const),
     ],
-    [...rows, ['mean of all', ...reports.map((report) => perChance(mean(report)))]],
+    [
+      ...rows,
+      opponent === undefined ? ['mean of all', ...reports.map((report) => perChance(mean(report)))] : wholeRow(plays),
+    ],
   );
+}
+
+function wholeRow(plays: readonly ComparedPlay[]): readonly string[] {
+  const cells = plays.map(({ whole }) => (whole === undefined ? '-' : withHalf(whole.goalsPerChance)));
+  return [`${plays[0]?.whole?.name} by weight`, ...cells];
 }
 
 function cell(report: PlayReport, row: number): string {
   const goals = report.results[row]?.goalsPerChance;
   if (goals === undefined) return '-';
+  return withHalf(goals);
+}
+
+function withHalf(goals: Interval): string {
   return `${perChance(goals.mean)} ±${perChance((goals.high - goals.low) / 2)}`;
 }
 

@@ -18,12 +18,11 @@ export interface RecordedTrial {
 /** Plays one trial of a matchup and keeps all of it. The same trial of the same seed is always the same. */
 export function recordTrial(
   { playbook }: OpenPlaybook,
-  play: string,
-  scheme: string,
+  asked: { readonly play: string; readonly scheme: string; readonly opponent?: string },
   conditions: Conditions,
   trial: number,
 ): RecordedTrial {
-  const built = buildMatchup(playbook, { ...conditions, play, scheme });
+  const built = buildMatchup(playbook, { ...conditions, ...asked });
   if (built.kind === 'refused') throw badUse(`${built.reason}.`);
   const { matchup, players } = built;
   return {

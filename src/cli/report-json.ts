@@ -1,11 +1,20 @@
 import type { LookReport, PlayReport, SchemeReport } from '../engine/index.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 
 /**
  * What `sliderule test --json` prints: an array with one object a play, keys as documented in docs/cli.md.
  * Numbers are not rounded; an empty interval cannot happen, a missing first shot is `null`.
  */
-export function reportsJson(reports: readonly PlayReport[]): string {
-  return `${JSON.stringify(reports.map(playJson), null, 2)}\n`;
+export function reportsJson(plays: readonly { readonly report: PlayReport; readonly whole?: OpponentWhole }[]): string {
+  const objects = plays.map(({ report, whole }) => ({
+    ...playJson(report),
+    ...(whole && { opponent: wholeJson(whole) }),
+  }));
+  return `${JSON.stringify(objects, null, 2)}\n`;
+}
+
+function wholeJson({ id, shares, goalsPerChance, shotsPerChance, turnoversPerChance }: OpponentWhole): object {
+  return { id, shares, goalsPerChance, shotsPerChance, turnoversPerChance };
 }
 
 function playJson({ engine, seed, inputHash, play, side, penalty, results }: PlayReport): object {

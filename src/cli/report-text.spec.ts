@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compareText } from './compare-text.ts';
 import { lookSentence } from './look-words.ts';
 import { count, perChance, percent, withInterval } from './number-text.ts';
+import { opponentWhole } from './opponent-whole.ts';
 import { reportsJson } from './report-json.ts';
 import { howToRead, isClearlyApart, reportText } from './report-text.ts';
 import { sampleLook, sampleNames, sampleReport, sampleScheme, sampleTally } from './sample-report.fixture.ts';
@@ -108,9 +109,51 @@ describe('compareText', () => {
   });
 });
 
+describe('a play against an opponent', () => {
+  const them = { id: 'them', name: 'Salt Marsh', schemes: { 'box-zone': 3, 'four-rotation-locked': 1 } };
+  const tallies = [sampleTally([1, 0, 0, 1, 1, 0]), sampleTally([1, 1, 0, 0, 0, 0])];
+  const whole = opponentWhole(them, report, tallies);
+
+  it('weighs its schemes: 3 x 0.34 and 1 x 0.22 out of 4', () => {
+    expect(whole.shares).toEqual([0.75, 0.25]);
+    expect(whole.goalsPerChance.mean).toBeCloseTo(0.31, 12);
+    expect(whole.discipline).toBe('discipline as usual at the level');
+  });
+
+  it('takes the spread of trials that share their luck', () => {
+    // Trial by trial 0.75 a + 0.25 b: 1, 0.25, 0, 0.75, 0.75, 0. Sample sd 0.43060, Student t(5) 2.57058.
+    const half = (2.57058 * 0.4306) / Math.sqrt(6);
+    expect(whole.goalsPerChance.high - whole.goalsPerChance.mean).toBeCloseTo(half, 3);
+  });
+
+  it('is a row of the table, with the shares behind the names', () => {
+    const text = reportText(report, sampleNames, whole);
+    expect(text).toMatch(/Box and one, zone, 75 %/);
+    expect(text.replace(/\s+/g, ' ')).toMatch(/Salt Marsh as a whole 0\.31 \(/);
+    expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('is the last row of a comparison', () => {
+    const text = compareText([{ report, tallies, whole }], [sampleNames]);
+    expect(text).toMatch(/Salt Marsh by weight +0\.31 ±/);
+    expect(text).not.toContain('mean of all');
+  });
+
+  it('stands in the JSON', () => {
+    const [play] = JSON.parse(reportsJson([{ report, whole }]));
+    expect(Object.keys(play.opponent)).toEqual([
+      'id',
+      'shares',
+      'goalsPerChance',
+      'shotsPerChance',
+      'turnoversPerChance',
+    ]);
+  });
+});
+
 describe('reportsJson', () => {
   it('has the documented keys, in order, and no others', () => {
-    const [play] = JSON.parse(reportsJson([report])) as [Record<string, unknown>];
+    const [play] = JSON.parse(reportsJson([{ report }])) as [Record<string, unknown>];
     expect(Object.keys(play)).toEqual(['engine', 'seed', 'inputHash', 'play', 'side', 'penalty', 'results']);
     const [result] = play.results as [Record<string, unknown>];
     expect(Object.keys(result)).toEqual([

@@ -2,6 +2,7 @@ import type { Interval, LookReport, PlayReport, SchemeReport, TurnoverKind } fro
 import { turnoverNames } from '../render/index.ts';
 import { leftByCell, lookName, lookSentence } from './look-words.ts';
 import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 import { formatTable, type Row, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
@@ -15,10 +16,11 @@ export interface ReportNames {
 const looksShown = 3;
 
 /** One play against the schemes it was tested with, as tables of 80 columns with a sentence beside each. */
-export function reportText(report: PlayReport, names: ReportNames): string {
+export function reportText(report: PlayReport, names: ReportNames, whole?: OpponentWhole): string {
   return [
     heading(report, names),
-    summaryTable(report, names),
+    summaryTable(report, names, whole),
+    paragraph(wholeSentence(whole)),
     paragraph(summarySentence(report, names)),
     looksTable(report, names),
     paragraph(looksSentence(report, names)),
@@ -59,9 +61,9 @@ function heading(report: PlayReport, names: ReportNames): string {
   ].join('\n');
 }
 
-function summaryTable(report: PlayReport, names: ReportNames): string {
-  const rows = report.results.map((result) => [
-    schemeName(result, names),
+function summaryTable(report: PlayReport, names: ReportNames, whole: OpponentWhole | undefined): string {
+  const rows = report.results.map((result, i) => [
+    whole === undefined ? schemeName(result, names) : `${schemeName(result, names)}, ${percent(whole.shares[i] ?? 0)}`,
     count(result.trials),
     withInterval(result.goalsPerChance),
     perChance(result.shotsPerChance.mean),
@@ -77,7 +79,26 @@ function summaryTable(report: PlayReport, names: ReportNames): string {
       { title: 'lost', align: 'right' },
       { title: '1st shot, s', align: 'right' },
     ],
-    rows,
+    whole === undefined ? rows : [...rows, wholeRow(whole)],
+  );
+}
+
+function wholeRow(whole: OpponentWhole): readonly string[] {
+  return [
+    `${whole.name} as a whole`,
+    '',
+    withInterval(whole.goalsPerChance),
+    perChance(whole.shotsPerChance),
+    perChance(whole.turnoversPerChance),
+    '',
+  ];
+}
+
+function wholeSentence(whole: OpponentWhole | undefined): string {
+  if (whole === undefined) return '';
+  return (
+    `${whole.name} as a whole: each scheme as often as its weight says (the percent behind its name), ` +
+    `played with ${whole.discipline}.`
   );
 }
 

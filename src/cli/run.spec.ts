@@ -19,6 +19,15 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
+/** The demo with an opponent, and one of whom nothing is known. */
+const withOpponents = {
+  ...demoPlaybook,
+  opponents: [
+    { id: 'them', name: 'Them', schemes: { 'box-zone': 1, jump: 3 }, discipline: { all: 'loose' } },
+    { id: 'new', name: 'New' },
+  ],
+};
+
 interface Ran {
   readonly code: number;
   readonly out: string;
@@ -91,12 +100,21 @@ describe('bad use: exit code 2 and one plain sentence', () => {
     [['test', 'DEMO', '--against', ','], 'missing scheme after --against'],
     [['test', 'DEMO', '--trials', '0'], 'invalid --trials: 0'],
     [['test', 'DEMO', '--penalty', 'long'], 'invalid --penalty: long'],
-    [['trace', 'DEMO', '--against', 'box-zone'], "required option '--play <id>' not specified"],
-    [['trace', 'DEMO', '--play', 'lantern', '--against', 'nothing'], 'unknown scheme: nothing'],
+    [['trace', 'DEMO'], 'missing --play (one of lantern, quarry, ferry) and --against (one of box-zone,'],
+    [['trace', 'DEMO', '--against', 'box-zone'], 'missing --play (one of lantern, quarry, ferry).'],
+    [['trace', 'DEMO', '--play', 'lantern', '--against', 'nothing'], 'unknown scheme or opponent: nothing'],
+    [['trace', 'DEMO', '--play', 'lantern', '--against', 'all'], 'name one of'],
+    [['trace', 'DEMO', '--play', 'lantern,ferry', '--against', 'jump'], 'name lantern or ferry after --play'],
+    [['test', 'DEMO', '--play', ','], 'missing play after --play'],
+    [['compare', 'DEMO', '--play', 'lantern,fery'], 'unknown play: fery'],
+    [['test', 'THEM', '--against', 'them,jump'], 'them is an opponent, who has schemes of his own'],
+    [['test', 'THEM', '--against', 'new'], 'New has no schemes yet'],
     [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--trial', '-1'], 'invalid --trial: -1'],
     [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--every', '0'], 'invalid --every: 0'],
   ])('%j', async (args, sentence) => {
-    const { code, out, err } = await sliderule(args.map((word) => (word === 'DEMO' ? demo : word)));
+    writeFileSync(join(folder, 'them.json'), JSON.stringify(withOpponents));
+    const files: Readonly<Record<string, string>> = { DEMO: demo, THEM: join(folder, 'them.json') };
+    const { code, out, err } = await sliderule(args.map((word) => files[word] ?? word));
     expect(err.replace(/\s+/g, ' ')).toContain(sentence);
     expect(err).not.toMatch(/\n\s+at /);
     expect([code, out]).toEqual([2, '']);
@@ -206,6 +224,16 @@ describe('trace', () => {
     const again = await sliderule(['trace', demo, ...asked, '--svg', pictures]);
     expect(again.code).toBe(2);
     expect(again.err).toContain('not empty');
+  });
+
+  it('plays an opponent in what he plays most, as well as he plays it', async () => {
+    writeFileSync(demo, JSON.stringify(withOpponents));
+    const them = await sliderule(['trace', demo, '--play', 'lantern', '--against', 'them', '--seed', '3']);
+    const jump = await sliderule(['trace', demo, '--play', 'lantern', '--against', 'jump', '--seed', '3']);
+    expect(them.code).toBe(0);
+    expect(them.out).toMatch(/^Them, who plays this most:\nLantern against Jump/);
+    expect(them.out).toContain('--against them');
+    expect(them.out.split('\n\n')[1]).not.toBe(jump.out.split('\n\n')[1]);
   });
 
   it('says at 10U that no team is a man up in games there', async () => {

@@ -1,4 +1,4 @@
-import { chosenPlays, chosenSchemes } from './choose-matchups.ts';
+import { chosenFoes, chosenPlays } from './choose-matchups.ts';
 import type { Conditions } from './conditions.ts';
 import type { Io } from './io.ts';
 import type { OpenPlaybook } from './open-playbook.ts';
@@ -9,9 +9,9 @@ import { howToRead, reportText } from './report-text.ts';
 import { simulatePlays } from './simulate-plays.ts';
 
 export interface TestChoice {
-  /** One play's id; every play when `undefined`. */
+  /** Ids of plays with commas between them; every play when `undefined`. */
   readonly plays: string | undefined;
-  /** Scheme ids with commas between them, or "all". */
+  /** Scheme ids with commas between them, an opponent's id, or "all". */
   readonly against: string;
   readonly json: boolean;
 }
@@ -25,15 +25,15 @@ export async function testPlays(
   command: readonly string[],
 ): Promise<void> {
   const plays = chosenPlays(opened.playbook, choice.plays);
-  const schemes = chosenSchemes(opened.playbook, choice.against);
-  const simulated = await simulatePlays(io, opened, plays, schemes, conditions, 'looks');
+  const foes = chosenFoes(opened.playbook, choice.against);
+  const simulated = await simulatePlays(io, opened, plays, foes, conditions, 'looks');
   const reports = simulated.map(({ report }) => report);
   if (choice.json) {
-    io.out(reportsJson(reports));
+    io.out(reportsJson(simulated));
     return;
   }
-  for (const [index, report] of reports.entries()) {
-    io.out(`${reportText(report, reportNames(opened.playbook, plays[index] ?? ''))}\n\n\n`);
+  for (const [index, { report, whole }] of simulated.entries()) {
+    io.out(`${reportText(report, reportNames(opened.playbook, plays[index] ?? ''), whole)}\n\n\n`);
   }
   io.out(`${howToRead()}\n\n`);
   const words = [...command, ...(choice.plays === undefined ? [] : ['--play', choice.plays])];

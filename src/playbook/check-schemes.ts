@@ -1,4 +1,4 @@
-import { createOwnScheme } from '../engine/index.ts';
+import { createOwnScheme, schemeById } from '../engine/index.ts';
 import type { JsonPath } from './json/json-node.ts';
 import { knownSchemes } from './known-schemes.ts';
 import { nearestName } from './language/nearest-name.ts';
@@ -6,7 +6,7 @@ import { parseDuty, type SchemeNames } from './language/parse-duty.ts';
 import { creaseWord } from './language/patterns.ts';
 import { ownSpots } from './play/read-set.ts';
 import type { Report } from './report.ts';
-import type { Playbook, SchemeEntry } from './schema.ts';
+import type { Opponent, Playbook, SchemeEntry } from './schema.ts';
 import { allSpots, toSchemeData } from './scheme-data.ts';
 
 /** How many field defenders a scheme can have: three down, two down, one down, nobody down. */
@@ -130,6 +130,14 @@ function checkRow(duties: readonly string[], path: JsonPath, names: SchemeNames,
 function checkOpponents(playbook: Playbook, report: Report): void {
   const known = new Set([...knownSchemes, ...(playbook.schemes ?? []).map((scheme) => scheme.id)]);
   for (const [i, opponent] of (playbook.opponents ?? []).entries()) {
+    if (known.has(opponent.id)) {
+      report.add(
+        'id-twice',
+        ['opponents', i, 'id'],
+        `"${opponent.id}" is the name of a scheme, so that nobody could tell which is meant. Give ${opponent.name} another id.`,
+      );
+    }
+    checkDiscipline(opponent, playbook, ['opponents', i], report);
     for (const id of Object.keys(opponent.schemes ?? {})) {
       if (known.has(id)) continue;
       const near = nearestName(id, known);
@@ -140,4 +148,29 @@ function checkOpponents(playbook: Playbook, report: Report): void {
       );
     }
   }
+}
+
+/** How well a man plays can be said of men whom one of the opponent's schemes has. */
+function checkDiscipline(opponent: Opponent, playbook: Playbook, path: JsonPath, report: Report): void {
+  const ids = Object.keys(opponent.schemes ?? {});
+  const men = ids.map((id) => menOf(playbook, id));
+  // A scheme that is not known was told; its men may be any.
+  if (men.includes(undefined)) return;
+  const known = new Set(men.flatMap((each) => each ?? []));
+  for (const man of Object.keys(opponent.discipline ?? {})) {
+    if (man === everybody || known.has(man)) continue;
+    const list = known.size === 0 ? 'it names no scheme yet' : `their men are ${[...known].join(', ')}`;
+    report.add(
+      'defender-unknown',
+      [...path, 'discipline', man],
+      `None of the schemes of ${opponent.name} has a defender "${man}": ${list}, and "${everybody}" for everybody.`,
+    );
+  }
+}
+
+const everybody = 'all';
+
+function menOf(playbook: Playbook, id: string): readonly string[] | undefined {
+  const own = playbook.schemes?.find((scheme) => scheme.id === id);
+  return own === undefined ? schemeById(id)?.names : Object.keys(own.men);
 }

@@ -251,6 +251,8 @@ const cases: readonly Case[] = [
   { name: 'a scheme of two', edit: (d) => (d.schemes[0] = { id: 'ours', name: 'Ours', men: { a: [0, 9], b: [0, 5] }, rows: [{ ball: 'TR', do: ['a ball', 'b man C'] }], }), code: 'scheme-men', path: 'schemes[0].men', says: 'has 2 defenders' },
   { name: 'two defenders in one place', edit: (d) => (d.schemes[0].men.c = [5, 3.5]), code: 'scheme-men', path: 'schemes[0].men.c', says: 'lr and c' },
   { name: 'an unknown defender', edit: (d) => (d.schemes[0].rows[0].do[0] = 'tx ball'), code: 'defender-unknown', path: 'schemes[0].rows[0].do[0]', says: 'Did you mean tr' },
+  { name: 'the discipline of a man whom no scheme has', edit: (d) => (d.opponents[0].discipline = { all: 'sharp', pt: 'loose' }), code: 'defender-unknown', path: 'opponents[0].discipline.pt', says: 'their men are tr, tl, lr, ll, c, and "all"' },
+  { name: 'an opponent by the name of a scheme', edit: (d) => (d.opponents[0].id = 'shutoff'), code: 'id-twice', path: 'opponents[0].id', says: 'is the name of a scheme' },
   { name: 'an unknown short stick', edit: (d) => (d.schemes[0].shortSticks = ['q']), code: 'defender-unknown', path: 'schemes[0].shortSticks[0]', says: 'no defender "q"' },
   { name: 'a duty in other words', edit: (d) => (d.schemes[0].rows[0].do[0] = 'tr goes to the ball'), code: 'duty-syntax', path: 'schemes[0].rows[0].do[0]', says: 'a duty (ball, man' },
   { name: 'a duty on an unknown spot', edit: (d) => (d.schemes[0].rows[0].do[2] = 'lr man WQ'), code: 'spot-unknown', path: 'schemes[0].rows[0].do[2]', says: '"WQ"' },

@@ -2,16 +2,20 @@ import {
   type Athlete,
   createAthlete,
   createKeeper,
+  type Discipline,
   disciplines,
   type Level,
   levelDiscipline,
   type Matchup,
+  mirrorDefenderName,
   type Play,
+  type Scheme,
   schemeById,
   schemeList,
 } from '../engine/index.ts';
 import {
   lineUpFor,
+  type Opponent,
   type Playbook,
   type Player,
   ruleCodeOf,
@@ -24,6 +28,8 @@ import {
 export interface MatchupChoice {
   readonly play: string;
   readonly scheme: string;
+  /** The opponent of the playbook who plays it, by whose discipline it is played; by that of the level when absent. */
+  readonly opponent?: string;
   readonly side: 'left' | 'right';
   /** Seconds of penalty; the playbook's own when `null`. */
   readonly penalty: number | null;
@@ -69,6 +75,8 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
   // The scheme's rows name places of the play as written; `sense` turns the whole of it over.
   const scheme = toEngineScheme(playbook, choice.scheme, toEnginePlay(playbook, choice.play));
   if (scheme === undefined) return refused(`unknown scheme: ${choice.scheme}`);
+  const opponent = playbook.opponents?.find((one) => one.id === choice.opponent);
+  if (choice.opponent !== undefined && opponent === undefined) return refused(`unknown opponent: ${choice.opponent}`);
   const play = toEnginePlay(playbook, choice.play, choice.side);
   const { players } = lineUpFor(playbook, play);
   if (players.length < play.spots.length) {
@@ -86,7 +94,7 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
       six: players.map((player) => createAthlete({ ...toAthlete(playbook, player), level })),
       scheme,
       defenders,
-      discipline: defenders.map(() => disciplines[levelDiscipline[level]]),
+      discipline: disciplineOf(scheme, opponent, level, choice.side),
       keeper: createKeeper({ level }),
       ...(scheme.defenders < evenSides && { released: defender(level, false) }),
       penalty: {
@@ -99,6 +107,24 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
       star: starOf(play, players),
     },
   };
+}
+
+/**
+ * How well each man plays his part: as the opponent's entry says of him, of all, or as is usual at the level. The entry names men as the
+ * reader sees them, so on the left side its "tr" is the scheme's "tl".
+ */
+function disciplineOf(
+  scheme: Scheme,
+  opponent: Opponent | undefined,
+  level: Level,
+  side: 'left' | 'right',
+): readonly Discipline[] {
+  const said = opponent?.discipline ?? {};
+  return scheme.names.map((name) => {
+    const other = mirrorDefenderName(name);
+    const seen = side === 'left' && scheme.names.includes(other) ? other : name;
+    return disciplines[said[seen] ?? said.all ?? levelDiscipline[level]];
+  });
 }
 
 function defender(level: Level, short: boolean): Athlete {

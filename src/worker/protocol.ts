@@ -9,6 +9,8 @@ export interface TrialSetup {
   readonly document: string;
   readonly play: string;
   readonly scheme: string;
+  /** The opponent of the playbook who plays it so well as the playbook says; anybody of the level when absent. */
+  readonly opponent?: string;
   readonly side: 'left' | 'right';
   /** Seconds of penalty; the playbook's own when `null`. */
   readonly penalty: number | null;

@@ -1,4 +1,4 @@
-import { chosenPlays, chosenSchemes } from '../choose-matchups.ts';
+import { chosenFoes, chosenPlays } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { compareText } from '../compare-text.ts';
 import { type RawConditions, readConditions } from '../conditions.ts';
@@ -8,6 +8,7 @@ import { reportNames } from '../report-names.ts';
 import { simulatePlays } from '../simulate-plays.ts';
 
 interface RawCompare extends RawConditions {
+  readonly play?: string;
   readonly against: string;
 }
 
@@ -17,7 +18,8 @@ export const addCompare: AddCommand = (program, io) => {
     .command('compare')
     .description('put every play against every scheme in one table')
     .argument('<file>', 'the playbook, a JSON document')
-    .option('--against <ids>', 'schemes with commas between them, or all', 'all');
+    .option('--play <ids>', 'only these plays, with commas between them (default: every play)')
+    .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all');
   addConditions(command)
     .option('--trials <number>', 'simulated man-ups for each play and scheme (default: until goals are known to 0.03)')
     .option('--threads <number>', 'worker threads (default: one a core)')
@@ -25,18 +27,20 @@ export const addCompare: AddCommand = (program, io) => {
       'after',
       examples(io, [
         'sliderule compare playbook.json',
+        'sliderule compare playbook.json --play lantern,ferry --against shutoff',
         'sliderule compare playbook.json --level highSchool --trials 4000',
       ]),
     )
     .action(async (file: string, raw: RawCompare) => {
       const conditions = readConditions(raw);
       const opened = await openPlaybook(file, io);
-      const plays = chosenPlays(opened.playbook, undefined);
-      const schemes = chosenSchemes(opened.playbook, raw.against);
-      const simulated = await simulatePlays(io, opened, plays, schemes, conditions, 'goals');
+      const plays = chosenPlays(opened.playbook, raw.play);
+      const foes = chosenFoes(opened.playbook, raw.against);
+      const simulated = await simulatePlays(io, opened, plays, foes, conditions, 'goals');
       const reports = simulated.map(({ report }) => report);
       const names = plays.map((play) => reportNames(opened.playbook, play));
+      const words = ['compare', file, ...(raw.play === undefined ? [] : ['--play', raw.play])];
       io.out(`${compareText(simulated, names)}\n\n`);
-      io.out(repeatLines(io.program, ['compare', file, '--against', raw.against], conditions, reports));
+      io.out(repeatLines(io.program, [...words, '--against', raw.against], conditions, reports));
     });
 };

@@ -15,8 +15,8 @@ export const addTest: AddCommand = (program, io) => {
     .command('test')
     .description('say who comes open, when, and what it is worth against each man-down scheme')
     .argument('<file>', 'the playbook, a JSON document')
-    .option('--play <id>', 'only this play (default: every play)')
-    .option('--against <ids>', 'schemes with commas between them, or all', 'all');
+    .option('--play <ids>', 'only these plays, with commas between them (default: every play)')
+    .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all');
   addConditions(command)
     .option('--trials <number>', 'simulated man-ups for each play and scheme (default: until goals are known to 0.03)')
     .option('--threads <number>', 'worker threads (default: one a core)')

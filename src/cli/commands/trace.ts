@@ -1,7 +1,7 @@
-import { ruleCodeOf } from '../../playbook/index.ts';
+import { type Playbook, ruleCodeOf } from '../../playbook/index.ts';
 import { drawnField, eventLine, isMainEvent, sceneToSvg, traceEnd, traceScene } from '../../render/index.ts';
-import { penaltyOf, schemeIds } from '../../worker/index.ts';
-import { chosenPlays, oneOf } from '../choose-matchups.ts';
+import { penaltyOf } from '../../worker/index.ts';
+import { chosenFoe, chosenPlays, foeIds } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions, wholeNumber } from '../conditions.ts';
 import { badUse } from '../failure.ts';
@@ -15,8 +15,8 @@ import { wrapParagraph } from '../wrap-paragraph.ts';
 import { writeNewFolder } from '../write-folder.ts';
 
 interface RawTrace extends RawConditions {
-  readonly play: string;
-  readonly against: string;
+  readonly play?: string;
+  readonly against?: string;
   readonly trial: string;
   readonly svg?: string;
   readonly every?: string;
@@ -29,8 +29,8 @@ export const addTrace: AddCommand = (program, io) => {
     .command('trace')
     .description('tell one simulated man-up in words, and draw it when asked')
     .argument('<file>', 'the playbook, a JSON document')
-    .requiredOption('--play <id>', 'the play')
-    .requiredOption('--against <id>', 'the scheme');
+    .option('--play <id>', 'the play; needed')
+    .option('--against <id>', 'the scheme, or an opponent, who then plays what he plays most; needed');
   addConditions(command)
     .option('--trial <number>', 'which of the simulated man-ups', '0')
     .option('--duties', "tell every change of a defender's duty too")
@@ -49,13 +49,15 @@ export const addTrace: AddCommand = (program, io) => {
       const trial = wholeNumber('--trial', raw.trial, 0, 999_999);
       const every = raw.every === undefined ? null : readEvery(raw.every);
       const opened = await openPlaybook(file, io);
-      chosenPlays(opened.playbook, raw.play);
-      const scheme = oneOf('scheme', raw.against, schemeIds(opened.playbook));
+      const { play, foe } = askedFor(opened.playbook, raw);
       io.err(levelNote(opened.playbook, conditions.level));
-      const recorded = recordTrial(opened, raw.play, scheme, conditions, trial);
+      const { scheme, opponent } = foe;
+      const asked = { play, scheme, ...(opponent && { opponent: opponent.id }) };
+      const recorded = recordTrial(opened, asked, conditions, trial);
+      if (opponent !== undefined) io.out(`${opponent.name}, who plays this most:\n`);
       io.out(traceText(recorded, trial, raw.duties === true));
       const penalty = conditions.penalty ?? penaltyOf(opened.playbook);
-      const words = ['trace', file, '--play', raw.play, '--against', scheme, '--side', conditions.side];
+      const words = ['trace', file, '--play', play, '--against', opponent?.id ?? scheme, '--side', conditions.side];
       const luck = ['--penalty', String(penalty), '--seed', String(conditions.seed), '--trial', String(trial)];
       const atLevel = conditions.level === null ? [] : ['--level', conditions.level];
       io.out(`\nSame man-up again: ${io.program} ${shellCommand([...words, ...luck, ...atLevel])}\n`);
@@ -66,6 +68,23 @@ export const addTrace: AddCommand = (program, io) => {
       io.out(`Written: ${count(files.length)} pictures into ${raw.svg}.\n`);
     });
 };
+
+/** Both that have to be named; what is missing is said in one sentence, with what can be named. */
+function askedFor(
+  playbook: Playbook,
+  { play, against }: RawTrace,
+): { readonly play: string; readonly foe: ReturnType<typeof chosenFoe> } {
+  const plays = chosenPlays(playbook, undefined);
+  const missing = [
+    ...(play === undefined ? [`--play (one of ${plays.join(', ')})`] : []),
+    ...(against === undefined ? [`--against (one of ${foeIds(playbook).join(', ')})`] : []),
+  ];
+  if (play === undefined || against === undefined) throw badUse(`missing ${missing.join(' and ')}.`);
+  const [first = '', ...more] = chosenPlays(playbook, play);
+  if (more.length > 0)
+    throw badUse(`one man-up is played with one play: name ${first} or ${more.join(' or ')} after --play.`);
+  return { play: first, foe: chosenFoe(playbook, against) };
+}
 
 function traceText({ trace, names, lineUp }: RecordedTrial, trial: number, duties: boolean): string {
   const lines = trace.events
