@@ -58,7 +58,7 @@ function widest(text: string): number {
 }
 
 describe('help', () => {
-  it.each([['check'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo']])(
+  it.each([['check'], ['draw'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo']])(
     '%s has a description and examples that name it',
     async (command) => {
       const { code, out } = await sliderule([command, '--help']);
@@ -72,7 +72,7 @@ describe('help', () => {
   it('lists every command', async () => {
     const { code, out } = await sliderule(['--help']);
     expect(code).toBe(0);
-    for (const name of ['check', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo']) {
+    for (const name of ['check', 'draw', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo']) {
       expect(out).toMatch(new RegExp(`^ {2}${name}\\b`, 'm'));
     }
   });
@@ -190,6 +190,40 @@ describe('demo DIR', () => {
     expect(code).toBe(2);
     expect(err).toContain('already there');
     expect(readFileSync(join(folder, 'playbook.json'), 'utf8')).toBe('mine');
+  });
+});
+
+describe('draw', () => {
+  const plays = demoPlaybook.plays.map(({ id }) => id);
+
+  it('draws the set and every beat of every play into a new folder', async () => {
+    const out = join(folder, 'drawn');
+    const ran = await sliderule(['draw', demo, '--out', out]);
+    expect([ran.code, ran.err]).toEqual([0, '']);
+    const names = readdirSync(out);
+    const beats = demoPlaybook.plays.flatMap((play) => [...play.beats, ...(play.lastTen?.beats ?? [])]).length;
+    expect(names).toHaveLength(beats + plays.length);
+    expect(names).toContain('lantern-00-set.svg');
+    expect(names).toContain('lantern-01-swing.svg');
+    expect(names).toContain('lantern-07-last-ten-pinch.svg');
+    const swing = readFileSync(join(out, 'lantern-01-swing.svg'), 'utf8');
+    expect(swing).toContain('Step 1, when the set is up: TR passes to TL.');
+    expect(swing).toContain('looking in.');
+  });
+
+  it('draws chosen plays, and their mirror image', async () => {
+    const out = join(folder, 'left');
+    const { code } = await sliderule(['draw', demo, '--play', 'ferry', '--side', 'left', '--out', out]);
+    expect(code).toBe(0);
+    expect(readdirSync(out).every((name) => name.startsWith('ferry-left-'))).toBe(true);
+  });
+
+  it('never draws into a full folder, nor a play that is not there', async () => {
+    expect(await sliderule(['draw', demo, '--out', folder])).toMatchObject({ code: 2, out: '' });
+    const { code, err } = await sliderule(['draw', demo, '--play', 'fery', '--out', join(folder, 'x')]);
+    expect(code).toBe(2);
+    expect(err).toContain('Did you mean ferry?');
+    expect(readdirSync(folder)).toEqual(['demo.json']);
   });
 });
 

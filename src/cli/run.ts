@@ -3,6 +3,7 @@ import { type AddCommand, examples, type Finish } from './command-line.ts';
 import { addCheck } from './commands/check.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDemo } from './commands/demo.ts';
+import { addDraw } from './commands/draw.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
 import { addTest } from './commands/test.ts';
@@ -14,7 +15,16 @@ import { tableWidth } from './table.ts';
 import { version } from './version.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
-const commands: readonly AddCommand[] = [addCheck, addTest, addCompare, addTrace, addSchemes, addSets, addDemo];
+const commands: readonly AddCommand[] = [
+  addCheck,
+  addDraw,
+  addTest,
+  addCompare,
+  addTrace,
+  addSchemes,
+  addSets,
+  addDemo,
+];
 
 /**
  * Runs one command line and returns its exit code. Touches nothing but `io` and the files that the command names;

@@ -1,4 +1,5 @@
 export * from './field-scene.ts';
+export * from './play-frames.ts';
 export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';

@@ -4,7 +4,7 @@ import { type FieldMarkings, fieldScene, viewAround } from './field-scene.ts';
 import { layOutPage } from './page-layout.ts';
 import { attackerDisc, attackerLetters, attackerRadius, ballInHands, ballMark } from './people-marks.ts';
 import { actionPath, openingPicture, type PlayPicture, type PlayStep, playSteps } from './play-steps.ts';
-import { actionWords, triggerWords } from './play-words.ts';
+import { actionWords, readWords, triggerWords } from './play-words.ts';
 import { type Primitive, polyline, type Scene, text } from './scene.ts';
 
 /** Said on every drawing, because goalkeepers and defenders say left and right the other way round. */
@@ -16,32 +16,39 @@ const pickHalfBar = 0.95;
 const fakeLength = 2.6;
 const goalMiddle: Point = { x: 0, y: 0 };
 
+/** Which script of a play is held against its file: the play's own, or that of the last ten seconds. */
+export type Written = 'play' | 'lastTen';
+
 /**
  * One step of a play as the script means it: step 0 is the set, step n the play's n-th beat with what each man does in it.
  * Solid is a run, dashed a pass, zigzag a carry, a bar a pick, a double line a shot.
+ * `written` adds the beat's own name, its places and the reads that count in it, for who compares the drawing with his file.
  * Throws a RangeError for a step that the play does not have.
  */
-export function playScene(play: Play, step: number, field: FieldMarkings): Scene {
+export function playScene(play: Play, step: number, field: FieldMarkings, written?: Written): Scene {
   const steps = playSteps(play);
   if (!Number.isInteger(step) || step < 0 || step > steps.length) {
     throw new RangeError(`step must be a whole number from 0 to ${steps.length}, not ${step}`);
   }
   const shown = steps[step - 1];
-  const sentence = shown === undefined ? openingSentence(play) : stepSentence(shown, step);
+  const sentence = shown === undefined ? openingSentence(play) : stepSentence(shown, step, written);
   const picture = shown?.before ?? openingPicture(play);
+  const reads = written !== undefined && shown !== undefined ? readsSentence(play, shown) : '';
+  const heading = written !== undefined && shown !== undefined ? `${play.name}: "${shown.beat.id}"` : play.name;
   // All steps of a play share one view, so that they can be leafed through.
   const view = viewAround([...placesOf(steps), ...(step === 0 ? roomForRestart(play) : [])]);
   return layOutPage(
     {
       title: step === 0 ? `${play.name}: the set` : `${play.name}: step ${step} of ${steps.length}`,
-      description: `${sentence} ${whereWords(picture)} ${viewpointNote}`,
+      description: [sentence, reads, whereWords(picture), viewpointNote].filter((part) => part !== '').join(' '),
       field: view,
       clock: step === 0 ? '' : `${step} / ${steps.length}`,
       above: [
-        { style: 'heading', text: play.name },
+        { style: 'heading', text: heading },
         { style: 'sentence', text: sentence },
       ],
       below: [
+        ...(reads === '' ? [] : [{ style: 'small', text: reads } as const]),
         { style: 'small', text: `Solid: run. Zigzag: carry. Dashed: pass. Bar: pick. Double: shot. ${viewpointNote}` },
       ],
     },
@@ -72,14 +79,39 @@ function openingSentence(play: Play): string {
   return `The set. ${play.start.ball} restarts outside the box and has the ball when it is up.`;
 }
 
-function stepSentence(step: PlayStep, number: number): string {
-  const actions = step.beat.actions.map(actionWords).join('; ');
-  return `Step ${number}, ${triggerWords(step.beat.when)}: ${actions}.`;
+function stepSentence({ beat }: PlayStep, number: number, written: Written | undefined): string {
+  const place = written === undefined ? () => '' : endWords;
+  const actions = beat.actions.map((action) => `${actionWords(action)}${place(action)}`).join('; ');
+  const when = written === 'lastTen' && beat.when.kind === 'start' ? 'with ten seconds left' : triggerWords(beat.when);
+  return `Step ${number}, ${when}: ${actions === '' ? 'nobody is told anything' : actions}.`;
+}
+
+/** " (via 1,8 to 3,5)": where an action sends its man, as the file has it; a no-break space holds it together. */
+function endWords(action: Action): string {
+  const points =
+    action.kind === 'carry' || action.kind === 'run'
+      ? action.path
+      : action.kind === 'pick'
+        ? [action.at]
+        : action.kind === 'stepIn'
+          ? [action.to]
+          : [];
+  const places = points.map(({ x, y }) => `${x},${y}`);
+  const [last] = places.splice(-1);
+  return last === undefined ? '' : ` (${[...places.map((via) => `via\u00a0${via} `), `to\u00a0${last}`].join('')})`;
+}
+
+/** The reads of whoever can have the ball in this step, as far as they count in it. */
+function readsSentence(play: Play, { beat, before, after }: PlayStep): string {
+  const reads = play.reads.filter(({ carrier, during }) =>
+    during === undefined ? before.ball === '' || carrier === before.ball || carrier === after.ball : during === beat.id,
+  );
+  return reads.length === 0 ? '' : `Reads: ${reads.map(readWords).join('; ')}.`;
 }
 
 function whereWords(picture: PlayPicture): string {
   const places = Object.entries(picture.places).map(([spot, at]) => `${spot} ${placeWords(at)}`);
-  return `${places.join(', ')}. ${picture.ball} has the ball.`;
+  return `${places.join(', ')}. ${picture.ball === '' ? 'Whoever has the ball keeps it' : `${picture.ball} has the ball`}.`;
 }
 
 /** A place in words: "8 yards to the right, 4 above the goal line". */
@@ -105,7 +137,7 @@ function actionMarks(action: Action, step: PlayStep): readonly Primitive[] {
   const before = step.before;
   const start = before.places[action.by];
   if (start === undefined) return [];
-  const path = trimStart(actionPath(action, before) ?? [], attackerRadius);
+  const path = trimStart(visible(actionPath(action, before) ?? []), attackerRadius);
   switch (action.kind) {
     case 'run':
     case 'stepIn':
@@ -127,6 +159,17 @@ function actionMarks(action: Action, step: PlayStep): readonly Primitive[] {
     default:
       return exhaustive(action);
   }
+}
+
+/** A way shorter than this would lie under its man's own circle, yd. */
+const shortestDrawn = attackerRadius + 1.3;
+
+// A step of a yard is drawn longer than it is, so that it can be seen that he takes it.
+function visible(path: readonly Point[]): readonly Point[] {
+  const [start, end] = [path[0], path.at(-1)];
+  if (start === undefined || end === undefined || path.length > 2) return path;
+  const length = distance(start, end);
+  return length === 0 || length >= shortestDrawn ? path : [start, along(start, end, shortestDrawn)];
 }
 
 // A man who runs with the ball in this beat throws it from where his run ends.

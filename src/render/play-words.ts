@@ -1,4 +1,4 @@
-import type { Action, RunKind, Trigger } from '../engine/index.ts';
+import type { Action, Cue, Read, RunKind, Trigger } from '../engine/index.ts';
 
 const runWords: Readonly<Record<RunKind, string>> = {
   cut: 'cuts',
@@ -22,7 +22,7 @@ export function triggerWords(trigger: Trigger): string {
     case 'arrival':
       return `when ${trigger.who} gets there`;
     case 'call':
-      return `${seconds(trigger.seconds)} after the step before`;
+      return `${seconds(trigger.seconds)} after "${trigger.beat}" begins`;
     default:
       return exhaustive(trigger);
   }
@@ -51,6 +51,27 @@ export function actionWords(action: Action): string {
       return `${action.by} shoots`;
     default:
       return exhaustive(action);
+  }
+}
+
+/** A read as a clause: "if WL is open and C's man has left him, X feeds WL". */
+export function readWords({ carrier, cues, then }: Read): string {
+  const ifs = cues.map((cue) => cueWords(cue, carrier)).join(' and ');
+  return ifs === '' ? `${actionWords(then)} in any case` : `if ${ifs}, ${actionWords(then)}`;
+}
+
+function cueWords(cue: Cue, carrier: string): string {
+  switch (cue.kind) {
+    case 'iAmFree':
+      return `${carrier} is free`;
+    case 'iAmPressed':
+      return `${carrier} is pressed`;
+    case 'open':
+      return `${cue.who} is open`;
+    case 'left':
+      return `${cue.who}'s man has left him`;
+    default:
+      return exhaustive(cue);
   }
 }
 
