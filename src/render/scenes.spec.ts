@@ -4,9 +4,10 @@ import { fieldScene, unitView, viewAround } from './field-scene.ts';
 import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.fixture.ts';
 import { wrapText } from './page-layout.ts';
 import { placeLabels } from './people-marks.ts';
+import { playFrames } from './play-frames.ts';
 import { playScene } from './play-scene.ts';
 import { playSteps } from './play-steps.ts';
-import type { Primitive, Scene, StyleName } from './scene.ts';
+import type { Primitive, Scene, StyleName, View } from './scene.ts';
 import { sceneToSvg } from './svg.ts';
 import { frameAt } from './trace-frame.ts';
 import { traceScene } from './trace-scene.ts';
@@ -97,6 +98,57 @@ describe('playScene', () => {
   });
 });
 
+describe('playFrames', () => {
+  const lastTen = {
+    beats: [{ id: 'late', when: { kind: 'start' }, actions: [{ kind: 'stepIn', by: 'TR', to: { x: 7, y: 11.5 } }] }],
+    reads: [{ carrier: 'TR', cues: [{ kind: 'iAmFree' }], then: { kind: 'shot', by: 'TR' } }],
+  } as const;
+  const frames = playFrames({ ...handMadePlay, lastTen }, handMadeField);
+
+  it('is the set, then every beat in the order in which they start, then the last ten seconds', () => {
+    expect(frames.map(({ beat, lastTen: late }) => `${beat}${late ? ' late' : ''}`)).toEqual([
+      'set',
+      'open',
+      'skip',
+      'finish',
+      'late late',
+    ]);
+    expect(playFrames(handMadePlay, handMadeField)).toHaveLength(4);
+  });
+
+  it('names beat, trigger and places as the file has them', () => {
+    const { scene } = frames[2]!;
+    expect(texts(scene, 'heading').join(' ')).toContain(': "skip"');
+    const sentence = texts(scene, 'sentence').join(' ').replaceAll('\u00a0', ' ');
+    expect(sentence).toMatch(/^Step 2, when TR catches: TR fakes to WR; .*\(to -2\.5,5\.5\)/);
+    expect(texts(scene, 'small').join(' ')).toContain("Left and right are the offense's, looking in.");
+  });
+
+  it('tells the reads of a step', () => {
+    const reads = [{ carrier: 'TR', cues: [{ kind: 'open', who: 'C' }], then: { kind: 'shot', by: 'TR' } }] as const;
+    const [, open, skip, finish] = playFrames({ ...handMadePlay, reads }, handMadeField).map(({ scene }) =>
+      texts(scene, 'small').join(' '),
+    );
+    expect([open, skip].map((text) => text?.includes('Reads: if C is open, TR shoots.'))).toEqual([true, true]);
+    expect(finish).not.toContain('Reads');
+  });
+
+  it('gives the ball to nobody in the last ten seconds, and says what starts them', () => {
+    const { scene } = frames[4]!;
+    expect(texts(scene, 'carrierText')).toEqual([]);
+    expect(texts(scene, 'sentence').join(' ')).toContain('with ten seconds left: TR steps in');
+    expect(scene.description).toContain('Whoever has the ball keeps it');
+    expect(texts(scene, 'small').join(' ')).toContain('if TR is free, TR shoots');
+  });
+
+  it('draws a step of a yard so that it can be seen', () => {
+    const at = handMadePlay.spots.find(({ id }) => id === 'TR')!.at;
+    const short = { kind: 'stepIn', by: 'TR', to: { x: at.x - 1, y: at.y } } as const;
+    const play = { ...handMadePlay, beats: [{ id: 'one', when: { kind: 'start' }, actions: [short] }] } as const;
+    expect(styled(playFrames(play, handMadeField)[1]!.scene, 'runHead')).toHaveLength(1);
+  });
+});
+
 describe('traceScene', () => {
   const scene = (time: number): Scene => traceScene(trace, time, handMadeNames, handMadeField);
 
@@ -165,6 +217,14 @@ describe('traceScene', () => {
     expect([styled(bare, 'duty').length, styled(bare, 'dutyLock').length]).toEqual([0, 0]);
     const reach = traceScene(trace, 0.8, handMadeNames, handMadeField, { reach: [2, 2, 2, 2, 1.4] });
     expect(styled(reach, 'reach')).toHaveLength(5);
+  });
+
+  it('explains its marks, the one for a man beyond the edge when he is there', () => {
+    const legend = (view: View): string =>
+      texts(traceScene(trace, 0, handMadeNames, handMadeField, { view }), 'small').join(' ');
+    expect(legend(unitView)).toContain('Circles are the offense, crosses the defense, G the keeper.');
+    expect(legend(unitView)).not.toContain('farther out');
+    expect(legend({ ...unitView, height: unitView.height - 12 })).toMatch(/Triangle: .*TR.* (is|are) farther out\./);
   });
 
   it('draws the same file again', () => {

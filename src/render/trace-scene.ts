@@ -68,7 +68,7 @@ export function traceScene(
       ],
       below: [
         { style: 'small', text: unbrokenClauses(duties), lines: 2 },
-        { style: 'small', text: `O offense, X defense, G keeper. ${viewpointNote}` },
+        { style: 'small', text: `${legend(frame, names, chosen.view)} ${viewpointNote}`, lines: 2 },
       ],
     },
     [
@@ -80,6 +80,16 @@ export function traceScene(
       ...people(frame, names, chosen.view),
     ],
   );
+}
+
+/** What the marks are. The one for a man beyond the picture's edge is explained when there is one. */
+function legend(frame: TraceFrame, names: TraceNames, view: View): string {
+  const out = frame.offense.flatMap((at, index) =>
+    distance(clampInto(view, at), at) < 1e-9 ? [] : [attackerName(names, index)],
+  );
+  const beyond =
+    out.length === 0 ? '' : ` Triangle: ${out.join(' and ')} ${out.length === 1 ? 'is' : 'are'} farther out.`;
+  return `Circles are the offense, crosses the defense, G the keeper.${beyond}`;
 }
 
 /** The sentence for the last thing that happened up to `time` (included). */
