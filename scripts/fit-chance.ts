@@ -18,13 +18,14 @@ interface Free {
 /** Everything that may be fitted; `usual` is what is fitted when nothing is named. */
 const free: Readonly<Record<string, Free>> = {
   setUpSeconds: { part: 'parameters', step: 2, low: 2, high: 25 },
-  probeShare: { part: 'parameters', step: 0.06, low: 0.05, high: 0.7 },
+  probeShare: { part: 'parameters', step: 0.03, low: 0.03, high: 0.3 },
   probeMargin: { part: 'parameters', step: 0.05, low: 0, high: 0.4 },
   setUpPatience: { part: 'parameters', step: 2, low: 2, high: 30 },
   continuationTop: { part: 'parameters', step: 0.04, low: 0, high: 0.8 },
   continuationRise: { part: 'parameters', step: 2, low: 0.5, high: 40 },
   continuationDead: { part: 'parameters', step: 1, low: 0, high: 10 },
   keptShare: { part: 'parameters', step: 0.1, low: 0, high: 0.9 },
+  playMargin: { part: 'parameters', step: 0.015, low: 0, high: 0.1 },
   greedyMargin: { part: 'parameters', step: 0.01, low: -0.05, high: 0.2 },
   openFloor: { part: 'parameters', step: 0.05, low: 0.2, high: 0.98 },
   passFloor: { part: 'parameters', step: 0.05, low: 0.2, high: 0.98 },
@@ -32,8 +33,8 @@ const free: Readonly<Record<string, Free>> = {
   stallPatience: { part: 'parameters', step: 0.5, low: 0.5, high: 8 },
   swingTempo: { part: 'parameters', step: 0.3, low: 0.1, high: 4 },
   stripRate: { part: 'parameters', step: 0.03, low: 0, high: 0.5 },
-  scatterScale: { part: 'shotParameters', step: 0.15, low: 0.6, high: 3 },
-  keeperScale: { part: 'shotParameters', step: 0.08, low: 0.3, high: 1.6 },
+  scatterScale: { part: 'shotParameters', step: 0.06, low: 1.35, high: 1.6 },
+  keeperScale: { part: 'shotParameters', step: 0.03, low: 0.8, high: 0.9 },
   touchRate: { part: 'laneParameters', step: 2, low: 1, high: 40 },
 };
 const usual = [

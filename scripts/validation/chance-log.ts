@@ -24,6 +24,11 @@ export interface ChanceLog {
   readonly shots: ShotLog[];
   passes: number;
   caught: number;
+  /** Of the passes, those that the play or one of its reads asked for. */
+  playPasses: number;
+  /** Beats of the play that began, counted anew after each reset; when the first did, NaN when none did. */
+  beats: number;
+  beganAt: number;
   /** How the ball was lost; null when it was not. */
   lost: TurnoverKind | null;
   lostAt: number;
@@ -72,13 +77,28 @@ function createLogger(seconds: number): Logger {
 }
 
 function emptyLog(): ChanceLog {
-  return { shots: [], passes: 0, caught: 0, lost: null, lostAt: Number.NaN, groundBallBeforeShot: false };
+  return {
+    shots: [],
+    passes: 0,
+    caught: 0,
+    playPasses: 0,
+    beats: 0,
+    beganAt: Number.NaN,
+    lost: null,
+    lostAt: Number.NaN,
+    groundBallBeforeShot: false,
+  };
 }
 
 function addEvent(log: ChanceLog, event: TraceEvent): void {
   switch (event.kind) {
     case 'pass':
       log.passes++;
+      if (event.why === 'script' || event.why === 'read') log.playPasses++;
+      return;
+    case 'beat':
+      if (log.beats === 0) log.beganAt = event.time;
+      log.beats++;
       return;
     case 'catch':
       log.caught++;

@@ -22,7 +22,7 @@ export const defaultCatchParameters: CatchParameters = {
   speedScale: 20,
   trafficDistance: 3,
   trafficWeight: 8,
-  contest: 0.4,
+  contest: 0.2,
   reach: 2.2,
   stretch: 0.7,
 };

@@ -35,7 +35,7 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 8,
+  touchRate: 10,
   touchDepth: 2.2,
   heldShare: 0.5,
   swing: 0.15,

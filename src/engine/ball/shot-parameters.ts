@@ -34,12 +34,12 @@ export interface ShotParameters {
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
   scatterScale: 1.47,
-  keeperScale: 0.72,
+  keeperScale: 0.84,
   nearDistance: 10.5,
   speedPower: 1,
-  rushScatter: 0.6,
+  rushScatter: 0.8,
   rushSlowing: 0.12,
-  rushPull: 0.5,
+  rushPull: 0.8,
   runScatter: 0.25,
   runSlowing: 0.12,
   bodyOdds: 0.9,
@@ -49,5 +49,5 @@ export const defaultShotParameters: ShotParameters = {
   releaseHeight: 1.9,
   screenDelay: 0.08,
   heldSlow: 0.95,
-  heldHard: 0.75,
+  heldHard: 0.65,
 };

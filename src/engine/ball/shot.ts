@@ -116,8 +116,8 @@ const blockStays = 0.8;
 /** A ball off the pipe comes to rest about so far out and to the side, yd (assumption). */
 const pipeRebound = 3;
 /** A rebound off the keeper lies about so far in front of him, and scatters so much, yd (assumption). */
-const saveRebound = 2.5;
-const reboundScatter = 1.5;
+const saveRebound = 4;
+const reboundScatter = 2.5;
 
 function isInside(across: number, up: number, band: number): boolean {
   return across > view.left - band && across < view.right + band && up > -band && up < goalHeight + band;

@@ -1,12 +1,8 @@
-import type { ChanceModel } from './model.ts';
+import { type ChanceModel, hole } from './model.ts';
 import { loseBall } from './possession.ts';
-import { ballMode, type ChanceState, stride } from './state.ts';
+import { ballMode, type ChanceState, phase, stride } from './state.ts';
 import { aim } from './unit-tasks.ts';
 
-/** The released man is in the play when he is this near to his place in the hole. Yards. */
-const inTheHole = 3;
-/** Where he runs to: the middle of the hole in front of the goal. Yards. */
-const holeY = 6;
 /** The last part of a penalty, in which a play may change. Seconds. */
 export const lastTenSeconds = 10;
 
@@ -25,11 +21,13 @@ export function runClocks(model: ChanceModel, state: ChanceState): void {
   if (left <= 0) bringBack(model, state);
 }
 
+/** The play changes at once, whoever has the ball; while the set is not up yet it changes as soon as it is. */
 function switchToLastTen(model: ChanceModel, state: ChanceState): void {
   const { lastTen } = model.program;
-  if (lastTen === null || state.unit.script === lastTen) return;
+  if (state.lastTen || lastTen === null) return;
+  state.lastTen = true;
   state.unit.script = lastTen;
-  state.lastTenDue = true;
+  state.lastTenDue = state.unit.phase !== phase.settingUp;
 }
 
 /** The penalty is over: he runs from the table to his place, and until he is there the side is still a man down. */
@@ -44,10 +42,10 @@ function bringBack(model: ChanceModel, state: ChanceState): void {
     bodies.present[agent] = 1;
     state.recorder?.event({ kind: 'released', time: state.time });
   }
-  aim(state, agent, 0, holeY, 1, 1);
-  const x = bodies.motion[stride * agent];
-  const y = bodies.motion[stride * agent + 1] - holeY;
-  const there = x * x + y * y < inTheHole * inTheHole;
+  aim(state, agent, hole.x, hole.y, 1, 1);
+  const x = bodies.motion[stride * agent] - hole.x;
+  const y = bodies.motion[stride * agent + 1] - hole.y;
+  const there = x * x + y * y < hole.radius * hole.radius;
   // A ball in the air or a shot on its way is seen out: the horn does not call it back.
   const settled = state.ball.mode === ballMode.held || state.ball.mode === ballMode.windUp;
   if (there && settled) state.end = 'penaltyOver';

@@ -192,7 +192,8 @@ function steerDefender(model: ChanceModel, state: ChanceState, defender: number)
   const { point } = model.scratch;
   targetInto(point, coverage.played, defender, coverage.seen, seenBall, model.targetParams);
   watchBallInto(point, model.matchup.discipline[defender], seenBall);
-  if (state.time < coverage.bittenUntil[defender]) lungeInto(point, state, defender);
+  if (state.time < coverage.bittenUntil[defender] && state.time >= coverage.bittenFrom[defender])
+    lungeInto(point, state, defender);
   aim(state, agent, point[0], point[1], 1, slideEffort);
 }
 

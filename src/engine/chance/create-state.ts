@@ -14,6 +14,7 @@ import {
   type Counts,
   type Coverage,
   historySteps,
+  onCatch,
   phase,
   stride,
   task,
@@ -39,6 +40,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     probeTime: 0,
     clearFailsAt: Number.POSITIVE_INFINITY,
     scriptSince: 0,
+    lastTen: false,
     lastTenDue: false,
     end: null,
     recorder: null,
@@ -65,6 +67,7 @@ function createUnit(model: ChanceModel): Unit {
   return {
     task: new Uint8Array(6),
     path: [null, null, null, null, null, null],
+    onCatch: new Uint8Array(6),
     leg: new Uint8Array(6),
     station: new Float64Array(12),
     post: new Float64Array(12),
@@ -84,6 +87,7 @@ function createUnit(model: ChanceModel): Unit {
     lastProgress: 0,
     phase: phase.settingUp,
     phaseSince: 0,
+    phasePasses: 0,
   };
 }
 
@@ -141,6 +145,7 @@ function createCoverage(model: ChanceModel): Coverage {
     changedAt: new Float64Array(defenders),
     preparedAt: new Float64Array(defenders),
     lateBy: new Float64Array(defenders),
+    bittenFrom: new Float64Array(defenders),
     bittenUntil: new Float64Array(defenders),
     bittenTo: new Int8Array(defenders),
     seen: new Float64Array(12),
@@ -206,6 +211,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   state.penaltyEnds = model.flagDown ? Number.POSITIVE_INFINITY : penalty.seconds;
   state.shotClockEnds = penalty.shotClock ?? Number.POSITIVE_INFINITY;
   state.scriptSince = Number.NaN;
+  state.lastTen = false;
   state.lastTenDue = false;
   state.end = null;
   state.forced = null;
@@ -236,7 +242,6 @@ function resetCoverage(model: ChanceModel, state: ChanceState): void {
   coverage.changedAt.fill(0);
   coverage.preparedAt.fill(0);
   coverage.lateBy.fill(0);
-  coverage.bittenUntil.fill(0);
   coverage.ballSince = 0;
 }
 
@@ -250,6 +255,7 @@ export function restart(model: ChanceModel, state: ChanceState, holder: number, 
   if (model.released >= 0) bodies.present[model.released] = 0;
   bodies.planted.fill(0);
   unit.task.fill(task.stay);
+  unit.onCatch.fill(onCatch.stand);
   unit.drift.fill(0);
   unit.station.set(model.program.homes);
   unit.post.set(model.program.homes);
@@ -258,11 +264,13 @@ export function restart(model: ChanceModel, state: ChanceState, holder: number, 
   unit.mustShoot.fill(0);
   unit.holdUntil.fill(0);
   unit.fakedUntil.fill(0);
-  unit.script = model.program.script;
+  state.coverage.bittenUntil.fill(0);
+  unit.script = state.lastTen && model.program.lastTen !== null ? model.program.lastTen : model.program.script;
   unit.beatStarted.fill(Number.NaN);
   unit.newestBeat = -1;
   unit.phase = phase.settingUp;
   unit.phaseSince = state.time;
+  unit.phasePasses = state.counts.passes;
   unit.lastProgress = state.time;
   ball.mode = ballMode.held;
   ball.holder = holder;

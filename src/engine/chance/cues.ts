@@ -4,7 +4,9 @@ import type { CompiledCue } from './program.ts';
 import { type ChanceState, stride } from './state.ts';
 import { nearestDefender, nearestDefenderIndex } from './unit-tasks.ts';
 
-/** A man is open to the eye with this much room, and with a lane at least this good. */
+/** Time and room: nobody can hurry the shot more than this before it is gone. */
+const freeRush = 0.5;
+/** A man is open to the eye with this much room, and with a lane at least this good: a share of an easy pass's odds. */
 const openRoom = 2.5;
 const openLane = 0.75;
 /** A defender has left his man when he is this far from him and moving to the ball faster than this. Yards, yd/s. */
@@ -22,11 +24,17 @@ export function cueHolds(
 ): boolean {
   switch (cue.kind) {
     case 'iAmFree':
-      return options.shotOdds > 0 && roomOf(model, seen, carrier) >= model.parameters.freeDistance;
+      return (
+        options.shotOdds > 0 &&
+        options.shotRush <= freeRush &&
+        roomOf(model, seen, carrier) >= model.parameters.freeDistance
+      );
     case 'iAmPressed':
       return roomOf(model, seen, carrier) < model.parameters.pressDistance;
     case 'open':
-      return roomOf(model, seen, cue.who) >= openRoom && options.completion_byMate[cue.who] >= openLane;
+      return (
+        roomOf(model, seen, cue.who) >= openRoom && options.completion_byMate[cue.who] >= openLane * model.passNorm
+      );
     case 'left':
       return wasLeft(model, state, seen, cue.who);
   }

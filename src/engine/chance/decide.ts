@@ -1,6 +1,7 @@
 import { cueHolds } from './cues.ts';
 import { fakeTo } from './fake.ts';
-import { startReset, swingOn } from './flow.ts';
+import { leaveScript, startReset, swingOn } from './flow.ts';
+import { stepIn, stepShare } from './goalward-step.ts';
 import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
@@ -11,7 +12,7 @@ import { beatIsComing, clearOrders, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
 import { driveIn } from './unit-tasks.ts';
-import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
+import { weighInto, weighPass } from './weigh.ts';
 
 /**
  * Let the man with the ball look round and act, if it is time: first the reads he was taught, then what is plainly
@@ -19,9 +20,12 @@ import { stepIn, stepShare, weighInto, weighPass } from './weigh.ts';
  */
 export function decide(model: ChanceModel, state: ChanceState): void {
   const { ball } = state;
-  if (ball.mode !== ballMode.held || ball.holder >= 6 || state.time < ball.nextDecision) return;
+  if (ball.mode !== ballMode.held || ball.holder >= 6) return;
+  if (state.time < ball.nextDecision && !forcedIsDue(state)) return;
   ball.nextDecision = state.time + model.parameters.decideEvery;
   const carrier = ball.holder;
+  // The ball is walked in first: nobody acts on what he sees there, so it is not weighed.
+  if (state.unit.phase === phase.settingUp && !forcedIsDue(state)) return;
   const { options, foreseen } = model.scratch;
   // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
   const windUp = model.athletes[carrier].passRelease * windUpShare;
@@ -34,6 +38,11 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   }
   if (followScript(model, state, carrier, options)) return;
   swingOn(model, state, carrier, options);
+}
+
+/** A look that is being valued is taken at its moment, not at the carrier's next look round. */
+function forcedIsDue({ forced, time, ball }: ChanceState): boolean {
+  return forced !== null && time >= forced.time && time >= ball.readyAt;
 }
 
 /** The mates whose passes matter to him whatever they lead to: those his script and his reads ask about. One bit each. */
@@ -52,9 +61,21 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
   state.watching = false;
   // The ball has already gone on: the look was missed, and the trial is worth what it is worth without it.
   if (carrier !== forced.from) return false;
-  if (forced.to === carrier) windUpShot(model, state);
-  else windUpPass(model, state, forced.to, 0, passReason.open);
+  takeLook(model, state, carrier, forced.to);
   return true;
+}
+
+/** Shoot, or throw to the man who will; a pass that the script asks for anyway is the script's. */
+function takeLook(model: ChanceModel, state: ChanceState, carrier: number, to: number): void {
+  const { unit } = state;
+  if (to === carrier) {
+    windUpShot(model, state);
+  } else if (to === unit.passTo[carrier]) {
+    windUpPass(model, state, to, unit.passStyle[carrier], passReason.script);
+  } else {
+    windUpPass(model, state, to, 0, passReason.open);
+    leaveScript(state);
+  }
 }
 
 function takeRead(
@@ -129,6 +150,7 @@ function hasRun(state: ChanceState, who: number, path: Float64Array): boolean {
 
 /** How much better than going on a look must be to be taken now. */
 function openingMargin(model: ChanceModel, state: ChanceState): number {
+  if (state.unit.phase === phase.script) return model.parameters.playMargin;
   return waitsForPlay(model, state) ? model.parameters.probeMargin : model.parameters.greedyMargin;
 }
 
@@ -152,8 +174,7 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   const canRunIn = !state.ball.ranIn && options.stepInValue > Math.max(best, floor);
   if (canRunIn) return runIn(state, carrier);
   if (best <= floor || !staysOpen(model, state, carrier, to, options, floor)) return false;
-  if (to === carrier) windUpShot(model, state);
-  else windUpPass(model, state, to, 0, passReason.open);
+  takeLook(model, state, carrier, to);
   return true;
 }
 
@@ -231,7 +252,10 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   const to = unit.passTo[carrier];
   // A pass on the end of a carry waits for the carry; a pass that has been given up waits for nothing.
   if (unit.task[carrier] === task.carry && carryLeft(state, carrier)) return true;
-  if (options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm) {
+  if (
+    options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm &&
+    isThereTwice(model, state, carrier, to, options)
+  ) {
     windUpPass(model, state, to, unit.passStyle[carrier], passReason.script);
     return true;
   }
@@ -240,6 +264,14 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   unit.passTo[carrier] = -1;
   startReset(model, state);
   return false;
+}
+
+/** Look at a scripted pass twice too. */
+function isThereTwice(model: ChanceModel, state: ChanceState, carrier: number, to: number, options: Options): boolean {
+  const windUp = model.athletes[carrier].passRelease * windUpShare;
+  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
+  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), 0);
+  return options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm;
 }
 
 /** A carrier throws in his last stride, not before. */

@@ -6,8 +6,10 @@ import { type ChanceState, stride } from './state.ts';
 
 /** The fake itself takes the carrier this long. Seconds. */
 const fakeSeconds = 0.35;
-/** Only a defender this near to the man who is shown the ball can bite. Yards. */
+/** Who can bite: a defender this near to the man who is shown the ball, to the way the ball would take, or to the carrier. Yards. */
 const fakeReach = 6;
+const laneReach = 3;
+const handsReach = 3;
 /**
  * What a bite costs: mean and spread of the time lost, s. Henry et al. 2012 (J Sports Sci 30:787) measured +509 +- 243 ms
  * on a reactive agility run with a fake.
@@ -26,23 +28,33 @@ export function fakeTo(model: ChanceModel, state: ChanceState, toward: number): 
   ball.nextDecision = state.time + fakeSeconds;
   state.recorder?.event({ kind: 'fake', time: state.time, who: carrier, toward });
   for (let defender = 0; defender < model.covering; defender++) {
-    if (!canBite(state, defender, toward)) continue;
+    if (!canBite(state, defender, carrier, toward)) continue;
     const agent = 6 + defender;
     block(model.draws, state.trial, agent, drawKind.bite, drawAddress(model, state, drawKind.bite, agent));
     const bites = unitOf(model.draws.words[0]) < model.athletes[agent].bite;
     if (!bites) continue;
     const seconds = Math.max(0.1, biteMean + biteSpread * (2 * unitOf(model.draws.words[1]) - 1) * Math.sqrt(3));
     coverage.bittenTo[defender] = toward;
-    coverage.bittenUntil[defender] = state.time + model.reaction_byAgent[agent] + seconds;
+    coverage.bittenFrom[defender] = state.time + model.reaction_byAgent[agent];
+    coverage.bittenUntil[defender] = coverage.bittenFrom[defender] + seconds;
     state.recorder?.event({ kind: 'bite', time: state.time, by: defender, seconds });
   }
 }
 
-/** Whether this defender is near enough to the man who is shown the ball to believe it. */
-function canBite(state: ChanceState, defender: number, toward: number): boolean {
+/** Whether this defender has to believe it: he plays the man who is shown the ball, the lane to him, or the carrier's hands. */
+function canBite(state: ChanceState, defender: number, carrier: number, toward: number): boolean {
   const { motion } = state.bodies;
-  const agent = stride * (6 + defender);
-  const dx = motion[agent] - motion[stride * toward];
-  const dy = motion[agent + 1] - motion[stride * toward + 1];
-  return dx * dx + dy * dy < fakeReach * fakeReach;
+  const at = stride * (6 + defender);
+  const dx = motion[at] - motion[stride * carrier];
+  const dy = motion[at + 1] - motion[stride * carrier + 1];
+  const wayX = motion[stride * toward] - motion[stride * carrier];
+  const wayY = motion[stride * toward + 1] - motion[stride * carrier + 1];
+  const awayX = dx - wayX;
+  const awayY = dy - wayY;
+  if (awayX * awayX + awayY * awayY < fakeReach * fakeReach) return true;
+  if (dx * dx + dy * dy < handsReach * handsReach) return true;
+  const way = wayX * wayX + wayY * wayY;
+  const along = dx * wayX + dy * wayY;
+  const across = dx * wayY - dy * wayX;
+  return along > 0 && along < way && across * across < laneReach * laneReach * way;
 }

@@ -10,22 +10,37 @@ const inPlace = 2;
 /** A ball that is not wanted anywhere in particular goes on round; a pass worse than this is not thrown. */
 const swingFloor = 0.95;
 /** The longer he holds it, the less sure a pass has to be: by this much a second, down to this. */
-const impatience = 0.1;
-const leastFloor = 0.5;
+const impatience = 0.15;
+const leastFloor = 0.05;
 /** A neighbour is thrown to without looking farther when the pass is as sure as this. */
 const sure = 0.93;
 /** A reset waits no longer than this for stragglers. Seconds. */
 const resetPatience = 4;
+/** When the man who starts the play can't be given the ball for this long, as when he is shut off, the others play on without it. Seconds. */
+const restartPatience = 7;
 
 /** The script cannot go on: everyone to his home, ball to the man who restarts it. */
 export function startReset(model: ChanceModel, state: ChanceState): void {
   const { unit } = state;
   clearOrders(state);
-  unit.phase = model.program.resetAgain ? phase.resetting : phase.free;
+  unit.phase = runsAgain(model) ? phase.resetting : phase.free;
   unit.phaseSince = state.time;
+  unit.phasePasses = state.counts.passes;
   unit.lastProgress = state.time;
   sendHome(model, state);
   state.recorder?.event({ kind: 'reset', time: state.time });
+}
+
+/** Whether the play is run again when it could not go on; a free shot under a flag is not waited for so long. */
+function runsAgain({ program, flagDown }: ChanceModel): boolean {
+  return program.resetAgain && !flagDown;
+}
+
+/** The ball goes where no beat sends it: from there the unit plays what comes open, and runs the play anew after that. */
+export function leaveScript(state: ChanceState): void {
+  if (state.unit.phase !== phase.script) return;
+  clearOrders(state);
+  enterPhase(state, phase.free);
 }
 
 /** Everyone to his spot. */
@@ -68,24 +83,33 @@ export function advancePhase(model: ChanceModel, state: ChanceState): void {
       if (since >= state.probeTime) enterPhase(state, phase.resetting);
       return;
     case phase.resetting:
-      if (setIsUp(model, state, restartMan(model, state), resetPatience)) startScript(state);
+      if (hasMoved(state) && setIsUp(model, state, restartMan(model, state), resetPatience)) startScript(state);
+      else if (since > restartPatience) enterPhase(state, phase.free);
       return;
     case phase.free:
-      if (model.program.resetAgain && since > freePatience) startReset(model, state);
+      if (runsAgain(model) && since > freePatience) startReset(model, state);
       return;
     default:
       return;
   }
 }
 
+/** A play that could not go on is not begun again against the same picture: the ball goes round first. At the start it has. */
+function hasMoved({ unit, counts, scriptSince }: ChanceState): boolean {
+  return !(scriptSince >= 0) || counts.passes > unit.phasePasses;
+}
+
 function startProbing(state: ChanceState): void {
   state.recorder?.event({ kind: 'setUp', time: state.time });
-  enterPhase(state, phase.probing);
+  // There is no time to look round in the last ten seconds.
+  if (state.lastTen) startScript(state);
+  else enterPhase(state, phase.probing);
 }
 
 function enterPhase(state: ChanceState, next: Phase): void {
   state.unit.phase = next;
   state.unit.phaseSince = state.time;
+  state.unit.phasePasses = state.counts.passes;
 }
 
 /** Who must have the ball for the script to begin: its starter at first, the man of the reset after that. */
@@ -100,7 +124,7 @@ const freePatience = 4;
 export function swingOn(model: ChanceModel, state: ChanceState, carrier: number, options: Options): void {
   const { unit, ball } = state;
   const held = state.time - ball.heldSince - model.parameters.swingTempo;
-  if (held < 0) return;
+  if (held < 0 || (held < resetPatience && !isHome(model, state, carrier))) return;
   const floor = model.passNorm * Math.max(leastFloor, swingFloor - impatience * held);
   const to =
     unit.phase === phase.resetting
@@ -109,6 +133,7 @@ export function swingOn(model: ChanceModel, state: ChanceState, carrier: number,
   if (to >= 0) windUpPass(model, state, to, 0, passReason.safe);
 }
 
+/** To the man who restarts the play, or to the next man on the shorter way round to him; or on round. */
 function towardRestart(
   model: ChanceModel,
   state: ChanceState,
@@ -117,9 +142,28 @@ function towardRestart(
   floor: number,
 ): number {
   const goal = restartMan(model, state);
-  if (carrier === goal) return -1;
-  if (judge(model, state, carrier, goal, options) >= floor) return goal;
+  if (carrier === goal) return hasMoved(state) ? -1 : onRound(model, state, carrier, options, floor);
+  // The longer he is waited for, the harder a pass is tried.
+  const waited = state.time - state.unit.phaseSince;
+  const pressing = Math.min(floor, model.passNorm * Math.max(leastPressing, swingFloor - pressingRate * waited));
+  if (judge(model, state, carrier, goal, options) >= pressing) return goal;
+  const next = nextToward(state, carrier, goal);
+  if (next >= 0 && next !== state.ball.passer && judge(model, state, carrier, next, options) >= pressing) return next;
   return onRound(model, state, carrier, options, floor);
+}
+
+/** How fast, and down to what, the odds fall that are asked of a pass toward the man who restarts the play. */
+const pressingRate = 0.04;
+const leastPressing = 0.8;
+
+/** The carrier's neighbour on the shorter way round the ring to `goal`; -1 when one of them is not in it. */
+function nextToward(state: ChanceState, carrier: number, goal: number): number {
+  const { ring, ringSize } = state.coverage.view;
+  const from = seatOf(ring, ringSize, carrier);
+  const to = seatOf(ring, ringSize, goal);
+  if (from < 0 || to < 0) return -1;
+  const ahead = (to - from + ringSize) % ringSize;
+  return ring[(from + (2 * ahead <= ringSize ? 1 : ringSize - 1)) % ringSize];
 }
 
 /** The next man in the ring away from where the ball came from, or the safest neighbour. */
@@ -146,10 +190,13 @@ function judge(model: ChanceModel, state: ChanceState, carrier: number, mate: nu
   return options.completion_byMate[mate];
 }
 
+/** The surest pass to a man of the ring: a ball thrown in to the crease for want of anything better is a ball given away. */
 function safest(model: ChanceModel, state: ChanceState, carrier: number, options: Options, floor: number): number {
+  const { view } = state.coverage;
   let best = -1;
   let most = floor;
-  for (let mate = 0; mate < 6; mate++) {
+  for (let seat = 0; seat < view.ringSize; seat++) {
+    const mate = view.ring[seat];
     if (judge(model, state, carrier, mate, options) > most) {
       most = options.completion_byMate[mate];
       best = mate;

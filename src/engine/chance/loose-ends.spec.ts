@@ -10,7 +10,7 @@ import { advanceTrial, beginTrial, recordTrace } from './run.ts';
 import { busyPlay, sampleMatchup, samplePlay } from './sample-matchup.fixture.ts';
 import { giveOrder, startScript } from './script.ts';
 import { endShot } from './shoot.ts';
-import { ballMode, type ChanceState, stride, task } from './state.ts';
+import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
 
 // One test for each way in which a chance once got stuck or counted wrong.
 
@@ -99,8 +99,12 @@ describe('a script is given up only when nothing more of it comes', () => {
     state.watching = true;
     startScript(state);
     advance(model, state, model.parameters.stallPatience + 0.5);
-    // Set as it was, it begins anew at once.
+    expect(state.unit.phase).toBe(phase.resetting);
+    // It is not begun again against the same picture: the ball goes round first.
+    const thrown = state.counts.passes;
+    while (state.end === null && state.unit.phase !== phase.script && state.time < 20) advanceTrial(model, state);
     expect(state.scriptSince).toBeGreaterThan(model.parameters.stallPatience);
+    expect(state.counts.passes).toBeGreaterThan(thrown);
   });
 });
 
@@ -115,7 +119,7 @@ describe('a man who has stepped in by a read', () => {
       ],
     };
     // No opening is good enough to be taken before the reads are through.
-    const parameters = { ...defaultChanceParameters, greedyMargin: 9 };
+    const parameters = { ...defaultChanceParameters, playMargin: 9 };
     const model = compileChance(sampleMatchup({ play: stepIn }), seed, { parameters });
     const state = createChanceState(model);
     beginTrial(model, state, 0);

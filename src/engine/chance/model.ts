@@ -5,7 +5,7 @@ import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } fr
 import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
 import type { ShotTable } from '../ball/shot-table.ts';
 import { createShotTraffic, type ShotTraffic } from '../ball/shot-traffic.ts';
-import { createShotSituation, type ShotSituation } from '../ball/shot-view.ts';
+import { createShotSituation, rushOfOffHand, type ShotSituation } from '../ball/shot-view.ts';
 import { createTouch, type Touch } from '../ball/touch.ts';
 import type { DutyChange } from '../defense/discipline.ts';
 import type { TargetParams } from '../defense/targets.ts';
@@ -13,13 +13,14 @@ import { usualField } from '../field/usual-field.ts';
 import type { Athlete } from '../people/athlete.ts';
 import { levelMean } from '../people/levels.ts';
 import { createMovers, type Movers, setMover } from '../people/motion.ts';
-import { createPhiTable, type PhiTable } from '../people/reach.ts';
+import { arrivalTime, createPhiTable, type PhiTable } from '../people/reach.ts';
 import { createDraws, type Draws } from '../random/draws.ts';
 import type { Matchup } from './matchup.ts';
 import { createOptions, type Options } from './options.ts';
 import { type ChanceParameters, defaultChanceParameters } from './parameters.ts';
 import { compileProgram, type Program } from './program.ts';
 import { createShotAhead, type ShotAhead } from './shot-ahead.ts';
+import { offSide } from './shot-hand.ts';
 import { type ChanceState, historySteps, stepSeconds, stride } from './state.ts';
 
 /**
@@ -39,6 +40,8 @@ export interface ChanceModel {
   readonly covering: number;
   /** Agent index of the released man; -1 when nobody is in the box. */
   readonly released: number;
+  /** How long the released man runs from the table until he is in the hole; 0 when nobody is in the box. Seconds. */
+  readonly releasedRun: number;
   readonly keeper: number;
   readonly sense: 1 | -1;
   readonly flagDown: boolean;
@@ -54,6 +57,9 @@ export interface ChanceModel {
   readonly shotParameters: ShotParameters;
   readonly laneParameters: LaneParameters;
   readonly shotTables: readonly ShotTable[];
+  /** The rush that shooting from the side of his off hand is like, and the sign of x on that side (0: both hands). See `shot-hand.ts`. */
+  readonly offHandRush_byMan: Float64Array;
+  readonly offSide_byMan: Int8Array;
   /**
    * What an easy pass is worth in this unit's hands, 0 to 1: odds that are asked of a pass are shares of it. Boys who drop every
    * eighth ball still have to throw.
@@ -141,6 +147,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     agents,
     covering,
     released: matchup.released === undefined ? -1 : 6 + covering,
+    releasedRun: matchup.released === undefined ? 0 : runFromTable(matchup.released),
     keeper: agents - 1,
     sense,
     flagDown: matchup.penalty.start === 'flagDown',
@@ -160,6 +167,8 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     shotParameters,
     laneParameters: sticksOf(matchup, laneParameters),
     shotTables: matchup.six.map((athlete) => sharedShotTable(athlete, matchup.keeper, shotParameters)),
+    offHandRush_byMan: Float64Array.from(matchup.six, (athlete) => rushOfOffHand(athlete, shotParameters)),
+    offSide_byMan: Int8Array.from(matchup.six, offSide),
     passNorm: passNorm(matchup),
     starts,
     homes: homePlaces(program, starts),
@@ -167,6 +176,10 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     draws: createDraws(seed),
     scratch: createScratch(agents),
   };
+}
+
+function runFromTable({ topSpeed, drag }: Athlete): number {
+  return arrivalTime(topSpeed, drag, table.x, table.y, 0, 0, hole.x, hole.y, hole.radius);
 }
 
 function checkMatchup(matchup: Matchup): void {
@@ -234,6 +247,9 @@ function homePlaces(program: Program, starts: Float64Array): Float64Array {
   return places;
 }
 
+/** Where the released man runs to, the middle of the hole in front of the goal, and how near to it he is in the play. Yards. */
+export const hole = { x: 0, y: 6, radius: 3 } as const;
+
 /** Distance that a defender keeps from the carrier he meets, yd: about a stick's length (doctrine: a stick-length off). */
 const stickLength = 1.5;
 
@@ -258,13 +274,12 @@ function createScratch(agents: number): Scratch {
   };
 }
 
-/** Seconds that the unit can still use: to the penalty's end, or to the moment a free shot under a flag should have been taken. */
+/** Seconds that the unit can still use: until the released man is in the hole, or to the moment a free shot under a flag should have been taken. */
 export function timeLeft(model: ChanceModel, state: ChanceState): number {
-  if (!model.flagDown) return state.penaltyEnds - state.time;
-  return Math.max(flagAlwaysLeft, flagShotWithin - state.time);
+  if (!model.flagDown) return Math.max(0, state.penaltyEnds + model.releasedRun - state.time);
+  // A free shot that is overdue is still taken, the first that can be.
+  return Math.max(0, flagShotWithin - state.time);
 }
 
 /** Under a flag the unit has one free shot and takes it within about this time (common practice, no source). Seconds. */
 const flagShotWithin = 12;
-/** No clock runs out on a free shot: one that is overdue is still taken, the first that can be. Seconds. */
-const flagAlwaysLeft = 2;

@@ -27,6 +27,7 @@ export interface ChanceParameters {
   readonly keptShare: number;
   /** How much better than going on a look must be before the script is left for it. */
   readonly greedyMargin: number;
+  readonly playMargin: number;
   /** Least odds, as shares of an easy pass's, at which a pass that no script asked for is forced into a look, */
   readonly openFloor: number;
   /** and at which a scripted pass is thrown. */
@@ -58,21 +59,22 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.23,
+  probeShare: 0.1,
   probeMargin: 0.3,
   setUpPatience: 11,
   evenStrength: 0.22,
-  continuationTop: 0.26,
-  continuationRise: 4,
-  continuationDead: 2,
-  keptShare: 0.67,
+  continuationTop: 0.35,
+  continuationRise: 20,
+  continuationDead: 0,
+  keptShare: 0.4,
   greedyMargin: 0.01,
-  openFloor: 0.92,
+  playMargin: 0.03,
+  openFloor: 0.6,
   passFloor: 0.9,
   passPatience: 0.9,
   stallPatience: 2.2,
-  swingTempo: 1.6,
-  stripRate: 0.06,
+  swingTempo: 1.2,
+  stripRate: 0.04,
   stripDistance: 1.3,
   handsDistance: 1.6,
   freeDistance: 4,

@@ -8,12 +8,13 @@ import { alertDefense } from './coverage.ts';
 import { drawAddress } from './draw-address.ts';
 import { drawKind } from './draw-kinds.ts';
 import { dropBall } from './loose-ball.ts';
+import { meetPassInto } from './meet-pass.ts';
 import type { ChanceModel } from './model.ts';
 import { catchBall, loseBall, windUpShare } from './possession.ts';
 import { fireTriggers, passStyles } from './script.ts';
-import { ballMode, type ChanceState, passFate, stride, task } from './state.ts';
+import { ballMode, type ChanceState, onCatch, passFate, stride, task } from './state.ts';
 import { nearestDefender } from './unit-tasks.ts';
-import { meetStep, stepShare, telegraph } from './weigh.ts';
+import { telegraph } from './weigh.ts';
 
 /** Why a pass was thrown, as it is stored; `passReasons` is what people read. */
 export const passReason = { script: 0, read: 1, open: 2, safe: 3 } as const;
@@ -64,6 +65,7 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   // The passer goes back to his place; the receiver's will be where he catches it, until he has passed it on.
   unit.station[2 * passer] = unit.post[2 * passer];
   unit.station[2 * passer + 1] = unit.post[2 * passer + 1];
+  unit.onCatch[receiver] = unit.task[receiver] === task.path ? onCatch.endRun : onCatch.stand;
   unit.task[receiver] = task.receive;
   bodies.planted[receiver] = 0;
   state.recorder?.event({
@@ -84,17 +86,17 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
 
 /** Lead the receiver and scatter the throw. */
 function placeTarget(model: ChanceModel, state: ChanceState, across: number, along: number): void {
-  const { ball, bodies, unit } = state;
+  const { ball, bodies } = state;
   const { motion } = bodies;
   const passer = model.athletes[ball.from];
   const at = stride * ball.to;
   const dx = motion[at] - ball.fromX;
   const dy = motion[at + 1] - ball.fromY;
   const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  const meet = unit.task[ball.to] === task.stay ? stepShare(motion[at], motion[at + 1], meetStep(flight)) : 1;
-  const lead = leadTime(state, ball.to, flight);
-  const x = motion[at] * meet + motion[at + 2] * lead;
-  const y = motion[at + 1] * meet + motion[at + 3] * lead;
+  const { point } = model.scratch;
+  meetPassInto(point, model, state, ball.to, motion, flight);
+  const x = point[0];
+  const y = point[1];
   const wayX = x - ball.fromX;
   const wayY = y - ball.fromY;
   const distance = Math.sqrt(wayX * wayX + wayY * wayY);
@@ -106,22 +108,6 @@ function placeTarget(model: ChanceModel, state: ChanceState, across: number, alo
   ball.toX = x + placement.along * ux + placement.across * uy;
   ball.toY = y + placement.along * uy - placement.across * ux;
 }
-
-/** A runner is led along his way, but not past the place where he is going to stop or turn. */
-function leadTime(state: ChanceState, receiver: number, flight: number): number {
-  const { motion, target } = state.bodies;
-  const at = stride * receiver;
-  const vx = motion[at + 2];
-  const vy = motion[at + 3];
-  const speed = Math.sqrt(vx * vx + vy * vy);
-  if (speed < standing) return flight;
-  const dx = target[2 * receiver] - motion[at];
-  const dy = target[2 * receiver + 1] - motion[at + 1];
-  return Math.min(flight, Math.sqrt(dx * dx + dy * dy) / speed);
-}
-
-/** A man slower than this is not led. Yards a second. */
-const standing = 1;
 
 function widening(model: ChanceModel, state: ChanceState): number {
   const { ball, bodies } = state;

@@ -1,7 +1,8 @@
+import { recallBackUps } from './back-up.ts';
 import { alertDefense } from './coverage.ts';
 import type { ChanceModel } from './model.ts';
 import { fireTriggers } from './script.ts';
-import { ballMode, type ChanceState, stride, task } from './state.ts';
+import { ballMode, type ChanceState, onCatch, stride, task } from './state.ts';
 import type { TurnoverKind } from './trace.ts';
 import { standHere } from './unit-tasks.ts';
 
@@ -17,10 +18,14 @@ export function catchBall(model: ChanceModel, state: ChanceState, who: number): 
   state.counts.passesCaught++;
   takeBall(model, state, who);
   ball.assistedBy = ball.passer;
+  const next = unit.onCatch[who];
   if (unit.task[who] === task.receive) standHere(state, who);
+  if (next === onCatch.carry) unit.task[who] = task.carry;
   state.recorder?.event({ kind: 'catch', time: state.time, who });
   unit.passSince[who] = state.time;
   fireTriggers(state, 'catch', who, -1);
+  // The ball met him on his run: what was to begin at the run's end begins here.
+  if (next === onCatch.endRun) fireTriggers(state, 'arrival', who, -1);
 }
 
 /** Give the ball to an attacker, however he came by it. */
@@ -38,6 +43,7 @@ export function takeBall(model: ChanceModel, state: ChanceState, who: number): v
   unit.drift[2 * who] = 0;
   unit.drift[2 * who + 1] = 0;
   state.bodies.planted[who] = 0;
+  recallBackUps(state);
   alertDefense(state);
 }
 

@@ -1,5 +1,5 @@
 import type { CompiledAction, CompiledTrigger } from './program.ts';
-import { type ChanceState, phase, task } from './state.ts';
+import { ballMode, type ChanceState, onCatch, phase, task } from './state.ts';
 
 /** What has just happened to the ball or a runner that a beat may wait for. */
 export type ScriptEvent = 'start' | 'catch' | 'pass' | 'arrival';
@@ -138,9 +138,11 @@ export function giveOrder(state: ChanceState, action: CompiledAction): void {
 }
 
 function sendAlong(state: ChanceState, who: number, path: Float64Array, kind: number): void {
-  const { unit } = state;
-  unit.task[who] = kind;
+  const { unit, ball } = state;
   unit.path[who] = path;
   unit.leg[who] = 0;
   state.bodies.planted[who] = 0;
+  // First he has to have the ball: a man who runs off from a pass on its way never gets it.
+  if (ball.mode === ballMode.pass && ball.to === who) unit.onCatch[who] = onCatch.carry;
+  else unit.task[who] = kind;
 }

@@ -4,16 +4,19 @@ import { shotTrafficInto } from '../ball/shot-traffic.ts';
 import { faceKeeperInto, releaseInto } from '../ball/shot-view.ts';
 import { bodyRadius } from '../people/contact.ts';
 import { block, standardNormal, uniform, unit as unitOf } from '../random/draws.ts';
+import { sendBackUps } from './back-up.ts';
 import { alertDefense } from './coverage.ts';
 import { restart } from './create-state.ts';
 import { drawAddress } from './draw-address.ts';
 import { drawKind } from './draw-kinds.ts';
+import { stepDown, stepShare } from './goalward-step.ts';
 import { dropBall } from './loose-ball.ts';
 import type { ChanceModel } from './model.ts';
 import { loseBall } from './possession.ts';
+import { isOffHand } from './shot-hand.ts';
 import { ballMode, type ChanceState, phase, stride } from './state.ts';
 import { driveIn, nearestDefenderIndex } from './unit-tasks.ts';
-import { rushAt, stepDown, stepShare } from './weigh.ts';
+import { rushAt } from './weigh.ts';
 
 /** Beyond this a shot counts as one from outside (the held-out anchor of docs/validation.md). Yards. */
 export const farShot = 16;
@@ -37,6 +40,7 @@ export function windUpShot(model: ChanceModel, state: ChanceState): void {
   const x = state.bodies.motion[stride * shooter];
   const y = state.bodies.motion[stride * shooter + 1];
   driveIn(state, shooter, stepShare(x, y, stepDown * 2));
+  sendBackUps(model, state, shooter);
 }
 
 /** The ball leaves the stick: what becomes of it is drawn here, from where everyone really is. */
@@ -110,14 +114,14 @@ function describeShot(model: ChanceModel, state: ChanceState, shooter: number): 
     athlete.shotScatter,
     rush,
     run,
-    handFactor(athlete, shot.x),
+    isOffHand(model.offSide_byMan[shooter], shot.x) ? athlete.offHand : 1,
     model.shotParameters,
   );
   faceKeeperInto(shot, model.matchup.keeper);
 }
 
 /** A man on the shooter's hands checks this share of his shots before they leave the stick (assumption). */
-const checkedShare = 0.25;
+const checkedShare = 0.15;
 /** From farther than this a check comes too late. Yards. */
 const checkDistance = 1.6;
 
@@ -153,15 +157,6 @@ function unsetShare(model: ChanceModel, motion: Float64Array): number {
   const vx = motion[at + 2];
   const vy = motion[at + 3];
   return Math.min(1, Math.sqrt(vx * vx + vy * vy) / unsetSpeed);
-}
-
-/** A right-hander wants to shoot from the offense's left, a left-hander from its right; near the middle both are at home. */
-const middleHalfWidth = 2.5;
-
-function handFactor(athlete: { readonly hand: string; readonly offHand: number }, x: number): number {
-  if (athlete.hand === 'both') return 1;
-  const wrongSide = athlete.hand === 'right' ? x > middleHalfWidth : x < -middleHalfWidth;
-  return wrongSide ? athlete.offHand : 1;
 }
 
 function countShot(state: ChanceState, shooter: number): void {
@@ -297,9 +292,8 @@ function nearestTo(model: ChanceModel, state: ChanceState, x: number, y: number)
 /** Put the ball in play where it went out, with everyone else at home: from there it is swung to the man who restarts the play. */
 function restartAt(model: ChanceModel, state: ChanceState, who: number, x: number, y: number): void {
   restart(model, state, who, x, y);
-  // It takes as long as the first time to be set again; the look round the ring was had before.
-  state.unit.phase = model.program.resetAgain ? phase.probing : phase.free;
-  state.probeTime = state.setUpTime;
+  // Everyone is set, and the look round the ring was had before: the play runs as soon as its man has the ball.
+  state.unit.phase = model.program.resetAgain ? phase.resetting : phase.free;
   alertDefense(state);
 }
 

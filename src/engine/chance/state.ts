@@ -27,8 +27,12 @@ export const task = {
   receive: 6,
   chase: 7,
   drive: 8,
+  backUp: 9,
 } as const;
 export type Task = (typeof task)[keyof typeof task];
+
+/** What the receiver of a pass in the air does when he has it: stand, begin the carry of his path, or count as come to the end of his run. */
+export const onCatch = { stand: 0, carry: 1, endRun: 2 } as const;
 
 /** Where the chance stands as a whole. */
 export const phase = { settingUp: 0, script: 1, free: 2, resetting: 3, probing: 4 } as const;
@@ -56,6 +60,8 @@ export interface Bodies {
 export interface Unit {
   readonly task: Uint8Array;
   readonly path: (Float64Array | null)[];
+  /** What he does when the pass in the air comes to him; see `onCatch`. */
+  readonly onCatch: Uint8Array;
   /** Index of the path's next point. */
   readonly leg: Uint8Array;
   /** Where he stays when he has nothing else to do. */
@@ -87,6 +93,8 @@ export interface Unit {
   phase: Phase;
   /** When the present phase began. */
   phaseSince: number;
+  /** Passes thrown in this chance when it did. */
+  phasePasses: number;
 }
 
 export interface BallState {
@@ -164,7 +172,8 @@ export interface Coverage {
   readonly preparedAt: Float64Array;
   /** How late (beyond his reaction) he is with it, s. */
   readonly lateBy: Float64Array;
-  /** Until when he is out of the play on a fake, and where he went. */
+  /** From when until when he is out of the play on a fake, and where he went. */
+  readonly bittenFrom: Float64Array;
   readonly bittenUntil: Float64Array;
   readonly bittenTo: Int8Array;
   /** Attackers as the defense sees them now. */
@@ -221,7 +230,9 @@ export interface ChanceState {
   clearFailsAt: number;
   /** The play time zero of looks: when the first beat of the present run started; NaN before. */
   scriptSince: number;
-  /** The last ten seconds have begun and the play changes at the next step. */
+  /** The last ten seconds have begun; */
+  lastTen: boolean;
+  /** and the play changes at the next step. */
   lastTenDue: boolean;
   end: ChanceEnd | null;
   /** Listens to what happens; null in the trials that are only counted. */

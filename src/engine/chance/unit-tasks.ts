@@ -42,7 +42,10 @@ function steerAttacker(model: ChanceModel, state: ChanceState, who: number): voi
       drive(state, who);
       return;
     case task.receive:
-      aim(state, who, ball.toX, ball.toY, 1, sprint);
+      runOnto(state, who);
+      return;
+    case task.backUp:
+      aim(state, who, unit.station[2 * who], unit.station[2 * who + 1], 1, sprint);
       return;
     case task.chase:
       aim(state, who, ball.x, ball.y, 0, sprint);
@@ -90,6 +93,14 @@ function drive(state: ChanceState, who: number): void {
     return;
   }
   aim(state, who, unit.station[2 * who], unit.station[2 * who + 1], 1, sprint);
+}
+
+/** Run onto a ball in the air: through the place where it comes down, else a man who brakes for it comes too late. */
+function runOnto(state: ChanceState, who: number): void {
+  const { bodies, ball } = state;
+  const dx = ball.toX - bodies.motion[stride * who];
+  const dy = ball.toY - bodies.motion[stride * who + 1];
+  aim(state, who, ball.toX, ball.toY, dx * dx + dy * dy > arrivalRadius * arrivalRadius ? 0 : 1, sprint);
 }
 
 function stay(state: ChanceState, who: number): void {

@@ -5,14 +5,24 @@ import { laneInto } from '../ball/lane.ts';
 import { meanSquareError } from '../ball/pass-placement.ts';
 import { lookUpShot } from '../ball/shot-table.ts';
 import { phiAt } from '../people/reach.ts';
+import { stepDown, stepIn, stepShare } from './goalward-step.ts';
+import { meetPassInto } from './meet-pass.ts';
 import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { continuation } from './parameters.ts';
 import type { ShotAhead } from './shot-ahead.ts';
-import { type ChanceState, stride, task } from './state.ts';
+import { isOffHand } from './shot-hand.ts';
+import { type ChanceState, stride } from './state.ts';
 
 /** The passer's eyes and wind-up give the defense this much of their reaction for free. Seconds. */
 export const telegraph = 0.08;
+/**
+ * What a carrier reckons with beyond what he sees, because defenders are already on their way when he has seen them: so much more head
+ * start for the sticks in the lane, and for the man who comes to the receiver. Seconds. Set so that of the passes into a look that he
+ * believes in at .91 about .9 are caught (docs/models/chance.md); without it .87 of those that he believed in at .96.
+ */
+const laneDoubt = 0.1;
+const trafficDoubt = 0.3;
 
 /** A unit that has lost its shot's ball and got it back needs this long to threaten again. Seconds. */
 const secondChanceDelay = 6;
@@ -72,29 +82,7 @@ function weighShot(out: Options, model: ChanceModel, carrier: number, motion: Fl
   weighStepIn(out, model, carrier, motion, x, y, left);
 }
 
-/** A shooter steps into his shot this far, from outside. Yards. */
-export const stepDown = 1.5;
-/** A receiver who stands outside steps down at most this far while the ball comes. Yards. */
-const longestMeet = 1.4;
-/** From a stand he gets this far in the square of the flight: about half of a V, less the turn. Yards per s2. */
-const meetRate = 4;
-
-/** How far a standing receiver steps down to a ball that flies this long. Yards. */
-export function meetStep(flight: number): number {
-  return Math.min(longestMeet, meetRate * flight * flight);
-}
-/** A carrier who sees grass in front of him runs in this far before he shoots, in this time. */
-export const stepIn = 3;
 const stepInSeconds = 0.65;
-/** Nobody steps nearer to the goal than this. Yards. */
-const closestStep = 6;
-
-/** Share of (x, y) that is left after a step of `length` toward the goal, stopped at `closestStep`; 1 from inside it or from behind. */
-export function stepShare(x: number, y: number, length: number): number {
-  const distance = Math.sqrt(x * x + y * y);
-  if (distance <= closestStep || y <= 0) return 1;
-  return Math.max(closestStep, distance - length) / distance;
-}
 
 /** What running in and shooting is worth, if everyone closes on him as hard as he can. */
 function weighStepIn(
@@ -150,7 +138,10 @@ export function weighPass(
   floor: number,
 ): void {
   const { point, ahead } = model.scratch;
-  const roughFlight = meetInto(point, model, state, carrier, mate, motion);
+  const awayX = motion[stride * mate] - motion[stride * carrier];
+  const awayY = motion[stride * mate + 1] - motion[stride * carrier + 1];
+  const roughFlight = Math.sqrt(awayX * awayX + awayY * awayY) / model.athletes[carrier].passSpeed;
+  meetPassInto(point, model, state, mate, motion, roughFlight);
   const passRelease = model.athletes[mate].shotRelease * quickShare;
   ahead.seconds = roughFlight + passRelease;
   ahead.rest = left - roughFlight - passRelease;
@@ -192,29 +183,6 @@ function weighThrow(
     caught * Math.max(worthOfShot(model, odds, after - passRelease), continuation(model.parameters, after));
 }
 
-/** Where a mate can meet the ball, written to `out`; returns about how long it flies. */
-function meetInto(
-  out: Float64Array,
-  model: ChanceModel,
-  state: ChanceState,
-  carrier: number,
-  mate: number,
-  motion: Float64Array,
-): number {
-  const passer = model.athletes[carrier];
-  const x = motion[stride * mate];
-  const y = motion[stride * mate + 1];
-  const dx = x - motion[stride * carrier];
-  const dy = y - motion[stride * carrier + 1];
-  const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  // A man on a run is led: he will be farther along his way when the ball comes. A man who stands outside steps down to it.
-  const lead = state.unit.task[mate] === task.path ? flight + passer.passRelease * 0.5 : 0;
-  const meet = state.unit.task[mate] === task.stay ? stepShare(x, y, meetStep(flight)) : 1;
-  out[0] = x * meet + motion[stride * mate + 2] * lead;
-  out[1] = y * meet + motion[stride * mate + 3] * lead;
-  return flight;
-}
-
 /**
  * Look at the shot of a mate who catches at the place in `ahead`: its odds if the ball surely comes. False when it could not be worth
  * more than `ahead.floor`; the cheap question, whether it could be if nobody came to hurry him, is asked first.
@@ -233,7 +201,7 @@ function couldBeEnough(ahead: ShotAhead, model: ChanceModel, mate: number, motio
   // What is worth nothing unhurried is worth nothing hurried; and who is not hurried shoots as reckoned.
   if (shot.odds === 0) return true;
   measureRush(ahead, model, motion);
-  if (shot.rush === 0) return true;
+  if (shot.rush === 0 && !isOffHand(model.offSide_byMan[mate], shot.x)) return true;
   shot.odds = hurriedOdds(ahead, model, mate);
   return !(floor > 0 && worthOfShot(model, shot.odds, rest) <= floor);
 }
@@ -243,12 +211,15 @@ const quickShare = 0.75;
 
 /** Goal odds of the shot in `ahead`, whose lag and rush are known: what gets off, and what goes in of it. */
 function hurriedOdds({ shot }: ShotAhead, model: ChanceModel, shooter: number): number {
+  // A check reaches his stick by the room there is; his hand counts for the shot alone.
+  const getsOff = 1 - blockedShare * shot.rush * shot.rush;
+  if (isOffHand(model.offSide_byMan[shooter], shot.x)) shot.rush += model.offHandRush_byMan[shooter];
   lookUpShot(model.shotTables[shooter], shot);
-  return shot.odds * (1 - blockedShare * shot.rush * shot.rush);
+  return shot.odds * getsOff;
 }
 
 /** Share of the shots with a man on the hands that never get off, or are blocked, as a shooter reckons (see `checkedShare`). */
-const blockedShare = 0.3;
+const blockedShare = 0.22;
 
 /** Odds that a pass that gets through is caught: by the thrower's scatter and the traffic when it comes down. */
 function catchOddsAt(
@@ -262,7 +233,7 @@ function catchOddsAt(
 ): number {
   const { lane } = model.scratch;
   const meanSquare = meanSquareError(lane.length, model.athletes[carrier].passScatter, 1, 1);
-  const traffic = gapAt(model, motion, x, y, flight, trafficMatters);
+  const traffic = gapAt(model, motion, x, y, flight + trafficDoubt, trafficMatters);
   return expectedCatchOdds(model.athletes[mate].catching, speedAfter(lane.length, lane.speed), meanSquare, traffic);
 }
 
@@ -283,25 +254,58 @@ function chooseHeight(
 ): void {
   const { lane } = model.scratch;
   const end = 6 + model.covering;
-  laneInto(lane, fromX, fromY, x, y, speed, false, motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
+  laneInto(
+    lane,
+    fromX,
+    fromY,
+    x,
+    y,
+    speed,
+    false,
+    motion,
+    model.laneMovers,
+    6,
+    end,
+    telegraph + laneDoubt,
+    model.laneParameters,
+  );
   out.completion_byMate[mate] = lane.completion;
   out.flight_byMate[mate] = lane.time;
   out.lob_byMate[mate] = 0;
   if (lane.completion > lobBelow || lane.length < lobLength) return;
-  laneInto(lane, fromX, fromY, x, y, speed, true, motion, model.laneMovers, 6, end, telegraph, model.laneParameters);
+  laneInto(
+    lane,
+    fromX,
+    fromY,
+    x,
+    y,
+    speed,
+    true,
+    motion,
+    model.laneMovers,
+    6,
+    end,
+    telegraph + laneDoubt,
+    model.laneParameters,
+  );
   const trusted = lane.completion * lobTrust;
-  if (trusted <= out.completion_byMate[mate] + lobGain) return;
+  if (trusted <= out.completion_byMate[mate] + lobGain) {
+    // The flat throw stands, and arrives as fast as it is thrown.
+    lane.speed = speed;
+    return;
+  }
   out.completion_byMate[mate] = trusted;
   out.flight_byMate[mate] = lane.time;
   out.lob_byMate[mate] = 1;
 }
 
-/** A lob is thought of when the flat pass is worse than this, over at least this many yards, for at least this gain. */
-const lobBelow = 0.85;
-const lobLength = 8;
+/** A lob is thrown for at least this gain, over at least this many yards. */
 const lobGain = 0.08;
+const lobLength = 8;
 /** A ball that hangs for a second gives everyone time to change his mind: of the lobs believed in at .95 seven in ten came down safely. */
 const lobTrust = 0.78;
+/** Nor can it gain as much where the flat pass is better than this. */
+const lobBelow = lobTrust - lobGain;
 
 function inRange(model: ChanceModel, x: number, y: number): boolean {
   const range = model.parameters.shotRange + stepDown;

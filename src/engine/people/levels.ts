@@ -91,7 +91,7 @@ export const norms = {
    * of 8.5 years 47 % on a full field and 22 % on a small one (LADM field-size study, MSSE abstract): those count bad
    * passes too. Spread: assumption.
    */
-  catching: { means: each(plain, [0.55, 0.7, 0.82, 0.88, 0.93, 0.97, 0.987]), scale: 'odds', spread: 0.5, better: 1 },
+  catching: { means: each(plain, [0.55, 0.7, 0.82, 0.88, 0.93, 0.97, 0.993]), scale: 'odds', spread: 0.5, better: 1 },
   /**
    * Set shot, mph. Pro 86 +- 4 (138 +- 7 km/h, n = 6) and high school and college together 70 +- 9 (112 +- 15 km/h, n = 33) in
    * the laboratory, overhand (Vincent et al. 2015, doi 10.1080/14763141.2015.1084034); college mean about 80, high school 60 to
