@@ -192,10 +192,25 @@ function formWords(path: JsonPath): string {
   return 'An id is made of small letters, digits and dashes, like quick-swing.';
 }
 
-/** The last named field of a path, with the number of the list item when it is one: `beats[2]`. */
+/** What the items of a list are called; which one it is stands before the message. */
+const itemWords: Readonly<Record<string, string>> = {
+  roster: 'the player',
+  sets: 'the set',
+  plays: 'the play',
+  beats: 'the beat',
+  reads: 'the read',
+  schemes: 'the scheme',
+  rows: 'the row',
+  opponents: 'the opponent',
+};
+
+/** The last named field of a path, or what the list item is: `"hand"`, `the beat`, `entry 2 of "do"`. */
 function nameOf(path: JsonPath): string {
   const last = path.at(-1);
-  if (typeof last === 'number') return `${String(path.at(-2) ?? 'item')}[${last}]`;
+  if (typeof last === 'number') {
+    const list = String(path.at(-2));
+    return itemWords[list] ?? `entry ${last + 1} of "${shorten(list)}"`;
+  }
   return `"${shorten(String(last))}"`;
 }
 

@@ -184,6 +184,7 @@ const cases: readonly Case[] = [
   { name: 'a spot with two letters in the wrong order', edit: (d) => (beat(d, 1).do[0] = 'TL pass LW'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "LW"\. Did you mean WL\? Its spots are [A-Z, ]+\.$/ },
   { name: 'a spot with a letter too many', edit: (d) => (beat(d, 1).on = 'catch TLL'), code: 'spot-unknown', path: 'plays[0].beats[1].on', says: /Did you mean TL\? Its spots are [A-Z, ]+\.$/ },
   { name: 'the point of the set counted from behind', edit: (d) => (beat(d, 1).do[0] = 'TL pass P'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "P"\. Its spots are .* counted from the top down here/ },
+  { name: 'a set counted from behind', edit: (d) => (play(d).set = '1-3-2'), code: 'spot-unknown', path: 'plays[0].set', says: /names TR, TL, which the set "1-3-2" does not have.*"set": "2-3-1".*counted from the top down/ },
   { name: 'a spot like no other', edit: (d) => (beat(d, 1).do[0] = 'TL pass Q'), code: 'spot-unknown', path: 'plays[0].beats[1].do[0]', says: /^The play has no spot "Q"\. Its spots are [A-Z, ]+\.$/ },
   { name: 'a moved spot that is not there', edit: (d) => (play(d).spots = { P: [0, 14] }), code: 'spot-unknown', path: 'plays[0].spots.P', says: 'no spot "P"' },
   { name: 'two men in one place', edit: (d) => (play(d).spots = { X: [0, 6] }), code: 'spots-overlap', path: 'plays[0].spots.X', says: 'C and X would stand in the same place' },
@@ -195,7 +196,7 @@ const cases: readonly Case[] = [
   { name: 'a restart in the box', edit: (d) => (play(d).start.restart = [10, 10]), code: 'restart-in-box', path: 'plays[0].start.restart', says: 'outside it' },
 
   // The play language.
-  { name: 'no such verb', edit: (d) => (beat(d, 3).do = ['C shoots']), code: 'action-syntax', path: 'plays[0].beats[3].do[0]', says: '"shoot" or another verb' },
+  { name: 'no such verb', edit: (d) => (beat(d, 3).do = ['C shoots']), code: 'action-syntax', path: 'plays[0].beats[3].do[0]', says: '"shoot" should stand where "shoots" stands' },
   { name: 'a pass with a "to"', edit: (d) => (beat(d, 0).do = ['TR pass to TL']), code: 'action-syntax', path: 'plays[0].beats[0].do[0]', says: 'a spot in capital letters should stand where "to" stands' },
   { name: 'a pass to nobody', edit: (d) => (beat(d, 1).do[0] = 'TL pass'), code: 'action-syntax', path: 'plays[0].beats[1].do[0]', says: '"TL pass": pass to whom? Write it like' },
   { name: 'a passer in small letters', edit: (d) => (beat(d, 1).do[0] = 'tl pass WL'), code: 'action-syntax', path: 'plays[0].beats[1].do[0]', says: 'TL in capital letters should stand where "tl" stands' },
@@ -379,6 +380,23 @@ describe('several faults are told at once', () => {
 
   test('a text that stops in the middle may hide more', () => {
     expect(parsePlaybook('{"format": "sliderule-playbook", ').moreMayShow).toBe(true);
+  });
+});
+
+describe('causes are told, not what follows from them', () => {
+  test('a beat that a read of a later beat could lead to is no follower of that beat', () => {
+    const edit = (d: Loose) => {
+      beat(d, 1).on = 'catch WR';
+      beat(d, 3).on = 'catch X';
+      play(d).reads = [{ carrier: 'X', during: 'four', if: ['open WR'], then: 'feed WR' }];
+    };
+    const stuck = ['beat-never-starts plays[0].beats[1].on', 'beat-never-starts plays[0].beats[3].on'];
+    expect(found(edit)).toEqual(stuck);
+  });
+
+  test('a field that nobody knows is told without a count from 0', () => {
+    const [first] = check(broken((d) => (play(d).raeds = []))).diagnostics;
+    expect(diagnosticText(first!)).toMatch(/\(Swing, raeds\): The play has no field "raeds"\. Did you mean "reads"\?/);
   });
 });
 

@@ -55,8 +55,8 @@ describe('parseAction', () => {
   test.each([
     ['', 1, 'action-syntax', 'Nothing is written here; the spot of the man who acts should come first'],
     ['TR', 3, 'action-syntax', 'a verb'],
-    ['TR pss TL', 4, 'action-syntax', '"pass" or another verb'],
-    ['TR PASS TL', 4, 'action-syntax', '"pass" or another verb'],
+    ['TR pss TL', 4, 'action-syntax', '"pass" should stand where "pss" stands'],
+    ['TR PASS TL', 4, 'action-syntax', '"pass" should stand where "PASS" stands'],
     ['TR pass', 8, 'action-syntax', '"TR pass": pass to whom?'],
     ['TR pass TL now', 12, 'action-syntax', '"now" is too much'],
     ['tr pass TL', 1, 'action-syntax', 'in capital letters'],
@@ -76,6 +76,22 @@ describe('parseAction', () => {
     expect(value).toBeUndefined();
     expect(faults.map((fault) => [fault.offset + 1, fault.code])).toEqual([[column, code]]);
     expect(faults[0]!.message).toContain(says);
+  });
+
+  // [phrase, how it is read on]
+  test.each([
+    ['TR passes TL', { kind: 'pass', by: 'TR', to: 'TL', style: 'adjacent' }],
+    ['tr pass LT', { kind: 'pass', by: 'TR', to: 'TL', style: 'adjacent' }],
+    ['TR pass', { kind: 'pass', by: 'TR', to: '?', style: 'adjacent' }],
+    ['TR pass TR', { kind: 'pass', by: 'TR', to: '?', style: 'adjacent' }],
+    ['Q pass TL', { kind: 'pass', by: '?', to: 'TL', style: 'adjacent' }],
+    ['TR hold 99', { kind: 'hold', by: 'TR', seconds: 20 }],
+    ['TR yeets TL', undefined],
+  ])('%j is wrong, and read on as it was meant', (text, guess) => {
+    const reading = parseAction(text, names);
+    expect(reading.value).toBeUndefined();
+    expect(reading.guess).toEqual(guess);
+    expect(reading.by).toBe(text.startsWith('Q') ? '?' : 'TR');
   });
 
   test('finds every wrong name of a phrase', () => {

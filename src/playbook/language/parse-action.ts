@@ -65,19 +65,24 @@ export function parseCarrierAction(text: string, carrier: string, names: PlayNam
 }
 
 function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: readonly string[]): Action {
-  const token = reader.peek();
-  if (token?.kind !== 'word' || !allowed.includes(token.text)) {
-    const near = token === undefined ? undefined : nearestName(token.text, allowed);
-    return reader.stop(`${near === undefined ? 'a' : `"${near}" or another`} verb (${allowed.join(', ')})`);
-  }
-  reader.anyWord('a verb');
-  const verb = token.text;
+  const verb = readVerbWord(reader, allowed);
   if (Object.hasOwn(passWords, verb)) {
     const to = readOtherSpot(reader, names, by, `${verb} to`, `${verb} to whom?`);
     return { kind: 'pass', by, to, style: passWords[verb as keyof typeof passWords] };
   }
   if (Object.hasOwn(runWords, verb)) return readRun(reader, names, by, runWords[verb as keyof typeof runWords]);
   return readOtherVerb(reader, names, by, verb);
+}
+
+/** The verb, or the likeliest one after reporting a misspelt one. */
+function readVerbWord(reader: PhraseReader, allowed: readonly string[]): string {
+  const token = reader.peek();
+  const isKnown = token?.kind === 'word' && allowed.includes(token.text);
+  const near = isKnown || token?.kind !== 'word' ? undefined : nearestName(token.text, allowed);
+  if (!isKnown && near === undefined) return reader.stop(`a verb (${allowed.join(', ')})`);
+  if (near !== undefined) reader.slip(`"${near}"`);
+  const { text } = reader.anyWord('a verb');
+  return near ?? text;
 }
 
 function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string): Action {

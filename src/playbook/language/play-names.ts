@@ -19,6 +19,8 @@ export interface PlayNames {
 
 /** Two sets that go by one name: what a play may have mixed up. */
 export interface SetMixUp {
+  /** What the set is called that was not meant here. */
+  readonly id: string;
   /** Spots of the set that was not meant here. */
   readonly spots: ReadonlySet<string>;
   /** Which set the name means here, and what the other one is called. */

@@ -2,6 +2,7 @@ import { findSet, insideHand, type Point, type Spot, sets } from '../../engine/i
 import { type FieldLimits, isInCrease, isOutOfBounds } from '../field-limits.ts';
 import type { JsonPath } from '../json/json-node.ts';
 import { nearestName } from '../language/nearest-name.ts';
+import { spotIdPattern } from '../language/patterns.ts';
 import { type SetMixUp, unknownSpot } from '../language/play-names.ts';
 import type { Report } from '../report.ts';
 import type { OwnSet, PlayEntry } from '../schema.ts';
@@ -15,13 +16,60 @@ export interface SetSpots {
 /** Where two men would be one: bodies closer than this stand in each other, yd. */
 const sharedPlace = 1;
 
-/** The spots of the set that a play names, own sets first; reports a name that means none or several. */
+/** The spots of the set that a play names, own sets first; reports a name that means none, several or, by the spots that the play names, another. */
 export function readSet(
   play: PlayEntry,
   path: JsonPath,
   ownSets: readonly OwnSet[],
   report: Report,
 ): SetSpots | undefined {
+  const named = namedSet(play, path, ownSets, report);
+  const other = named === undefined ? undefined : likelierSet(play, named, ownSets);
+  if (named === undefined || other === undefined) return named;
+  const lacking = lackingIn(play, named);
+  const why = named.mixUp?.id === other.id ? ` ${named.mixUp.words}` : '';
+  report.add(
+    'spot-unknown',
+    [...path, 'set'],
+    `The play names ${lacking.join(', ')}, which the set "${play.set}" does not have: its spots are ${idsOf(named.spots)}. The set "${other.id}" has them all. Write "set": "${other.id}", or other spots.${why}`,
+  );
+  // The rest is told as if that was mended.
+  return { spots: other.spots };
+}
+
+/** With so many names that the set lacks the set itself is the slip. */
+const mixedUp = 2;
+
+/** Another set that has all that a play names, when the named one lacks several of them. */
+function likelierSet(
+  play: PlayEntry,
+  named: SetSpots,
+  ownSets: readonly OwnSet[],
+): { readonly id: string; readonly spots: readonly Spot[] } | undefined {
+  if (lackingIn(play, named).length < mixedUp) return undefined;
+  const all = [...Object.values(sets), ...ownSets.map((set) => ({ id: set.id, spots: ownSpots(set) }))];
+  // The one that goes by the same name with other coaches comes first.
+  const sorted = [...all].sort((a, b) => Number(b.id === named.mixUp?.id) - Number(a.id === named.mixUp?.id));
+  return sorted.find((set) => lackingIn(play, set).length === 0);
+}
+
+function lackingIn(play: PlayEntry, { spots }: Pick<SetSpots, 'spots'>): readonly string[] {
+  const known = new Set(spots.map((spot) => spot.id));
+  return [...namesIn(play)].filter((name) => !known.has(name));
+}
+
+/** Every word of a play that is written as spots are. */
+function namesIn(play: PlayEntry): ReadonlySet<string> {
+  const scripts = [play, ...(play.lastTen === undefined ? [] : [play.lastTen])];
+  const phrases = scripts.flatMap(({ beats = [], reads = [] }) => [
+    ...beats.flatMap((beat) => [beat.on, ...beat.do]),
+    ...reads.flatMap((read) => [read.carrier, ...read.if, read.then]),
+  ]);
+  const texts = [...Object.keys(play.spots ?? {}), play.start.ball, play.reset.ball, ...phrases];
+  return new Set(texts.flatMap((text) => text.split(/[\s,+]+/)).filter((word) => spotIdPattern.test(word)));
+}
+
+function namedSet(play: PlayEntry, path: JsonPath, ownSets: readonly OwnSet[], report: Report): SetSpots | undefined {
   const own = ownSets.find((set) => set.id === play.set);
   if (own !== undefined) return { spots: ownSpots(own) };
   const found = findSet(play.set);
@@ -32,7 +80,7 @@ export function readSet(
       const words = `Sets are counted from the top down here. Some coaches mean another set by "${play.set}": it is called "${other.id}" here and has ${idsOf(other.spots)}.`;
       const own = new Set(found.set.spots.map((spot) => spot.id));
       const others = other.spots.map((spot) => spot.id).filter((id) => !own.has(id));
-      return { spots: found.set.spots, mixUp: { spots: new Set(others), words } };
+      return { spots: found.set.spots, mixUp: { id: other.id, spots: new Set(others), words } };
     }
     case 'ambiguous':
       report.add(

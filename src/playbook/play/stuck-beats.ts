@@ -19,10 +19,15 @@ export function findStuck(
 ): readonly StuckBeat[] {
   const stuck = script.beats.filter((beat) => !flow.reachable.has(beat.id));
   const waiting = new Set(stuck);
+  const bare: Script = { beats: script.beats, reads: [] };
   const freed = new Map(
-    stuck.map((beat) => {
-      const { reachable } = followScript(script, first, everyone, new Set([beat.id]));
-      return [beat, stuck.filter((each) => each !== beat && reachable.has(each.id))] as const;
+    stuck.map((beat, i) => {
+      const granted = new Set([beat.id]);
+      const { reachable } = followScript(script, first, everyone, granted);
+      const byBeats = followScript(bare, first, everyone, granted).reachable;
+      // A read that throws back to where the play has been makes no cause of a later beat.
+      const frees = (each: Beat, j: number) => byBeats.has(each.id) || (j > i && reachable.has(each.id));
+      return [beat, stuck.filter((each, j) => each !== beat && frees(each, j))] as const;
     }),
   );
   const causes: StuckBeat[] = [];
