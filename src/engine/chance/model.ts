@@ -3,7 +3,7 @@ import { createPlacement, type Placement } from '../ball/pass-placement.ts';
 import { sharedShotTable } from '../ball/shared-shot-table.ts';
 import { createShotOdds, createShotOutcome, type ShotOdds, type ShotOutcome } from '../ball/shot.ts';
 import { defaultShotParameters, type ShotParameters } from '../ball/shot-parameters.ts';
-import type { ShotTable } from '../ball/shot-table.ts';
+import { type ShotTable, shotValue } from '../ball/shot-table.ts';
 import { createShotTraffic, type ShotTraffic } from '../ball/shot-traffic.ts';
 import { createShotSituation, rushOfOffHand, type ShotSituation } from '../ball/shot-view.ts';
 import { createTouch, type Touch } from '../ball/touch.ts';
@@ -138,10 +138,10 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
   const reactionSteps_byAgent = Int32Array.from(athletes, (athlete) => stepsOf(athlete.reaction));
   const defenseSteps = stepsOf(mean(matchup.defenders.map((athlete) => athlete.reaction)));
   const starts = startPlaces(program, matchup, agents);
+  const shotTables = matchup.six.map((athlete) => sharedShotTable(athlete, matchup.keeper, shotParameters));
   return {
     matchup,
-    // Under a flag nothing is lost with the ball: the penalty comes all the same, so going on is worth only a better free shot.
-    parameters: matchup.penalty.start === 'flagDown' ? { ...parameters, evenStrength: 0 } : parameters,
+    parameters: inTheseHands(parameters, matchup, shotTables),
     program,
     athletes,
     agents,
@@ -166,7 +166,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     targetParams: { extends: scheme.extends, standoff: stickLength, sense },
     shotParameters,
     laneParameters: sticksOf(matchup, laneParameters),
-    shotTables: matchup.six.map((athlete) => sharedShotTable(athlete, matchup.keeper, shotParameters)),
+    shotTables,
     offHandRush_byMan: Float64Array.from(matchup.six, (athlete) => rushOfOffHand(athlete, shotParameters)),
     offSide_byMan: Int8Array.from(matchup.six, offSide),
     passNorm: passNorm(matchup),
@@ -177,6 +177,30 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     scratch: createScratch(agents),
   };
 }
+
+/**
+ * What this unit expects of keeping the ball, and how much better than that a look must be: what was fitted for pros, scaled by what its
+ * shots are worth against this keeper and by its passing. Boys who waited like pros would lose the ball before they shot
+ * (docs/models/chance.md: what each level scores when it waits for more and for less).
+ */
+function inTheseHands(parameters: ChanceParameters, matchup: Matchup, tables: readonly ShotTable[]): ChanceParameters {
+  const shot =
+    mean(tables.map((table) => shotValue(table, 0, usualShot.distance, 0, usualShot.rush))) / usualShot.ofPros;
+  const hands = shot * passNorm(matchup) ** 2;
+  const { evenStrength, continuationTop, playMargin, probeMargin, greedyMargin } = parameters;
+  return {
+    ...parameters,
+    // Under a flag nothing is lost with the ball: the penalty comes all the same, so going on is worth only a better free shot.
+    evenStrength: matchup.penalty.start === 'flagDown' ? 0 : evenStrength * hands,
+    continuationTop: continuationTop * hands,
+    playMargin: playMargin * hands,
+    probeMargin: probeMargin * hands,
+    greedyMargin: greedyMargin * hands,
+  };
+}
+
+/** A shot by which units are compared: from the middle, half hurried, keeper in his place; and what pros score from there. */
+const usualShot = { distance: 10, rush: 0.5, ofPros: 0.26 } as const;
 
 function runFromTable({ topSpeed, drag }: Athlete): number {
   return arrivalTime(topSpeed, drag, table.x, table.y, 0, 0, hole.x, hole.y, hole.radius);

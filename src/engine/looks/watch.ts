@@ -10,6 +10,8 @@ import type { LookKind, LookWindow } from './window.ts';
 const watchEvery = 2;
 /** A look that is gone for no longer than this is still the same window. Seconds. */
 const flicker = 0.25;
+/** A look that is there for less than this is nothing that anybody could use. Seconds. */
+const shortestLook = 0.25;
 /** A script that runs longer than this is not watched further. Seconds. */
 const longestScript = 25;
 /** A pass to a man this near to the goal, above its line, is a feed. Yards. */
@@ -192,8 +194,8 @@ function hasGone(state: ChanceState, spell: Spell, hand: number): boolean {
 }
 
 /** A look that the carrier could not have seen before the ball left his stick has no pass to complete. */
-function closeSpell({ state, began, windows }: Watch, { from, to, last, window }: Spell): void {
-  if (window === null) return;
+function closeSpell({ state, began, windows }: Watch, { from, to, since, last, window }: Spell): void {
+  if (window === null || last - since < shortestLook) return;
   const { opens, seenAt, kind, left, shotOdds, settled } = window;
   windows.push({
     trial: state.trial,
