@@ -33,8 +33,8 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1.47,
-  keeperScale: 0.82,
+  scatterScale: 1.4,
+  keeperScale: 0.81,
   nearDistance: 10.5,
   speedPower: 1,
   rushScatter: 0.8,

@@ -59,11 +59,11 @@ export interface ChanceParameters {
 
 export const defaultChanceParameters: ChanceParameters = {
   setUpSeconds: 5,
-  probeShare: 0.1,
+  probeShare: 0.12,
   probeMargin: 0.3,
   setUpPatience: 11,
   evenStrength: 0.22,
-  continuationTop: 0.3,
+  continuationTop: 0.28,
   continuationRise: 20,
   continuationDead: 0,
   keptShare: 0.4,

@@ -121,7 +121,7 @@ function describeShot(model: ChanceModel, state: ChanceState, shooter: number): 
 }
 
 /** A man on the shooter's hands checks this share of his shots before they leave the stick (assumption). */
-const checkedShare = 0.15;
+const checkedShare = 0.25;
 /** From farther than this a check comes too late. Yards. */
 const checkDistance = 1.6;
 

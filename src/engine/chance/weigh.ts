@@ -219,7 +219,7 @@ function hurriedOdds({ shot }: ShotAhead, model: ChanceModel, shooter: number): 
 }
 
 /** Share of the shots with a man on the hands that never get off, or are blocked, as a shooter reckons (see `checkedShare`). */
-const blockedShare = 0.22;
+const blockedShare = 0.3;
 
 /** Odds that a pass that gets through is caught: by the thrower's scatter and the traffic when it comes down. */
 function catchOddsAt(
