@@ -53,6 +53,15 @@ export function sampleScheme(scheme: string, goals: number, half: number): Schem
     shotQuality: 0.31,
     onTarget: 0.6,
     assisted: 0.8,
+    play: {
+      begun: interval(0.88, 0.02),
+      beats: [
+        { id: 'drag', share: 0.88 },
+        { id: 'low', share: 0.4 },
+        { id: 'freeze', share: 0.61 },
+      ],
+      playPasses: 0.42,
+    },
     looks: [
       sampleLook,
       {
@@ -109,7 +118,10 @@ export function sampleTally(goals: readonly number[]): Tally {
     farGoals: 0,
     assistedShots: 0,
     passes: 0,
+    playPasses: 0,
     passesCaught: 0,
+    begun: 0,
+    begun_byBeat: new Uint32Array(0),
     losses: 0,
     backSum: 0,
     fastBreaks: 0,

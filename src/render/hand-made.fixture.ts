@@ -106,7 +106,7 @@ const defenseEnd: readonly Point[] = [
 
 const events: readonly TraceEvent[] = [
   { kind: 'setUp', time: 0 },
-  { kind: 'beat', time: 0, beat: 'skip' },
+  { kind: 'beat', time: 0, beat: 'skip', lastTen: false },
   {
     kind: 'pass',
     time: passTime,

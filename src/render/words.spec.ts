@@ -13,8 +13,8 @@ describe('eventWords', () => {
     [{ kind: 'restart', time: 0, who: 0 }, 'Whistle: P restarts with the ball outside the box'],
     [{ kind: 'restart', ...at, who: 0 }, 'Whistle: P restarts with the ball'],
     [{ kind: 'setUp', ...at }, 'The set is up'],
-    [{ kind: 'beat', ...at, beat: 'skip' }, 'Step "skip" begins'],
-    [{ kind: 'read', ...at, who: 1, read: 0 }, 'TR sees his read 1 and takes it'],
+    [{ kind: 'beat', ...at, beat: 'skip', lastTen: false }, 'Step "skip" begins'],
+    [{ kind: 'read', ...at, who: 1, read: 0, lastTen: false }, 'TR sees his read 1 and takes it'],
     [
       {
         kind: 'pass',

@@ -29,6 +29,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     ball: createBall(),
     coverage: createCoverage(model),
     counts: createCounts(),
+    begun_byBeat: new Uint8Array(model.program.script.beats.length),
     drawsUsed: new Int32Array(drawKinds * model.agents),
     holder_byStep: new Int8Array(historySteps),
     trial: 0,
@@ -170,6 +171,7 @@ function createCounts(): Counts {
     farShots: 0,
     farGoals: 0,
     passes: 0,
+    playPasses: 0,
     passesCaught: 0,
     turnover: null,
     back: 0,
@@ -217,6 +219,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   state.forced = null;
   state.watching = false;
   Object.assign(state.counts, createCounts());
+  state.begun_byBeat.fill(0);
   resetCoverage(model, state);
   restart(model, state, model.program.starter);
   drawTempo(model, state);

@@ -93,7 +93,7 @@ function takeRead(
     if (read.carrier !== carrier || !belongsNow(state, read)) continue;
     if (!allCuesHold(model, state, carrier, seen, read, options)) continue;
     if (!actOnRead(model, state, carrier, read)) continue;
-    state.recorder?.event({ kind: 'read', time: state.time, who: carrier, read: index });
+    state.recorder?.event({ kind: 'read', time: state.time, who: carrier, read: index, lastTen: state.lastTen });
     return true;
   }
   return false;

@@ -53,6 +53,7 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   ball.fromX = bodies.motion[stride * passer];
   ball.fromY = bodies.motion[stride * passer + 1];
   state.counts.passes++;
+  if (ball.why === passReason.script || ball.why === passReason.read) state.counts.playPasses++;
   block(
     model.draws,
     state.trial,

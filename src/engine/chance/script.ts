@@ -92,7 +92,8 @@ function startBeat(state: ChanceState, index: number): void {
   unit.newestBeat = index;
   unit.lastProgress = state.time;
   const beat = unit.script.beats[index];
-  state.recorder?.event({ kind: 'beat', time: state.time, beat: beat.id });
+  if (!state.lastTen) state.begun_byBeat[index] = 1;
+  state.recorder?.event({ kind: 'beat', time: state.time, beat: beat.id, lastTen: state.lastTen });
   for (let each = 0; each < beat.actions.length; each++) giveOrder(state, beat.actions[each]);
 }
 

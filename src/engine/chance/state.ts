@@ -200,6 +200,8 @@ export interface Counts {
   farShots: number;
   farGoals: number;
   passes: number;
+  /** Passes that the play's script or one of its reads asked for, those of the last ten seconds among them. */
+  playPasses: number;
   passesCaught: number;
   turnover: TurnoverKind | null;
   back: number;
@@ -212,6 +214,8 @@ export interface ChanceState {
   readonly ball: BallState;
   readonly coverage: Coverage;
   readonly counts: Counts;
+  /** 1 for each beat of the main script that has begun at least once in this trial; what replaces it in the last ten seconds is not kept. */
+  readonly begun_byBeat: Uint8Array;
   /** How many draws of each kind each agent has used: kind * agents + agent. */
   readonly drawsUsed: Int32Array;
   /** Who had the ball at each of the last steps (-1 nobody): what the keeper follows, late. */

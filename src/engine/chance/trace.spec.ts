@@ -17,6 +17,7 @@ interface Played {
   readonly model: ChanceModel;
   readonly trace: Trace;
   readonly counts: Counts;
+  readonly begun: readonly number[];
 }
 
 const cases = schemeList.flatMap((scheme) =>
@@ -44,7 +45,7 @@ function play({ scheme, play, level }: (typeof cases)[number]): Played[] {
   const state = createChanceState(model);
   return Array.from({ length: trials }, (_, trial) => {
     runTrial(model, state, trial);
-    return { model, trace: recordTrace(model, trial), counts: { ...state.counts } };
+    return { model, trace: recordTrace(model, trial), counts: { ...state.counts }, begun: [...state.begun_byBeat] };
   });
 }
 
@@ -57,7 +58,7 @@ function eventsOf<K extends Kind>(trace: Trace, ...kinds: readonly K[]): Extract
 
 describe('a trace tells what the trial counted', () => {
   it.each(cases)('$name', (each) => {
-    eachTrial(each, ({ trace, counts }) => {
+    eachTrial(each, ({ trace, counts, begun }) => {
       const count = (...kinds: readonly Kind[]) => eventsOf(trace, ...kinds).length;
       expect([count('shot'), count('goal'), count('save'), count('pass'), count('catch')]).toEqual([
         counts.shots,
@@ -70,6 +71,11 @@ describe('a trace tells what the trial counted', () => {
       expect(eventsOf(trace, 'turnover').map((event) => event.how)).toEqual(
         counts.turnover === null ? [] : [counts.turnover],
       );
+      expect(eventsOf(trace, 'pass').filter(({ why }) => why === 'script' || why === 'read')).toHaveLength(
+        counts.playPasses,
+      );
+      const told = new Set(eventsOf(trace, 'beat').flatMap(({ beat, lastTen }) => (lastTen ? [] : [beat])));
+      expect(begun).toEqual(each.play.beats.map(({ id }) => (told.has(id) ? 1 : 0)));
       if (counts.shots > 0) expect(eventsOf(trace, 'shot')[0]!.time).toBe(counts.firstShot);
       const odds = eventsOf(trace, 'shot').reduce((sum, shot) => sum + shot.goalOdds, 0);
       expect(odds).toBeCloseTo(counts.goalOddsSum, 10);

@@ -43,8 +43,15 @@ export type ChanceEnd = 'goal' | 'turnover' | 'penaltyOver' | 'flagOver';
 export type TraceEvent =
   | { readonly kind: 'restart'; readonly time: number; readonly who: number }
   | { readonly kind: 'setUp'; readonly time: number }
-  | { readonly kind: 'beat'; readonly time: number; readonly beat: string }
-  | { readonly kind: 'read'; readonly time: number; readonly who: number; readonly read: number }
+  /** `lastTen`: the beat or read is one of those that replace the play's in the last ten seconds; `read` counts among its own. */
+  | { readonly kind: 'beat'; readonly time: number; readonly beat: string; readonly lastTen: boolean }
+  | {
+      readonly kind: 'read';
+      readonly time: number;
+      readonly who: number;
+      readonly read: number;
+      readonly lastTen: boolean;
+    }
   | {
       readonly kind: 'pass';
       readonly time: number;

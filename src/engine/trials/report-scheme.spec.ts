@@ -45,6 +45,15 @@ describe('what a play does against a scheme', () => {
     }
   });
 
+  it('says how often the play and each of its beats began, and which passes are its own', () => {
+    const { begun, beats, playPasses } = report.play;
+    expect(begun.mean).toBeCloseTo(tally.begun / 200, 12);
+    expect(beats.map(({ id }) => id)).toEqual(matchup.play.beats.map(({ id }) => id));
+    expect(beats.map(({ share }) => share)).toEqual([...tally.begun_byBeat].map((trials) => trials / 200));
+    expect(playPasses).toBeCloseTo(tally.playPasses / tally.passes, 12);
+    expect(reportScheme(matchup, { ...tally, passes: 0, playPasses: 0 }).play.playPasses).toBe(0);
+  });
+
   it('orders the quartiles of the first shot, and has none without a shot', () => {
     const { q1, median, q3 } = report.firstShot!;
     expect(q1 <= median && median <= q3).toBe(true);

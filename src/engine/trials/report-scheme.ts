@@ -5,7 +5,8 @@ import type { LookValue } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
 import { estimateCount } from '../statistics/estimate-count.ts';
 import { quartiles } from '../statistics/quantile.ts';
-import type { LookReport, SchemeReport } from './report.ts';
+import { wilsonInterval } from '../statistics/wilson-interval.ts';
+import type { LookReport, PlayRunReport, SchemeReport } from './report.ts';
 import { turnoverKinds } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 
@@ -36,8 +37,17 @@ export function reportScheme(
     shotQuality: share(tally.goalOddsSum, tally.shots),
     onTarget: share(tally.onTarget, tally.shots),
     assisted: share(tally.assistedGoals, tally.goals),
+    play: reportPlay(matchup, tally, trials),
     looks: reportLooks(matchup, looks, values),
     back: { mean: share(tally.backSum, tally.losses), fastBreak: share(tally.fastBreaks, tally.losses) },
+  };
+}
+
+function reportPlay({ play }: Matchup, tally: Tally, trials: number): PlayRunReport {
+  return {
+    begun: wilsonInterval(tally.begun, trials),
+    beats: play.beats.map(({ id }, beat) => ({ id, share: share(tally.begun_byBeat[beat], trials) })),
+    playPasses: share(tally.playPasses, tally.passes),
   };
 }
 

@@ -31,6 +31,16 @@ export interface LookReport {
   readonly leftBy: { readonly defender: string | null; readonly duty: string; readonly lateBy: number };
 }
 
+/** How much of the play was run. The last ten seconds' own beats are not counted. */
+export interface PlayRunReport {
+  /** Share of chances in which it began. */
+  readonly begun: Interval;
+  /** Share of chances in which each beat began at least once, 0 to 1, in the play's order. */
+  readonly beats: readonly { readonly id: string; readonly share: number }[];
+  /** Share of all passes that the play or one of its reads asked for, 0 to 1; 0 without a pass. */
+  readonly playPasses: number;
+}
+
 /** What one play does against one scheme. */
 export interface SchemeReport {
   readonly scheme: string;
@@ -46,6 +56,7 @@ export interface SchemeReport {
   readonly shotQuality: number;
   readonly onTarget: number;
   readonly assisted: number;
+  readonly play: PlayRunReport;
   readonly looks: readonly LookReport[];
   /** When the ball is lost: attackers between ball and midfield, and odds that the other side runs a fast break. */
   readonly back: { readonly mean: number; readonly fastBreak: number };

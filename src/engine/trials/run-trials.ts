@@ -1,7 +1,7 @@
 import type { ChanceModel } from '../chance/model.ts';
 import { fastBreakBelow } from '../chance/possession.ts';
 import { runTrial } from '../chance/run.ts';
-import type { ChanceState, Counts } from '../chance/state.ts';
+import type { ChanceState } from '../chance/state.ts';
 import type { TurnoverKind } from '../chance/trace.ts';
 import type { Tally } from './tally.ts';
 
@@ -25,15 +25,15 @@ type Sums = { -readonly [Key in keyof Tally]: Tally[Key] };
 
 /** Run trials `from` (included) to `to` (excluded) and count them. `state` is memory made for `model`. */
 export function runTrials(model: ChanceModel, state: ChanceState, from: number, to: number): Tally {
-  const sums = emptySums(from, to);
+  const sums = emptySums(from, to, state.begun_byBeat.length);
   for (let trial = from; trial < to; trial++) {
     runTrial(model, state, trial);
-    addTrial(sums, state.counts, trial - from);
+    addTrial(sums, state, trial - from);
   }
   return sums;
 }
 
-function emptySums(from: number, to: number): Sums {
+function emptySums(from: number, to: number, beats: number): Sums {
   if (!(to >= from)) throw new RangeError(`invalid trials: ${from} to ${to} (expected from <= to)`);
   const length = to - from;
   return {
@@ -55,14 +55,17 @@ function emptySums(from: number, to: number): Sums {
     farGoals: 0,
     assistedShots: 0,
     passes: 0,
+    playPasses: 0,
     passesCaught: 0,
+    begun: 0,
+    begun_byBeat: new Uint32Array(beats),
     losses: 0,
     backSum: 0,
     fastBreaks: 0,
   };
 }
 
-function addTrial(sums: Sums, counts: Counts, index: number): void {
+function addTrial(sums: Sums, { counts, begun_byBeat }: ChanceState, index: number): void {
   sums.goals_byTrial[index] = counts.goals;
   sums.shots_byTrial[index] = counts.shots;
   sums.turnovers_byTrial[index] = counts.turnovers;
@@ -79,11 +82,23 @@ function addTrial(sums: Sums, counts: Counts, index: number): void {
   sums.farGoals += counts.farGoals;
   sums.passes += counts.passes;
   sums.passesCaught += counts.passesCaught;
+  sums.playPasses += counts.playPasses;
+  addBegun(sums, begun_byBeat);
   if (counts.turnover === null) return;
   (sums.turnovers as Record<TurnoverKind, number>)[counts.turnover]++;
   sums.losses++;
   sums.backSum += counts.back;
   if (counts.back < fastBreakBelow) sums.fastBreaks++;
+}
+
+/** A play has begun when any of its beats has. */
+function addBegun(sums: Sums, begun_byBeat: Uint8Array): void {
+  let begun = 0;
+  for (let beat = 0; beat < begun_byBeat.length; beat++) {
+    begun |= begun_byBeat[beat];
+    sums.begun_byBeat[beat] += begun_byBeat[beat];
+  }
+  sums.begun += begun;
 }
 
 /**
@@ -94,7 +109,7 @@ export function mergeTallies(tallies: readonly Tally[]): Tally {
   const [first] = tallies;
   if (first === undefined) throw new RangeError('missing tallies: nothing to merge');
   const last = tallies[tallies.length - 1];
-  const merged = emptySums(first.from, last.to);
+  const merged = emptySums(first.from, last.to, first.begun_byBeat.length);
   let expected = first.from;
   for (const tally of tallies) {
     if (tally.from !== expected)
@@ -116,7 +131,9 @@ const summed = [
   'farGoals',
   'assistedShots',
   'passes',
+  'playPasses',
   'passesCaught',
+  'begun',
   'losses',
   'backSum',
   'fastBreaks',
@@ -130,5 +147,8 @@ function addTally(merged: Sums, tally: Tally): void {
   merged.firstShot_byTrial.set(tally.firstShot_byTrial, offset);
   merged.firstGoal_byTrial.set(tally.firstGoal_byTrial, offset);
   for (const key of summed) merged[key] += tally[key];
+  tally.begun_byBeat.forEach((trials, beat) => {
+    merged.begun_byBeat[beat] += trials;
+  });
   for (const kind of turnoverKinds) (merged.turnovers as Record<TurnoverKind, number>)[kind] += tally.turnovers[kind];
 }

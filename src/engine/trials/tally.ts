@@ -29,7 +29,12 @@ export interface Tally {
   /** Goals from shots taken straight off a pass, and such shots; the same for the rest. */
   readonly assistedShots: number;
   readonly passes: number;
+  /** Passes that the play or one of its reads asked for. */
+  readonly playPasses: number;
   readonly passesCaught: number;
+  /** Trials in which the play began, and those in which each of its beats did, in the play's order; without what replaces them in the last ten seconds. */
+  readonly begun: number;
+  readonly begun_byBeat: Uint32Array;
   readonly losses: number;
   readonly backSum: number;
   readonly fastBreaks: number;
