@@ -1,7 +1,7 @@
 import { compareTallies, type Interval, type PlayReport, type Tally } from '../engine/index.ts';
 import { perChance, percent } from './number-text.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
-import type { ReportNames } from './report-text.ts';
+import type { ReportNames } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 

@@ -22,7 +22,7 @@ function playJson({ engine, seed, inputHash, play, side, penalty, results }: Pla
 }
 
 function schemeJson(result: SchemeReport): object {
-  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, looks, back } = result;
+  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, play, looks, back } = result;
   return {
     scheme,
     trials,
@@ -30,6 +30,7 @@ function schemeJson(result: SchemeReport): object {
     shotsPerChance,
     turnoversPerChance,
     firstShot,
+    play,
     looks: looks.map(lookJson),
     back,
   };

@@ -1,6 +1,11 @@
 import { schemeList } from '../engine/index.ts';
 import type { Playbook } from '../playbook/index.ts';
-import type { ReportNames } from './report-text.ts';
+
+/** What a reader needs besides the numbers: ids are for typing, names are for reading. */
+export interface ReportNames {
+  readonly play: string;
+  readonly schemes: Readonly<Record<string, string>>;
+}
 
 /** Names for reading of one play and of every scheme that the playbook can be tested against. */
 export function reportNames(playbook: Playbook, playId: string): ReportNames {
@@ -10,4 +15,9 @@ export function reportNames(playbook: Playbook, playId: string): ReportNames {
     play: playbook.plays.find((play) => play.id === playId)?.name ?? playId,
     schemes: Object.fromEntries([...builtIn, ...own]),
   };
+}
+
+/** The name of a scheme, or its id when it has none. */
+export function schemeName(scheme: string, names: ReportNames): string {
+  return names.schemes[scheme] ?? scheme;
 }

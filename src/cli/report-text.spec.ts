@@ -40,6 +40,20 @@ describe('reportText', () => {
     expect(text).toMatch(/shot by P .* plan$/m);
   });
 
+  it('says how often the play and its steps begin, the commonest step first, and which never do', () => {
+    expect(text).toMatch(/zone +88 % {2}drag 88, freeze 61, low 40 +42 %/);
+    const sample = sampleScheme('box-zone', 0.3, 0.03);
+    const told = (begun: number, ...shares: readonly number[]): string => {
+      const beats = shares.map((share, beat) => ({ id: `b${beat}`, share }));
+      const play = { begun: { mean: begun, low: 0, high: 1 }, beats, playPasses: 0.3 };
+      return reportText(sampleReport('p', [{ ...sample, play }]), sampleNames).replace(/\s+/g, ' ');
+    };
+    expect(told(0.9995, 0.9995, 0.001, 0)).toContain('b0 over 99, b1 under 1, b2 0');
+    expect(told(0.5, 0.5, 0)).toContain('begins in 50 of 100 man-ups against Box and one, zone. Its passes');
+    expect(told(0.5, 0.5, 0)).toContain('"b1" never began.');
+    expect(told(0.5, 0.5, 0.1)).not.toContain('never began');
+  });
+
   it('lists the three commonest losses, largest first', () => {
     expect(text).toMatch(/zone +saved 20 %, picked off 12 %,.*\n? *dropped 5 %/);
   });
@@ -163,11 +177,15 @@ describe('reportsJson', () => {
       'shotsPerChance',
       'turnoversPerChance',
       'firstShot',
+      'play',
       'looks',
       'back',
     ]);
     expect(Object.keys(result.goalsPerChance as object)).toEqual(['mean', 'low', 'high']);
     expect(Object.keys(result.firstShot as object)).toEqual(['q1', 'median', 'q3']);
+    const { play: run } = result as { play: Record<string, unknown> };
+    expect(Object.keys(run)).toEqual(['begun', 'beats', 'playPasses']);
+    expect(run.beats).toContainEqual({ id: 'low', share: 0.4 });
     const [look] = result.looks as [Record<string, unknown>];
     expect(Object.keys(look)).toEqual([
       'kind',

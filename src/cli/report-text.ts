@@ -3,14 +3,10 @@ import { turnoverNames } from '../render/index.ts';
 import { leftByCell, lookName, lookSentence } from './look-words.ts';
 import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
+import { playRunSentence, playRunTable } from './play-run-text.ts';
+import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable, type Row, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
-
-/** What a reader needs besides the numbers: ids are for typing, names are for reading. */
-export interface ReportNames {
-  readonly play: string;
-  readonly schemes: Readonly<Record<string, string>>;
-}
 
 /** How many looks are listed for each scheme: more than a unit can hold in mind helps nobody. */
 const looksShown = 3;
@@ -22,6 +18,8 @@ export function reportText(report: PlayReport, names: ReportNames, whole?: Oppon
     summaryTable(report, names, whole),
     paragraph(wholeSentence(whole)),
     paragraph(summarySentence(report, names)),
+    playRunTable(report, names),
+    paragraph(playRunSentence(report, names)),
     looksTable(report, names),
     paragraph(looksSentence(report, names)),
     lossTable(report, names),
@@ -63,7 +61,9 @@ function heading(report: PlayReport, names: ReportNames): string {
 
 function summaryTable(report: PlayReport, names: ReportNames, whole: OpponentWhole | undefined): string {
   const rows = report.results.map((result, i) => [
-    whole === undefined ? schemeName(result, names) : `${schemeName(result, names)}, ${percent(whole.shares[i] ?? 0)}`,
+    whole === undefined
+      ? schemeName(result.scheme, names)
+      : `${schemeName(result.scheme, names)}, ${percent(whole.shares[i] ?? 0)}`,
     count(result.trials),
     withInterval(result.goalsPerChance),
     perChance(result.shotsPerChance.mean),
@@ -115,15 +115,15 @@ function summarySentence(report: PlayReport, names: ReportNames): string {
     ? 'a gap that is more than luck'
     : 'but that gap may be luck: more --trials would tell';
   return (
-    `${names.play} does best against ${schemeName(best, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
-    `${schemeName(worst, names)} (${perChance(worst.goalsPerChance.mean)}), ${gap}.`
+    `${names.play} does best against ${schemeName(best.scheme, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
+    `${schemeName(worst.scheme, names)} (${perChance(worst.goalsPerChance.mean)}), ${gap}.`
   );
 }
 
 function looksTable(report: PlayReport, names: ReportNames): string {
   const rows = report.results.flatMap((result): readonly Row[] => {
     const looks = result.looks.slice(0, looksShown).map(lookRow);
-    return looks.length === 0 ? [] : [{ section: `Against ${schemeName(result, names)}` }, ...looks];
+    return looks.length === 0 ? [] : [{ section: `Against ${schemeName(result.scheme, names)}` }, ...looks];
   });
   if (rows.length === 0) return '';
   return formatTable(
@@ -157,13 +157,13 @@ function looksSentence(report: PlayReport, names: ReportNames): string {
   const first = [...results].sort((a, b) => (b.looks[0]?.value ?? 0) - (a.looks[0]?.value ?? 0))[0];
   const look = first?.looks[0];
   if (first === undefined || look === undefined) return 'No look came open often enough to be listed.';
-  return lookSentence(schemeName(first, names), look);
+  return lookSentence(schemeName(first.scheme, names), look);
 }
 
 function lossTable(report: PlayReport, names: ReportNames): string {
   if (report.results.length === 0) return '';
   const rows = report.results.map((result) => [
-    schemeName(result, names),
+    schemeName(result.scheme, names),
     commonLosses(result),
     tenth(result.back.mean),
     percent(result.back.fastBreak),
@@ -195,13 +195,9 @@ function lossSentence(report: PlayReport, names: ReportNames): string {
   if (fastBreak < 0.005) return 'When the ball is lost, hardly anybody gets a fast break out of it.';
   const most = report.results.length > 1 ? ' is the likeliest to run' : ' runs';
   return (
-    `When the ball is lost, ${schemeName(risky, names)}${most} a fast break the other way (${percent(fastBreak)} of ` +
+    `When the ball is lost, ${schemeName(risky.scheme, names)}${most} a fast break the other way (${percent(fastBreak)} of ` +
     `losses, with ${tenth(mean)} of your men between the ball and midfield).`
   );
-}
-
-function schemeName(result: SchemeReport, names: ReportNames): string {
-  return names.schemes[result.scheme] ?? result.scheme;
 }
 
 function paragraph(content: string): string {
