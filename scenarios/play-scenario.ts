@@ -2,13 +2,20 @@ import {
   compileChance,
   createChanceState,
   type Matchup,
-  mirrorDefenderName,
   recordTrace,
   runTrials,
   type Trace,
 } from '../src/engine/index.ts';
 import { ruleCodeOf } from '../src/playbook/index.ts';
-import { drawnField, eventLine, isMainEvent, sceneToSvg, type TraceNames, traceScene } from '../src/render/index.ts';
+import {
+  drawnField,
+  eventLine,
+  isMainEvent,
+  sceneToSvg,
+  type TraceNames,
+  traceNames,
+  traceScene,
+} from '../src/render/index.ts';
 import { buildMatchup } from '../src/worker/index.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -63,16 +70,6 @@ export function playScenario(scenario: Scenario): PlayedScenario {
     };
   }
   throw new RangeError(`scenario ${scenario.id}: none of ${searched} trials shows it`);
-}
-
-function traceNames(matchup: Matchup): TraceNames {
-  const { play, scheme, sense } = matchup;
-  return {
-    play: play.name,
-    scheme: scheme.notes.name,
-    offense: play.spots.map((spot) => spot.id),
-    defense: scheme.names.map((name) => (sense === 1 ? name : mirrorDefenderName(name))),
-  };
 }
 
 function round(value: number, digits: number): number {

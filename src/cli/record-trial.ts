@@ -1,5 +1,5 @@
-import { compileChance, type Matchup, mirrorDefenderName, recordTrace, type Trace } from '../engine/index.ts';
-import type { TraceNames } from '../render/index.ts';
+import { compileChance, type Matchup, recordTrace, type Trace } from '../engine/index.ts';
+import { type TraceNames, traceNames } from '../render/index.ts';
 import { buildMatchup } from '../worker/index.ts';
 import type { Conditions } from './conditions.ts';
 import { badUse } from './failure.ts';
@@ -28,12 +28,7 @@ export function recordTrial(
   return {
     trace: recordTrace(compileChance(matchup, conditions.seed), trial),
     matchup,
-    names: {
-      play: matchup.play.name,
-      scheme: matchup.scheme.notes.name,
-      offense: matchup.play.spots.map((spot) => spot.id),
-      defense: matchup.scheme.names.map((name) => (matchup.sense === 1 ? name : mirrorDefenderName(name))),
-    },
+    names: traceNames(matchup),
     lineUp: matchup.play.spots.map((spot, index) => {
       const player = players[index];
       return player === undefined

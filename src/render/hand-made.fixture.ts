@@ -80,6 +80,8 @@ export const handMadeNames = {
   scheme: 'Box and one, zone',
   offense: ['P', 'TR', 'TL', 'WR', 'WL', 'C'],
   defense: ['tr', 'tl', 'lr', 'll', 'c'],
+  reads: ['free: shoot', 'open WL: skip WL'],
+  lastTenReads: ['always: shoot'],
 } as const;
 
 const step = 0.05;

@@ -1,5 +1,6 @@
 export * from './field-scene.ts';
 export * from './play-frames.ts';
+export * from './play-run-words.ts';
 export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';

@@ -1,4 +1,7 @@
-/** What the people of a trace are called, in the trace's order. */
+import { type Matchup, mirrorDefenderName, type Read } from '../engine/index.ts';
+import { printCarrierAction, printCue } from '../playbook/index.ts';
+
+/** What the people and the reads of a trace are called, in the trace's order. */
 export interface TraceNames {
   readonly play: string;
   readonly scheme: string;
@@ -6,6 +9,26 @@ export interface TraceNames {
   readonly offense: readonly string[];
   /** Defenders, the released man last when there is one. */
   readonly defense: readonly string[];
+  /** The play's reads as the file has them, "free: shoot", and those that replace them in the last ten seconds. */
+  readonly reads: readonly string[];
+  readonly lastTenReads: readonly string[];
+}
+
+/** Names for any trace of a matchup. In a mirrored chance the man called tr stands on the left. */
+export function traceNames({ play, scheme, sense }: Matchup): TraceNames {
+  return {
+    play: play.name,
+    scheme: scheme.notes.name,
+    offense: play.spots.map((spot) => spot.id),
+    defense: scheme.names.map((name) => (sense === 1 ? name : mirrorDefenderName(name))),
+    reads: play.reads.map(readName),
+    lastTenReads: (play.lastTen?.reads ?? []).map(readName),
+  };
+}
+
+/** A read in the words of the file, without the man: "open C, left WL: feed C". */
+function readName({ cues, then }: Read): string {
+  return `${cues.length === 0 ? 'always' : cues.map(printCue).join(', ')}: ${printCarrierAction(then)}`;
 }
 
 export function attackerName(names: TraceNames, index: number): string {

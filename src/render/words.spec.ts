@@ -12,9 +12,12 @@ describe('eventWords', () => {
   const table: readonly (readonly [TraceEvent, string])[] = [
     [{ kind: 'restart', time: 0, who: 0 }, 'Whistle: P restarts with the ball outside the box'],
     [{ kind: 'restart', ...at, who: 0 }, 'Whistle: P restarts with the ball'],
-    [{ kind: 'setUp', ...at }, 'The set is up'],
+    [{ kind: 'setUp', time: 0 }, 'The set is up'],
+    [{ kind: 'setUp', ...at }, 'The set is up: first the ball goes round to see the defense, then the play begins'],
     [{ kind: 'beat', ...at, beat: 'skip', lastTen: false }, 'Step "skip" begins'],
-    [{ kind: 'read', ...at, who: 1, read: 0, lastTen: false }, 'TR sees his read 1 and takes it'],
+    [{ kind: 'read', ...at, who: 1, read: 0, lastTen: false }, 'TR sees his read "free: shoot" and takes it'],
+    [{ kind: 'read', ...at, who: 1, read: 1, lastTen: false }, 'TR sees his read "open WL: skip WL" and takes it'],
+    [{ kind: 'read', ...at, who: 1, read: 0, lastTen: true }, 'TR sees his read "always: shoot" and takes it'],
     [
       {
         kind: 'pass',
@@ -101,8 +104,12 @@ describe('eventWords', () => {
   });
 
   it('puts the time in front in a column of its own', () => {
-    expect(eventLine({ kind: 'setUp', time: 2.06 }, trace, handMadeNames)).toBe(' 2.1 s  The set is up');
-    expect(eventLine({ kind: 'setUp', time: 12.34 }, trace, handMadeNames)).toBe('12.3 s  The set is up');
+    expect(eventLine({ kind: 'reset', time: 2.06 }, trace, handMadeNames)).toBe(
+      ' 2.1 s  The script cannot go on: the offense resets',
+    );
+    expect(eventLine({ kind: 'reset', time: 12.34 }, trace, handMadeNames)).toBe(
+      '12.3 s  The script cannot go on: the offense resets',
+    );
   });
 });
 

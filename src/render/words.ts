@@ -54,11 +54,11 @@ export function eventWords(event: TraceEvent, trace: Trace, names: TraceNames): 
     case 'restart':
       return `Whistle: ${attacker(event.who)} restarts with the ball${event.time === 0 ? ' outside the box' : ''}`;
     case 'setUp':
-      return 'The set is up';
+      return setUpWords(event.time, trace);
     case 'beat':
       return `Step "${event.beat}" begins`;
     case 'read':
-      return `${attacker(event.who)} sees his read ${event.read + 1} and takes it`;
+      return readTakenWords(event, names);
     case 'pass':
       return passWords(event, trace, names);
     case 'catch':
@@ -145,6 +145,24 @@ export function dutyClause(defender: string, duty: string, a: string | undefined
 /** A share as whole percent: "86 %". */
 export function percent(share: number): string {
   return `${Math.round(share * 100) + 0} %`;
+}
+
+/** The play begins this soon after the set is up when the unit does not look round first. Seconds. */
+const atOnce = 0.25;
+
+/** Why nothing of the play is seen yet, which else looks like a fault of the file. */
+function setUpWords(time: number, trace: Trace): string {
+  const beginsAtOnce = trace.events.some(
+    (event) => event.kind === 'beat' && event.time >= time && event.time <= time + atOnce,
+  );
+  return beginsAtOnce
+    ? 'The set is up'
+    : 'The set is up: first the ball goes round to see the defense, then the play begins';
+}
+
+function readTakenWords(event: Extract<TraceEvent, { kind: 'read' }>, names: TraceNames): string {
+  const read = (event.lastTen ? names.lastTenReads : names.reads)[event.read];
+  return `${attackerName(names, event.who)} sees his read${read === undefined ? '' : ` "${read}"`} and takes it`;
 }
 
 function passWords(event: Extract<TraceEvent, { kind: 'pass' }>, trace: Trace, names: TraceNames): string {

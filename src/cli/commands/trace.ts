@@ -1,5 +1,13 @@
 import { type Playbook, ruleCodeOf } from '../../playbook/index.ts';
-import { drawnField, eventLine, isMainEvent, sceneToSvg, traceEnd, traceScene } from '../../render/index.ts';
+import {
+  drawnField,
+  eventLine,
+  isMainEvent,
+  playRunWords,
+  sceneToSvg,
+  traceEnd,
+  traceScene,
+} from '../../render/index.ts';
 import { penaltyOf } from '../../worker/index.ts';
 import { chosenFoe, chosenPlays, foeIds } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
@@ -86,7 +94,7 @@ function askedFor(
   return { play: first, foe: chosenFoe(playbook, against) };
 }
 
-function traceText({ trace, names, lineUp }: RecordedTrial, trial: number, duties: boolean): string {
+function traceText({ trace, names, lineUp, matchup }: RecordedTrial, trial: number, duties: boolean): string {
   const lines = trace.events
     .filter((event) => duties || isMainEvent(event))
     .map((event) => eventLine(event, trace, names));
@@ -95,6 +103,8 @@ function traceText({ trace, names, lineUp }: RecordedTrial, trial: number, dutie
     wrapParagraph(`${lineUp.join('; ')}. Defenders in small letters. Left and right are the offense's.`, tableWidth),
     '',
     ...lines.map(hangingLine),
+    '',
+    wrapParagraph(playRunWords(trace, matchup.play), tableWidth),
     '',
   ].join('\n');
 }
