@@ -51,8 +51,18 @@ describe('eventWords', () => {
       'WL feeds C over the sticks (odds 60 %)',
     ],
     [
-      { kind: 'pass', ...at, from: 0, to: 2, style: 'adjacent', lob: false, completion: 1, believed: 1, why: 'safe' },
-      'P passes to TL to be safe: nobody in the lane (odds 100 %)',
+      {
+        kind: 'pass',
+        ...at,
+        from: 0,
+        to: 2,
+        style: 'adjacent',
+        lob: false,
+        completion: 0.997,
+        believed: 0.997,
+        why: 'safe',
+      },
+      'P passes to TL to be safe: nobody in the lane (odds 99 %)',
     ],
     [
       { kind: 'pass', ...at, from: 1, to: 4, style: 'skip', lob: false, completion: 0.4, believed: 0.9, why: 'open' },

@@ -170,14 +170,19 @@ function passWords(event: Extract<TraceEvent, { kind: 'pass' }>, trace: Trace, n
   const lane = event.lob ? '' : `: ${laneWords(trace, event.time, event.from, event.to, names)}`;
   const why = event.why === 'safe' ? ' to be safe' : '';
   const from = attackerName(names, event.from);
-  return `${from} ${passVerb(event.style)} ${attackerName(names, event.to)}${lob}${why}${lane} (odds ${percent(event.completion)}${belief(event)})`;
+  return `${from} ${passVerb(event.style)} ${attackerName(names, event.to)}${lob}${why}${lane} (odds ${oddsWords(event.completion)}${belief(event)})`;
 }
 
 /** A carrier who is this far wrong about a pass has misjudged it; less is what anybody is out by. */
 const misjudged = 0.15;
 
 function belief({ completion, believed }: Extract<TraceEvent, { kind: 'pass' }>): string {
-  return Math.abs(believed - completion) < misjudged ? '' : `, he thought ${percent(believed)}`;
+  return Math.abs(believed - completion) < misjudged ? '' : `, he thought ${oddsWords(believed)}`;
+}
+
+/** No pass is sure, so none is told to be: what is nearly so is 99 %. */
+function oddsWords(odds: number): string {
+  return percent(Math.min(odds, 0.99));
 }
 
 function groundBallWords(event: Extract<TraceEvent, { kind: 'groundBall' }>, names: TraceNames): string {

@@ -101,6 +101,7 @@ function traceText({ trace, names, lineUp, matchup }: RecordedTrial, trial: numb
   return [
     `${names.play} against ${names.scheme}, man-up ${count(trial)}`,
     wrapParagraph(`${lineUp.join('; ')}. Defenders in small letters. Left and right are the offense's.`, tableWidth),
+    wrapParagraph(oddsMeaning, tableWidth),
     '',
     ...lines.map(hangingLine),
     '',
@@ -108,6 +109,10 @@ function traceText({ trace, names, lineUp, matchup }: RecordedTrial, trial: numb
     '',
   ].join('\n');
 }
+
+const oddsMeaning =
+  'Odds of a pass: that it gets past the sticks and is caught, as it leaves the stick. What the passer thought stands ' +
+  'beside them where he was far out.';
 
 // What does not fit goes on below the sentence, not below the time.
 function hangingLine(line: string): string {

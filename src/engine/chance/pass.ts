@@ -10,6 +10,7 @@ import { drawKind } from './draw-kinds.ts';
 import { dropBall } from './loose-ball.ts';
 import { meetPassInto } from './meet-pass.ts';
 import type { ChanceModel } from './model.ts';
+import { thrownPassOdds } from './pass-odds.ts';
 import { catchBall, loseBall, windUpShare } from './possession.ts';
 import { fireTriggers, passStyles } from './script.ts';
 import { ballMode, type ChanceState, onCatch, passFate, stride, task } from './state.ts';
@@ -63,6 +64,7 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   );
   placeTarget(model, state, standardNormal(model.draws.words[0]), standardNormal(model.draws.words[1]));
   drawFate(model, state);
+  if (state.recorder !== null) ball.completion = thrownPassOdds(model, state);
   // The passer goes back to his place; the receiver's will be where he catches it, until he has passed it on.
   unit.station[2 * passer] = unit.post[2 * passer];
   unit.station[2 * passer + 1] = unit.post[2 * passer + 1];
@@ -141,7 +143,6 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
     telegraph,
     model.laneParameters,
   );
-  ball.completion = lane.completion;
   ball.speedAtEnd = speedAfter(lane.length, lane.speed);
   ball.arriveAt = state.time + lane.time;
   ball.endAt = ball.arriveAt;

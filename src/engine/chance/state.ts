@@ -139,6 +139,7 @@ export interface BallState {
   goalOdds: number;
   /** The number that settles, at the far end, whether a pass is caught. */
   luck: number;
+  /** Odds of a catch as the ball left the stick; only kept while a recorder listens. */
   completion: number;
   /** Odds of a catch as the passer judged them. */
   believed: number;

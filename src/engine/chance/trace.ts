@@ -59,6 +59,7 @@ export type TraceEvent =
       readonly to: number;
       readonly style: 'adjacent' | 'skip' | 'feed';
       readonly lob: boolean;
+      /** Odds that it gets past every stick and is caught, as it leaves the stick; and as the passer judged them when he wound up. */
       readonly completion: number;
       readonly believed: number;
       readonly why: 'script' | 'read' | 'open' | 'safe';

@@ -339,7 +339,14 @@ function measureRush(ahead: ShotAhead, model: ChanceModel, motion: Float64Array)
 }
 
 /** Room that will be left at (x, y) after `seconds`, when every defender goes there as hard as he can; at most `most` yards. */
-function gapAt(model: ChanceModel, motion: Float64Array, x: number, y: number, seconds: number, most: number): number {
+export function gapAt(
+  model: ChanceModel,
+  motion: Float64Array,
+  x: number,
+  y: number,
+  seconds: number,
+  most: number,
+): number {
   const { ahead } = model.scratch;
   ahead.seconds = seconds;
   ahead.most = most;
