@@ -1,5 +1,5 @@
-import type { LookReport } from '../engine/index.ts';
-import { perChance, percent, tenth } from './number-text.ts';
+import { type LookReport, leastReplays } from '../engine/index.ts';
+import { perChance, percent, tenth, withInterval } from './number-text.ts';
 
 /** A look in a table's cell: "skip TR to WL", "shot by P". */
 export function lookName(look: LookReport): string {
@@ -26,13 +26,33 @@ export function leftByCell({ defender, duty, lateBy }: LookReport['leftBy']): st
 /** The sentence a coach can act on: what to look for, when, why it is there and what it is worth. */
 export function lookSentence(scheme: string, look: LookReport): string {
   const when = `about ${tenth(look.opens)} s into the play, for ${tenth(Math.max(0, look.closes - look.opens))} s`;
-  const arrives =
-    look.kind === 'shot' ? 'Taking it' : `${percent(look.completion)} of the passes arrive, and taking it`;
   return (
     `Against ${scheme} look first for the ${lookName(look)}: it opens in ${percent(look.share)} of chances, ${when}, ` +
-    `because ${whyWords(look)}. ${arrives} is worth ${perChance(look.value)} goals ` +
+    `because ${whyWords(look)}. ${worthWords(look)}`
+  );
+}
+
+function worthWords(look: LookReport): string {
+  const arrive = `${percent(look.completion)} of the passes arrive`;
+  const isShot = look.kind === 'shot';
+  if (!isWorthKnown(look)) {
+    const few = 'was taken too few times to say what it is worth.';
+    return isShot ? `It ${few}` : `${arrive}. It ${few}`;
+  }
+  return (
+    `${isShot ? 'Taking it' : `${arrive}, and taking it`} is worth ${perChance(look.value)} goals ` +
     `(${perChance(look.valueLow)}-${perChance(look.valueHigh)}) by the end of the chance.`
   );
+}
+
+/** Whether a look was replayed often enough for its worth to be told in words. */
+export function isWorthKnown({ replays }: LookReport): boolean {
+  return replays >= leastReplays;
+}
+
+/** What a look is worth, in a table's cell, with its interval; "few" when it was replayed too seldom. */
+export function worthCell(look: LookReport): string {
+  return isWorthKnown(look) ? withInterval({ mean: look.value, low: look.valueLow, high: look.valueHigh }) : 'few';
 }
 
 function whyWords({ leftBy }: LookReport): string {

@@ -22,7 +22,8 @@ function playJson({ engine, seed, inputHash, play, side, penalty, results }: Pla
 }
 
 function schemeJson(result: SchemeReport): object {
-  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, play, looks, back } = result;
+  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, play, watched, looks, back } =
+    result;
   return {
     scheme,
     trials,
@@ -31,11 +32,14 @@ function schemeJson(result: SchemeReport): object {
     turnoversPerChance,
     firstShot,
     play,
+    watched,
     looks: looks.map(lookJson),
     back,
   };
 }
 
-function lookJson({ kind, from, to, share, opens, closes, completion, shotValue, value, leftBy }: LookReport): object {
-  return { kind, from, to, share, opens, closes, completion, shotValue, value, leftBy };
+function lookJson(look: LookReport): object {
+  const { kind, from, to, share, opens, closes, completion, shotValue, value, leftBy } = look;
+  const { valueLow, valueHigh, replays } = look;
+  return { kind, from, to, share, opens, closes, completion, shotValue, value, leftBy, valueLow, valueHigh, replays };
 }

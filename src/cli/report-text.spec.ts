@@ -23,7 +23,7 @@ describe('reportText', () => {
 
   it('fits 80 columns', () => {
     expect(widest(text)).toBeLessThanOrEqual(tableWidth);
-    expect(widest(howToRead())).toBeLessThanOrEqual(tableWidth);
+    expect(widest(howToRead([report]))).toBeLessThanOrEqual(tableWidth);
   });
 
   it('gives the interval beside the number and says what it means', () => {
@@ -52,6 +52,21 @@ describe('reportText', () => {
     expect(told(0.5, 0.5, 0)).toContain('begins in 50 of 100 man-ups against Box and one, zone. Its passes');
     expect(told(0.5, 0.5, 0)).toContain('"b1" never began.');
     expect(told(0.5, 0.5, 0.1)).not.toContain('never began');
+  });
+
+  it('shows no worth that rests on too few replays, and says on how many the others do', () => {
+    const sample = sampleScheme('box-zone', 0.34, 0.03);
+    const few = { ...sampleLook, value: 2, valueLow: 0.55, valueHigh: 7.29, replays: 1 };
+    const told = (...looks: readonly (typeof sampleLook)[]): string =>
+      reportText(sampleReport('p', [{ ...sample, looks }]), sampleNames);
+    expect(told(few)).toMatch(/skip TR to WL +62 % +4.1-4.9 +86 % +31 % +few +ll split/);
+    expect(told(few)).not.toContain('2.00');
+    expect(told(few).replace(/\s+/g, ' ')).toContain('It was taken too few times to say what it is worth.');
+    // A worth that is known goes before one that is not.
+    expect(told(few, { ...sampleLook, from: 'P', value: 0.1 })).toContain('look first for the skip P to WL');
+    const how = howToRead([sampleReport('p', [{ ...sample, looks: [few, sampleLook] }])]).replace(/\s+/g, ' ');
+    expect(how).toContain('of the 200 man-ups watched for looks');
+    expect(how).toContain('at most 50 replays');
   });
 
   it('lists the three commonest losses, largest first', () => {
@@ -178,6 +193,7 @@ describe('reportsJson', () => {
       'turnoversPerChance',
       'firstShot',
       'play',
+      'watched',
       'looks',
       'back',
     ]);
@@ -198,6 +214,9 @@ describe('reportsJson', () => {
       'shotValue',
       'value',
       'leftBy',
+      'valueLow',
+      'valueHigh',
+      'replays',
     ]);
     expect(Object.keys(look.leftBy as object)).toEqual(['defender', 'duty', 'lateBy']);
   });

@@ -1,6 +1,13 @@
-import type { Interval, LookReport, PlayReport, SchemeReport, TurnoverKind } from '../engine/index.ts';
+import {
+  type Interval,
+  type LookReport,
+  leastReplays,
+  type PlayReport,
+  type SchemeReport,
+  type TurnoverKind,
+} from '../engine/index.ts';
 import { turnoverNames } from '../render/index.ts';
-import { leftByCell, lookName, lookSentence } from './look-words.ts';
+import { isWorthKnown, leftByCell, lookName, lookSentence, worthCell } from './look-words.ts';
 import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
 import { playRunSentence, playRunTable } from './play-run-text.ts';
@@ -30,12 +37,16 @@ export function reportText(report: PlayReport, names: ReportNames, whole?: Oppon
 }
 
 /** What the columns mean; said once below all tables. */
-export function howToRead(): string {
+export function howToRead(reports: readonly PlayReport[]): string {
+  const results = reports.flatMap((report) => report.results);
+  const watched = count(Math.max(0, ...results.map((result) => result.watched)));
+  const replays = count(Math.max(0, ...results.flatMap(({ looks }) => looks.map((look) => look.replays))));
   return paragraph(
     'How to read this. Goals, shots and lost are per man-up; the true figure of this model lies in the brackets 95 times ' +
       'in 100. 1st shot: median, with half of all first shots in its brackets, after the whistle. Opens: share of ' +
-      'man-ups in which the look was there at all. When: its median start and end after the play began. There: passes ' +
-      'that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from then on. Left by: ' +
+      `the ${watched} man-ups watched for looks in which it was there at all. When: its median start and end after the play ` +
+      'began. There: passes that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from ' +
+      `then on, the mean of at most ${replays} replays in which it was taken; few: fewer than ${leastReplays} of them. Left by: ` +
       'whose man he was and by which duty; plan: the scheme leaves that man.',
   );
 }
@@ -147,15 +158,16 @@ function lookRow(look: LookReport): readonly string[] {
     `${tenth(look.opens)}-${tenth(look.closes)}`,
     percent(look.completion),
     percent(look.shotValue),
-    withInterval({ mean: look.value, low: look.valueLow, high: look.valueHigh }),
+    worthCell(look),
     leftByCell(look.leftBy),
   ];
 }
 
 function looksSentence(report: PlayReport, names: ReportNames): string {
   const results = report.results.filter((result) => result.looks.length > 0);
-  const first = [...results].sort((a, b) => (b.looks[0]?.value ?? 0) - (a.looks[0]?.value ?? 0))[0];
-  const look = first?.looks[0];
+  const worth = ([look]: readonly LookReport[]): number => (look !== undefined && isWorthKnown(look) ? look.value : -1);
+  const first = [...results].sort((a, b) => worth(b.looks) - worth(a.looks))[0];
+  const look = first?.looks.find(isWorthKnown) ?? first?.looks[0];
   if (first === undefined || look === undefined) return 'No look came open often enough to be listed.';
   return lookSentence(schemeName(first.scheme, names), look);
 }

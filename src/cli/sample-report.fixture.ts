@@ -25,6 +25,7 @@ export const sampleLook: LookReport = {
   value: 0.412,
   valueLow: 0.38,
   valueHigh: 0.44,
+  replays: 50,
   leftBy: { defender: 'll', duty: 'split', lateBy: 0.43 },
 };
 
@@ -62,6 +63,7 @@ export function sampleScheme(scheme: string, goals: number, half: number): Schem
       ],
       playPasses: 0.42,
     },
+    watched: 200,
     looks: [
       sampleLook,
       {

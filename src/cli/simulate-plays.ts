@@ -129,8 +129,8 @@ function playReport(
     penalty,
     complexity: first === undefined ? { passes: 0, skips: 0, reads: 0, movers: 0 } : complexityOf(first.play),
     results: matchups.map((matchup, index) => {
-      const { tally, looks, values } = measured[index]!;
-      return reportScheme(matchup, tally, looks, values);
+      const { tally, ...found } = measured[index]!;
+      return reportScheme(matchup, tally, found);
     }),
   };
   const tallies = measured.map(({ tally }) => tally);

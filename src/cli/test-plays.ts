@@ -35,7 +35,7 @@ export async function testPlays(
   for (const [index, { report, whole }] of simulated.entries()) {
     io.out(`${reportText(report, reportNames(opened.playbook, plays[index] ?? ''), whole)}\n\n\n`);
   }
-  io.out(`${howToRead()}\n\n`);
+  io.out(`${howToRead(reports)}\n\n`);
   const words = [...command, ...(choice.plays === undefined ? [] : ['--play', choice.plays])];
   io.out(
     repeatLines(

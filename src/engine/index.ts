@@ -52,7 +52,14 @@ export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
 export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
 export { type ShotHeat, shotHeat } from './looks/heat.ts';
-export { forcedLooks, forcedPerLook, type LookValue, planForced, valueLooks } from './looks/plan-forced.ts';
+export {
+  forcedLooks,
+  forcedPerLook,
+  type LookValue,
+  leastReplays,
+  planForced,
+  valueLooks,
+} from './looks/plan-forced.ts';
 export { type LookSummary, summarizeLooks } from './looks/summarize.ts';
 export { watchLooks } from './looks/watch.ts';
 export type { LookKind, LookWindow } from './looks/window.ts';
@@ -106,7 +113,7 @@ export { type Comparison, compareTallies } from './trials/compare.ts';
 export { complexityOf } from './trials/complexity.ts';
 export { canonicalJson, inputHash } from './trials/input-hash.ts';
 export type * from './trials/report.ts';
-export { reportScheme } from './trials/report-scheme.ts';
+export { type FoundLooks, reportScheme } from './trials/report-scheme.ts';
 export { mergeTallies, runTrials, turnoverKinds } from './trials/run-trials.ts';
 export {
   applyStopRule,

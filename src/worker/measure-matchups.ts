@@ -2,8 +2,7 @@ import {
   applyStopRule,
   batchesOf,
   type ForcedTrial,
-  type LookSummary,
-  type LookValue,
+  type FoundLooks,
   type LookWindow,
   planForced,
   type StopRule,
@@ -27,10 +26,8 @@ export interface Effort {
 }
 
 /** What was found out about one setup. */
-export interface Measured {
+export interface Measured extends FoundLooks {
   readonly tally: Tally;
-  readonly looks: readonly LookSummary[];
-  readonly values: readonly LookValue[];
 }
 
 export interface MeasureOptions {
@@ -71,6 +68,7 @@ export async function measureMatchups(
   const goals = await forceAll(ask, setups, plans);
   return setups.map((_, index) => ({
     tally: tallies[index]!,
+    watched: effort.watched,
     looks: looks[index]!,
     values: valueLooks(plans[index]!, goals[index]!),
   }));

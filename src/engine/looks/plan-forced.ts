@@ -29,6 +29,12 @@ function spread<T>(items: readonly T[], most: number): readonly T[] {
   return Array.from({ length: most }, (_, at) => items[Math.floor(((at + 0.5) * items.length) / most)]!);
 }
 
+/**
+ * A worth that rests on fewer replays than this says next to nothing: half of its interval is .3 goals and more. Reports in words leave
+ * it out; numbers for other programs keep it with its count.
+ */
+export const leastReplays = 10;
+
 /** What a look is worth: goals from the moment that the carrier can first have seen it to the chance's end, 95 % interval. */
 export interface LookValue {
   readonly from: number;

@@ -5,7 +5,7 @@ import { mirrorMatchup, sampleMatchup } from '../chance/sample-matchup.fixture.t
 import { duty } from '../defense/duty.ts';
 import type { LookValue } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
-import { reportScheme } from './report-scheme.ts';
+import { type FoundLooks, reportScheme } from './report-scheme.ts';
 import { runTrials, turnoverKinds } from './run-trials.ts';
 
 const matchup = sampleMatchup();
@@ -20,6 +20,10 @@ function look(from: number, to: number, share: number, defender = 2): LookSummar
 
 function worth(from: number, to: number, value: number): LookValue {
   return { from, to, trials: 100, value, valueLow: value - 0.1, valueHigh: value + 0.1 };
+}
+
+function found(looks: readonly LookSummary[], values: readonly LookValue[]): FoundLooks {
+  return { watched: 60, looks, values };
 }
 
 describe('what a play does against a scheme', () => {
@@ -69,29 +73,41 @@ describe('what a play does against a scheme', () => {
 describe('the looks of a report', () => {
   it('come best first by share times value, with the names of spots and defenders', () => {
     const looks = [look(0, 3, 0.2), look(1, 4, 0.9)];
-    const { looks: rows } = reportScheme(matchup, tally, looks, [worth(0, 3, 0.5), worth(1, 4, 0.3)]);
+    const { looks: rows } = reportScheme(matchup, tally, found(looks, [worth(0, 3, 0.5), worth(1, 4, 0.3)]));
     expect(rows.map(({ from, to }) => `${from}>${to}`)).toEqual(['TR>WL', 'P>WR']);
     expect(rows[0]).toMatchObject({
       value: 0.3,
+      replays: 100,
       shotValue: 0.3,
       leftBy: { defender: 'lr', duty: 'split', lateBy: 0.4 },
     });
   });
 
+  it('put those whose worth rests on few replays last, by their odds', () => {
+    const looks = [look(0, 3, 0.2), look(1, 4, 0.9), look(2, 5, 0.3)];
+    const few = (from: number, to: number): LookValue => ({ ...worth(from, to, 2), trials: 3 });
+    const { looks: rows } = reportScheme(matchup, tally, found(looks, [few(0, 3), worth(1, 4, 0.3), few(2, 5)]));
+    expect(rows.map(({ share, replays }) => [share, replays])).toEqual([
+      [0.9, 100],
+      [0.3, 3],
+      [0.2, 3],
+    ]);
+  });
+
   it('are at most eight, and only those whose value is known', () => {
     const looks = Array.from({ length: 12 }, (_, at) => look(at % 6, (at + 1 + Math.floor(at / 6)) % 6, 0.5));
     const values = looks.slice(0, 10).map(({ from, to }) => worth(from, to, 0.3));
-    expect(reportScheme(matchup, tally, looks, values).looks).toHaveLength(8);
-    expect(reportScheme(matchup, tally, looks, values.slice(0, 2)).looks).toHaveLength(2);
+    expect(reportScheme(matchup, tally, found(looks, values)).looks).toHaveLength(8);
+    expect(reportScheme(matchup, tally, found(looks, values.slice(0, 2))).looks).toHaveLength(2);
   });
 
   it('name nobody when the scheme leaves the man', () => {
-    const [row] = reportScheme(matchup, tally, [look(0, 3, 1, -1)], [worth(0, 3, 0.3)]).looks;
+    const [row] = reportScheme(matchup, tally, found([look(0, 3, 1, -1)], [worth(0, 3, 0.3)])).looks;
     expect(row!.leftBy).toEqual({ defender: null, duty: 'left free', lateBy: 0 });
   });
 
   it('name the man on the other side when the chance is mirrored', () => {
-    const [row] = reportScheme(mirrorMatchup(matchup), tally, [look(0, 3, 1)], [worth(0, 3, 0.3)]).looks;
+    const [row] = reportScheme(mirrorMatchup(matchup), tally, found([look(0, 3, 1)], [worth(0, 3, 0.3)])).looks;
     expect([row!.from, row!.to, row!.leftBy.defender]).toEqual(['P', 'WL', 'll']);
   });
 });

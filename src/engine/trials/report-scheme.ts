@@ -1,7 +1,7 @@
 import type { Matchup } from '../chance/matchup.ts';
 import { dutyNames } from '../defense/duty.ts';
 import { mirrorDefenderName } from '../defense/mirror-name.ts';
-import type { LookValue } from '../looks/plan-forced.ts';
+import { type LookValue, leastReplays } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
 import { estimateCount } from '../statistics/estimate-count.ts';
 import { quartiles } from '../statistics/quantile.ts';
@@ -13,16 +13,22 @@ import type { Tally } from './tally.ts';
 /** Looks listed for one scheme. */
 const mostLooks = 8;
 
+/** What watching a play's trials brought. */
+export interface FoundLooks {
+  /** Trials watched. */
+  readonly watched: number;
+  readonly looks: readonly LookSummary[];
+  readonly values: readonly LookValue[];
+}
+
+const nothingFound: FoundLooks = { watched: 0, looks: [], values: [] };
+
 /**
  * What a play does against a scheme: a tally of its trials, and the looks of its watched trials with what they were found to be worth.
- * Looks without a value are left out; pass none of both when only goals are wanted. Best looks first, by share x value.
+ * Looks without a value are left out; pass nothing found when only goals are wanted. Best looks first, by share x value,
+ * then those whose value rests on too few replays.
  */
-export function reportScheme(
-  matchup: Matchup,
-  tally: Tally,
-  looks: readonly LookSummary[] = [],
-  values: readonly LookValue[] = [],
-): SchemeReport {
+export function reportScheme(matchup: Matchup, tally: Tally, found: FoundLooks = nothingFound): SchemeReport {
   const trials = tally.to - tally.from;
   return {
     scheme: matchup.scheme.id,
@@ -38,7 +44,8 @@ export function reportScheme(
     onTarget: share(tally.onTarget, tally.shots),
     assisted: share(tally.assistedGoals, tally.goals),
     play: reportPlay(matchup, tally, trials),
-    looks: reportLooks(matchup, looks, values),
+    watched: found.watched,
+    looks: reportLooks(matchup, found),
     back: { mean: share(tally.backSum, tally.losses), fastBreak: share(tally.fastBreaks, tally.losses) },
   };
 }
@@ -56,16 +63,31 @@ function share(part: number, whole: number): number {
   return whole === 0 ? 0 : part / whole;
 }
 
-function reportLooks(matchup: Matchup, looks: readonly LookSummary[], values: readonly LookValue[]): LookReport[] {
+function reportLooks(matchup: Matchup, { looks, values }: FoundLooks): LookReport[] {
   const reports: LookReport[] = [];
   for (const look of looks) {
     const value = values.find(({ from, to }) => from === look.from && to === look.to);
     if (value !== undefined) reports.push(reportLook(matchup, look, value));
   }
-  return reports.sort((a, b) => b.share * b.value - a.share * a.value).slice(0, mostLooks);
+  return reports.sort(bestFirst).slice(0, mostLooks);
 }
 
-function reportLook(matchup: Matchup, look: LookSummary, { value, valueLow, valueHigh }: LookValue): LookReport {
+/** A worth that rests on too few replays is luck: such looks come after the others, by the odds that were seen. */
+function bestFirst(a: LookReport, b: LookReport): number {
+  const [known, other] = [a.replays >= leastReplays, b.replays >= leastReplays];
+  if (known !== other) return known ? -1 : 1;
+  return known ? b.share * b.value - a.share * a.value : promise(b) - promise(a);
+}
+
+function promise({ share, completion, shotValue }: LookReport): number {
+  return share * completion * shotValue;
+}
+
+function reportLook(
+  matchup: Matchup,
+  look: LookSummary,
+  { value, valueLow, valueHigh, trials }: LookValue,
+): LookReport {
   const { spots } = matchup.play;
   const { kind, share, opens, closes, completion, shotOdds, leftBy } = look;
   return {
@@ -80,6 +102,7 @@ function reportLook(matchup: Matchup, look: LookSummary, { value, valueLow, valu
     value,
     valueLow,
     valueHigh,
+    replays: trials,
     leftBy: {
       defender: leftBy.defender < 0 ? null : defenderName(matchup, leftBy.defender),
       duty: leftBy.defender < 0 ? leftFree : dutyNames[leftBy.duty],

@@ -27,6 +27,8 @@ export interface LookReport {
   readonly value: number;
   readonly valueLow: number;
   readonly valueHigh: number;
+  /** Trials in which the look was taken to find its value: that many counts the value and its interval rest on. */
+  readonly replays: number;
   /** Who should have been there: defender's name, his duty's name, and how late he was, s; `defender` is null when the scheme leaves that man. */
   readonly leftBy: { readonly defender: string | null; readonly duty: string; readonly lateBy: number };
 }
@@ -57,6 +59,8 @@ export interface SchemeReport {
   readonly onTarget: number;
   readonly assisted: number;
   readonly play: PlayRunReport;
+  /** Trials that were watched for looks: the shares of `looks` are multiples of one in so many. */
+  readonly watched: number;
   readonly looks: readonly LookReport[];
   /** When the ball is lost: attackers between ball and midfield, and odds that the other side runs a fast break. */
   readonly back: { readonly mean: number; readonly fastBreak: number };
