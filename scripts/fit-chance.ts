@@ -33,8 +33,8 @@ const free: Readonly<Record<string, Free>> = {
   stallPatience: { part: 'parameters', step: 0.5, low: 0.5, high: 8 },
   swingTempo: { part: 'parameters', step: 0.3, low: 0.1, high: 4 },
   stripRate: { part: 'parameters', step: 0.03, low: 0, high: 0.5 },
-  scatterScale: { part: 'shotParameters', step: 0.06, low: 1.35, high: 1.6 },
-  keeperScale: { part: 'shotParameters', step: 0.03, low: 0.8, high: 0.9 },
+  scatterScale: { part: 'shotParameters', step: 0.04, low: 1.3, high: 1.6 },
+  keeperScale: { part: 'shotParameters', step: 0.02, low: 0.78, high: 0.9 },
   touchRate: { part: 'laneParameters', step: 2, low: 1, high: 40 },
 };
 const usual = [

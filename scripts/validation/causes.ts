@@ -7,9 +7,45 @@ export const causes: Readonly<Record<string, string>> = {
   'start-10m-12U': slowStart(),
   'start-10m-14U': slowStart(),
   'far-played':
-    'Nobody shoots from there: a carrier thinks of a shot only inside his range, and units that may wait for a better look do. The model alone gives such a shot the published odds (row far-model).',
+    'Nobody shoots from there: with the worth that carriers give to going on, a shot of .17 is never the better choice. Real shooters take some all the same. The model alone gives such a shot the published odds (row far-model).',
+  'pro-60-assisted': noDodger(),
+  'pro-30-assisted': noDodger(),
+  'pooled-assisted': noDodger(),
+  'assisted-better': noDodger(),
+  'pro-60-groundBallBeforeShot': lateEyes(),
+  'pro-30-groundBallBeforeShot': lateEyes(),
+  'pro-30-anyShot': oneTempo(),
+  'pro-30-shots': oneTempo(),
+  'hazard-shots-0': oneTempo(),
+  'hazard-shots-5': oneTempo(),
+  'hazard-shots-15': oneTempo(),
+  'hazard-shots-25': oneTempo(),
+  'hazard-goals-30': oneTempo(),
+  'hazard-shots-40': oneTempo(),
+  'hazard-goals-45': oneTempo(),
+  'hazard-shots-50': oneTempo(),
+  'hazard-shots-45': oneTempo(),
+  'hazard-goals-40': oneTempo(),
+  'hazard-goals-35': oneTempo(),
+  'hazard-shots-30': oneTempo(),
+  'hazard-goals-25': oneTempo(),
+  'hazard-shots-20': oneTempo(),
+  'college-conversion-p90':
+    'Blocks differ in play, scheme and discipline only, all of them with usual men; real teams differ in players too, so the best of them are better.',
 };
 
 function slowStart(): string {
   return 'Theirs is from memory. One top speed and one drag cannot give a boy both his measured 20 yd and a quick first 10 m: the preset keeps the measured one (docs/models/people.md).';
+}
+
+function noDodger(): string {
+  return 'Nobody beats his man with the ball here: a carrier shoots off a catch or after a run into room, so nearly every shot has a passer, and those without one are mostly free. A model of the dodge would mend it.';
+}
+
+function lateEyes(): string {
+  return 'Of the passes forced into a look one in ten is lost: carriers judge the lane by a picture .3 to .5 s old while defenders are already on their way (docs/models/chance.md, "Carriers trust too much").';
+}
+
+function oneTempo(): string {
+  return 'Ours are too much alike: every unit sets up in about 5 s, looks round once and runs its play. Real ones also strike at once, or wait for the end; so we have too few first shots early and late, and too many between.';
 }

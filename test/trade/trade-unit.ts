@@ -279,13 +279,12 @@ export function lessApart(a: readonly number[], b: readonly number[]): Differenc
  */
 const failed: Readonly<Record<string, 'short' | 'wrong'>> = {
   '1a': 'wrong',
-  '1b': 'wrong',
   '1c': 'wrong',
+  '2a': 'short',
   '2b': 'wrong',
-  '4a': 'short',
+  '3': 'wrong',
+  '5': 'short',
   '6a': 'short',
-  '7': 'short',
-  '9a': 'short',
 };
 
 /** Asserts what the page asks, more than `k` standard errors and more than the least effect, or what a failed fact is known to do. */

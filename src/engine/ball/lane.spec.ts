@@ -119,6 +119,7 @@ describe('lane', () => {
       [1, 6, 12, 27],
       [2, 12, 18, 27],
       [0, 5, 10, 20],
+      [0.3, 7, 14, 25],
       [2.5, 15, 22, 25],
     ]) {
       const start = flightTime(Math.min(p.releaseClear, length / 4), speed);
@@ -131,9 +132,10 @@ describe('lane', () => {
         const phi = (1 - Math.exp(-1.2 * since)) / 1.2;
         const covered = since > 0 ? 7.5 * (since - phi) : 0;
         const share = since > 0 ? Math.min(1, p.heldShare + ((1 - p.heldShare) * since) / p.swing) : p.heldShare;
-        const depth = (covered + pole * share - Math.hypot(x, y - distanceAfter(time, speed))) / p.touchDepth;
-        const inside = Math.min(1, Math.max(0, depth));
-        touches += (p.touchRate * inside ** 3 * (end - start)) / steps;
+        const away = Math.hypot(x, y - distanceAfter(time, speed));
+        const inside = Math.min(1, Math.max(0, (covered + pole * share - away) / p.touchDepth));
+        const body = Math.max(0, 1 - away / p.bodyReach);
+        touches += ((p.touchRate * inside ** 3 + p.bodyRate * body) * (end - start)) / steps;
       }
       const completion = lanePast([[x, y]], [0, length], speed, false, 0, p).completion;
       expect(Math.abs(completion - Math.exp(-touches))).toBeLessThan(0.02);

@@ -17,6 +17,9 @@ export interface LaneParameters {
   readonly touchRate: number;
   /** How far inside the stick's utmost reach the ball must be for the full rate, yd. */
   readonly touchDepth: number;
+  /** A man in the very way of the ball: touches per second when it would go through his middle, 1/s, and how far from it none are left, yd. */
+  readonly bodyRate: number;
+  readonly bodyReach: number;
   /** Share of the stick's reach that is covered before its owner has reacted, 0 to 1. */
   readonly heldShare: number;
   /** Time for the stick to go from where it is held to its utmost reach, s. */
@@ -35,8 +38,10 @@ export interface LaneParameters {
 
 /** Defaults; what each was fitted to or assumed from stands in docs/models/lane.md. */
 export const defaultLaneParameters: LaneParameters = {
-  touchRate: 10,
-  touchDepth: 2.2,
+  touchRate: 6,
+  touchDepth: 2.5,
+  bodyRate: 20,
+  bodyReach: 0.6,
   heldShare: 0.5,
   swing: 0.15,
   releaseClear: 3,
@@ -114,7 +119,7 @@ export function createLane(agents: number): Lane {
  * A defender keeps his velocity until he has reacted; from then on he can be anywhere in the disc of the drag model,
  * centre r + v phi, radius V (t - phi), phi = (1 - e^{-at}) / a (Fujimura and Sugihara 2005, doi 10.1002/scj.20254),
  * and his stick goes out to its reach. Where the ball is inside, touches come at `touchRate` times the cube of the
- * depth. Completion = e^{-integral}, as in path-integrated pass models (Spearman et al. 2017).
+ * depth, and at `bodyRate` more where it would have to go through himself. Completion = e^{-integral}, as in path-integrated pass models (Spearman et al. 2017).
  *
  * `motion` holds x, y, vx, vy per agent; agents `first` (included) to `end` (excluded) are looked at.
  * `readAhead` is the head start of defenders who saw the pass coming, s (0 for none).
@@ -288,6 +293,49 @@ function addTouches(
   }
   out.windowEnd_byAgent[agent] = sample;
   out.touches += touches;
+  standInTheWay(out, agent, motion, movers, parameters);
+}
+
+/**
+ * Add the touches of a man through whom the ball would have to go, where it passes him. By the closed form, because the samples lie farther
+ * apart than he is wide: the hazard falls in a straight line from `bodyRate` in his middle to nothing at `bodyReach`, and the ball crosses
+ * it at `away` yards from his middle.
+ */
+function standInTheWay(
+  out: Lane,
+  agent: number,
+  motion: Float64Array,
+  movers: LaneMovers,
+  { bodyRate, bodyReach, overheadLoss }: LaneParameters,
+): void {
+  const { length, distance_bySample: distances, time_bySample: times } = out;
+  const ux = (out.toX - out.fromX) / length;
+  const uy = (out.toY - out.fromY) / length;
+  const px = motion[agent * 4] - out.fromX;
+  const py = motion[agent * 4 + 1] - out.fromY;
+  const vx = motion[agent * 4 + 2];
+  const vy = motion[agent * 4 + 3];
+  const along = px * ux + py * uy;
+  let sample = 0;
+  while (sample < laneSamples && distances[sample] < along) sample++;
+  // In the passer's room and in the receiver's he is thrown around.
+  if (sample === 0 || sample === laneSamples) return;
+  // Until he has answered he goes on as he went; what he does after that is his stick's business.
+  const moved = Math.min(times[sample], Math.max(0, movers.reaction_byAgent[agent] - out.readAhead));
+  const away = Math.abs((px + vx * moved) * uy - (py + vy * moved) * ux);
+  if (away >= bodyReach) return;
+  const half = Math.sqrt(bodyReach * bodyReach - away * away);
+  const slope = away > 0 ? away * away * Math.log((bodyReach + half) / away) : 0;
+  const crossed = 2 * half - (half * bodyReach + slope) / bodyReach;
+  const speed = (distances[sample] - distances[sample - 1]) / (times[sample] - times[sample - 1]);
+  const overhead = Math.max(overheadRoomFloor, movers.stickReach_byAgent[agent] - overheadLoss);
+  const under = Math.max(0, 1 - out.rise_bySample[sample] / overhead);
+  const expected = (bodyRate * crossed * under) / speed;
+  const last = out.windowEnd_byAgent[agent] - 1;
+  const at = Math.min(last, Math.max(out.windowFirst_byAgent[agent], sample));
+  if (at < 0 || last < out.windowFirst_byAgent[agent]) return;
+  out.touches_byAgentSample[agent * laneSamples + at] += expected;
+  out.touches += expected;
 }
 
 /** A stick always gets this far above the level of a flat pass, however short it is, yd (assumption). */

@@ -33,8 +33,8 @@ export interface ShotParameters {
 
 /** Defaults for men's play; docs/models/shot.md says what each was fitted to or assumed from. */
 export const defaultShotParameters: ShotParameters = {
-  scatterScale: 1.4,
-  keeperScale: 0.81,
+  scatterScale: 1.42,
+  keeperScale: 0.8,
   nearDistance: 10.5,
   speedPower: 1,
   rushScatter: 0.8,
@@ -49,5 +49,5 @@ export const defaultShotParameters: ShotParameters = {
   releaseHeight: 1.9,
   screenDelay: 0.08,
   heldSlow: 0.95,
-  heldHard: 0.65,
+  heldHard: 0.6,
 };

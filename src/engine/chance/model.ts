@@ -186,7 +186,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
 function inTheseHands(parameters: ChanceParameters, matchup: Matchup, tables: readonly ShotTable[]): ChanceParameters {
   const shot =
     mean(tables.map((table) => shotValue(table, 0, usualShot.distance, 0, usualShot.rush))) / usualShot.ofPros;
-  const hands = shot * passNorm(matchup) ** 2;
+  const hands = shot * passNorm(matchup);
   const { evenStrength, continuationTop, playMargin, probeMargin, greedyMargin } = parameters;
   return {
     ...parameters,

@@ -10,6 +10,8 @@ import type { LookKind, LookWindow } from './window.ts';
 const watchEvery = 2;
 /** A look that is gone for no longer than this is still the same window. Seconds. */
 const flicker = 0.25;
+/** How much better than going on a look must be, as a share of what a carrier asks before he leaves the play for it: a coach sees more than one man can take. */
+const lookShare = 0.5;
 /** A look that is there for less than this is nothing that anybody could use. Seconds. */
 const shortestLook = 0.25;
 /** A script that runs longer than this is not watched further. Seconds. */
@@ -105,7 +107,7 @@ function watchMoment(watch: Watch): void {
       hand,
       state.bodies.motion,
       unsettledMates(spells, hand),
-      model.parameters.greedyMargin,
+      lookShare * model.parameters.playMargin,
     );
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
@@ -215,7 +217,7 @@ function closeSpell({ state, began, windows }: Watch, { from, to, since, last, w
 
 /** A look has to be better than going on, by as much as a carrier wants before he leaves the script for it. */
 function floorOf(model: ChanceModel, options: Options): number {
-  return options.holdValue + model.parameters.greedyMargin;
+  return options.holdValue + lookShare * model.parameters.playMargin;
 }
 
 function isShot(model: ChanceModel, options: Options): boolean {
