@@ -52,6 +52,7 @@ export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
 export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
 export { type ShotHeat, shotHeat } from './looks/heat.ts';
+export { type OwnThrowSummary, summarizeThrows } from './looks/own-throws.ts';
 export {
   forcedLooks,
   forcedPerLook,
@@ -61,7 +62,7 @@ export {
   valueLooks,
 } from './looks/plan-forced.ts';
 export { type LookSummary, summarizeLooks } from './looks/summarize.ts';
-export { watchLooks } from './looks/watch.ts';
+export { type WatchedPlay, watchLooks, watchPlay } from './looks/watch.ts';
 export type { LookKind, LookWindow } from './looks/window.ts';
 export * from './offense/assign.ts';
 export * from './offense/best-assignment.ts';

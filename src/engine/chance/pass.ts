@@ -127,7 +127,7 @@ function drawFate(model: ChanceModel, state: ChanceState): void {
   const { ball } = state;
   const { lane, touch } = model.scratch;
   const passer = model.athletes[ball.from];
-  const end = 6 + model.covering;
+  const end = model.agents;
   laneInto(
     lane,
     ball.fromX,
@@ -198,7 +198,8 @@ export function endPass(model: ChanceModel, state: ChanceState): void {
 
 function touchPass(model: ChanceModel, state: ChanceState): void {
   const { ball } = state;
-  const by = ball.fateBy - 6;
+  // The keeper is nobody's defender.
+  const by = ball.fateBy === model.keeper ? -1 : ball.fateBy - 6;
   if (ball.fate === passFate.intercepted) {
     state.recorder?.event({ kind: 'intercepted', time: state.time, by });
     ball.holder = ball.fateBy;

@@ -66,6 +66,7 @@ export type TraceEvent =
     }
   | { readonly kind: 'catch'; readonly time: number; readonly who: number }
   | { readonly kind: 'dropped'; readonly time: number; readonly who: number }
+  /** `by` is -1 for the keeper. */
   | { readonly kind: 'intercepted' | 'deflected' | 'stripped'; readonly time: number; readonly by: number }
   | { readonly kind: 'badPass'; readonly time: number }
   | { readonly kind: 'groundBall'; readonly time: number; readonly won: 'offense' | 'defense'; readonly who: number }

@@ -4,6 +4,7 @@ import { keeperLag } from '../ball/keeper.ts';
 import { laneInto } from '../ball/lane.ts';
 import { meanSquareError } from '../ball/pass-placement.ts';
 import { lookUpShot } from '../ball/shot-table.ts';
+import { crossesCage } from '../field/cage.ts';
 import { phiAt } from '../people/reach.ts';
 import { stepDown, stepIn, stepShare } from './goalward-step.ts';
 import { meetPassInto } from './meet-pass.ts';
@@ -253,7 +254,7 @@ function chooseHeight(
   motion: Float64Array,
 ): void {
   const { lane } = model.scratch;
-  const end = 6 + model.covering;
+  const end = model.agents;
   laneInto(
     lane,
     fromX,
@@ -269,7 +270,8 @@ function chooseHeight(
     telegraph + laneDoubt,
     model.laneParameters,
   );
-  out.completion_byMate[mate] = lane.completion;
+  // A flat ball does not go through the net.
+  out.completion_byMate[mate] = crossesCage(fromX, fromY, x, y) ? 0 : lane.completion;
   out.flight_byMate[mate] = lane.time;
   out.lob_byMate[mate] = 0;
   if (lane.completion > lobBelow || lane.length < lobLength) return;

@@ -8,16 +8,19 @@ export const forcedPerLook = 200;
 export const forcedLooks = 12;
 
 /**
- * The trials that have to be run to know what each look is worth: up to `perLook` for each of the first `looks`, spread evenly over
- * the trials in which it came open. The plan follows from the looks alone. In order of looks, then of trials.
+ * The trials that have to be run to know what each look is worth: up to `perLook` for each of the first `looks` and for each that the play
+ * throws itself (`own`), spread evenly over the trials in which it came open. The plan follows from its arguments alone. In order of looks,
+ * then of trials.
  */
 export function planForced(
   summaries: readonly LookSummary[],
   perLook = forcedPerLook,
   looks = forcedLooks,
+  own: readonly { readonly from: number; readonly to: number }[] = [],
 ): ForcedTrial[] {
+  const isOwn = (look: LookSummary): boolean => own.some(({ from, to }) => from === look.from && to === look.to);
   return summaries
-    .slice(0, looks)
+    .filter((look, at) => at < looks || isOwn(look))
     .flatMap(({ windows, from, to }) =>
       spread(windows, perLook).map((window) => ({ trial: window.trial, time: window.seenAt, from, to })),
     );

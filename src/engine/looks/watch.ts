@@ -3,6 +3,7 @@ import { createOptions, type Options } from '../chance/options.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
 import { weighInto } from '../chance/weigh.ts';
+import { isAskedFor, type OwnThrow, type OwnThrowSeen, ownMates, ownThrows } from './own-throws.ts';
 import { type Left, whoLeft } from './who-left.ts';
 import type { LookKind, LookWindow } from './window.ts';
 
@@ -48,6 +49,10 @@ interface Watch {
   readonly options: Options;
   readonly spells: Map<number, Spell>;
   readonly windows: LookWindow[];
+  /** The play's own passes, their receivers by carrier, and what became of those that this trial came to. */
+  readonly throws: readonly OwnThrow[];
+  readonly mates_byCarrier: Uint8Array;
+  readonly seen_byThrow: Map<number, OwnThrowSeen>;
   /** When the script's first beat started; NaN before. Kept here, because the last ten seconds start a script anew. */
   began: number;
   /** `heldSince` of the last possession in which the holder could act: at its first moment his pass may already be on its way. */
@@ -56,18 +61,37 @@ interface Watch {
   thrownAt: number;
 }
 
+/** What was seen in some watched trials, in their order. Plain data. */
+export interface WatchedPlay {
+  /** The play's own passes, and what became of each in the trials that came to it. */
+  readonly throws: readonly OwnThrow[];
+  readonly seen: readonly OwnThrowSeen[];
+  readonly windows: readonly LookWindow[];
+}
+
 /**
  * Watch trials `from` (included) to `to` (excluded): the script runs by itself, nobody takes an opening, and every look that
  * is truly there (not only the ones a carrier would notice) is kept as a window. Stops each trial where its script ends.
  */
-export function watchLooks(model: ChanceModel, state: ChanceState, from: number, to: number): LookWindow[] {
+export function watchPlay(model: ChanceModel, state: ChanceState, from: number, to: number): WatchedPlay {
   const windows: LookWindow[] = [];
+  const seen: OwnThrowSeen[] = [];
+  const throws = ownThrows(model.program.script);
+  const mates_byCarrier = ownMates(throws);
   const options = createOptions();
   for (let trial = from; trial < to; trial++) {
     const began = Number.NaN;
-    watchTrial({ model, state, options, spells: new Map(), windows, began, possession: began, thrownAt: began }, trial);
+    const fresh = { spells: new Map(), seen_byThrow: new Map(), began, possession: began, thrownAt: began };
+    const watch: Watch = { model, state, options, windows, throws, mates_byCarrier, ...fresh };
+    watchTrial(watch, trial);
+    seen.push(...watch.seen_byThrow.values());
   }
-  return windows;
+  return { throws, seen, windows };
+}
+
+/** The windows alone. */
+export function watchLooks(model: ChanceModel, state: ChanceState, from: number, to: number): LookWindow[] {
+  return [...watchPlay(model, state, from, to).windows];
 }
 
 function watchTrial(watch: Watch, trial: number): void {
@@ -106,11 +130,13 @@ function watchMoment(watch: Watch): void {
       state,
       hand,
       state.bodies.motion,
-      unsettledMates(spells, hand),
+      unsettledMates(spells, hand) | watch.mates_byCarrier[hand],
       lookShare * model.parameters.playMargin,
     );
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
+    // What replaces the script in the last ten seconds is another play.
+    if (!state.lastTen) watchThrows(watch, hand, canAct);
   }
   for (const [key, spell] of spells) {
     if (!hasGone(state, spell, hand)) continue;
@@ -167,6 +193,19 @@ function watchLook(watch: Watch, from: number, to: number, canAct: boolean): voi
   if (isThere) spell.last = state.time;
   if (spell.window === null && isThere && canAct) spell.window = openWindow(watch, spell);
   if (spell.window !== null && !spell.window.settled) settle(watch, spell.window, from, to);
+}
+
+function watchThrows({ model, state, options, throws, seen_byThrow }: Watch, hand: number, canAct: boolean): void {
+  for (const [own, asked] of throws.entries()) {
+    if (asked.from !== hand || !isAskedFor(state, asked, canAct)) continue;
+    const before = seen_byThrow.get(own);
+    seen_byThrow.set(own, {
+      trial: state.trial,
+      own,
+      opened: before?.opened === true || isLook(model, options, asked.to),
+      completion: Math.max(before?.completion ?? 0, options.completion_byMate[asked.to]!),
+    });
+  }
 }
 
 function openWindow(watch: Watch, { from, to, since }: Spell): OpenWindow {

@@ -23,7 +23,7 @@ function worth(from: number, to: number, value: number): LookValue {
 }
 
 function found(looks: readonly LookSummary[], values: readonly LookValue[]): FoundLooks {
-  return { watched: 60, looks, values };
+  return { watched: 60, looks, values, own: [] };
 }
 
 describe('what a play does against a scheme', () => {

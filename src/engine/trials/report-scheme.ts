@@ -1,16 +1,17 @@
 import type { Matchup } from '../chance/matchup.ts';
 import { dutyNames } from '../defense/duty.ts';
 import { mirrorDefenderName } from '../defense/mirror-name.ts';
+import type { OwnThrowSummary } from '../looks/own-throws.ts';
 import { type LookValue, leastReplays } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
 import { estimateCount } from '../statistics/estimate-count.ts';
 import { quartiles } from '../statistics/quantile.ts';
 import { wilsonInterval } from '../statistics/wilson-interval.ts';
-import type { LookReport, PlayRunReport, SchemeReport } from './report.ts';
+import type { LookReport, OwnThrowReport, PlayRunReport, SchemeReport } from './report.ts';
 import { turnoverKinds } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 
-/** Looks listed for one scheme. */
+/** Looks listed for one scheme, besides those that the play throws itself. */
 const mostLooks = 8;
 
 /** What watching a play's trials brought. */
@@ -19,9 +20,10 @@ export interface FoundLooks {
   readonly watched: number;
   readonly looks: readonly LookSummary[];
   readonly values: readonly LookValue[];
+  readonly own: readonly OwnThrowSummary[];
 }
 
-const nothingFound: FoundLooks = { watched: 0, looks: [], values: [] };
+const nothingFound: FoundLooks = { watched: 0, looks: [], values: [], own: [] };
 
 /**
  * What a play does against a scheme: a tally of its trials, and the looks of its watched trials with what they were found to be worth.
@@ -46,6 +48,7 @@ export function reportScheme(matchup: Matchup, tally: Tally, found: FoundLooks =
     play: reportPlay(matchup, tally, trials),
     watched: found.watched,
     looks: reportLooks(matchup, found),
+    own: found.own.map((own) => reportThrow(matchup, own)),
     back: { mean: share(tally.backSum, tally.losses), fastBreak: share(tally.fastBreaks, tally.losses) },
   };
 }
@@ -63,13 +66,30 @@ function share(part: number, whole: number): number {
   return whole === 0 ? 0 : part / whole;
 }
 
-function reportLooks(matchup: Matchup, { looks, values }: FoundLooks): LookReport[] {
+function reportLooks(matchup: Matchup, { looks, values, own }: FoundLooks): LookReport[] {
   const reports: LookReport[] = [];
   for (const look of looks) {
     const value = values.find(({ from, to }) => from === look.from && to === look.to);
     if (value !== undefined) reports.push(reportLook(matchup, look, value));
   }
-  return reports.sort(bestFirst).slice(0, mostLooks);
+  const { spots } = matchup.play;
+  const isOwn = (look: LookReport): boolean =>
+    own.some(({ from, to }) => spots[from].id === look.from && spots[to].id === look.to);
+  return reports.sort(bestFirst).filter((look, at) => at < mostLooks || isOwn(look));
+}
+
+function reportThrow({ play }: Matchup, own: OwnThrowSummary): OwnThrowReport {
+  const { style, from, to, asked, beat, reached, share, completion } = own;
+  return {
+    kind: style === 'adjacent' ? 'pass' : style,
+    from: play.spots[from].id,
+    to: play.spots[to].id,
+    asked,
+    beat: beat < 0 ? null : play.beats[beat].id,
+    reached,
+    share,
+    completion: reached === 0 ? null : completion,
+  };
 }
 
 /** A worth that rests on too few replays is luck: such looks come after the others, by the odds that were seen. */

@@ -33,6 +33,22 @@ export interface LookReport {
   readonly leftBy: { readonly defender: string | null; readonly duty: string; readonly lateBy: number };
 }
 
+/** One pass that the play names itself, in a beat or in a read, and what became of it in the watched trials. */
+export interface OwnThrowReport {
+  readonly kind: 'pass' | 'skip' | 'feed';
+  readonly from: string;
+  readonly to: string;
+  readonly asked: 'script' | 'read';
+  /** Id of the beat it belongs to; `null` for a read that counts in every beat. */
+  readonly beat: string | null;
+  /** Share of the watched trials in which the play came to it, 0 to 1: the man had the ball when it was asked for. 0: never reached. */
+  readonly reached: number;
+  /** Share of the watched trials in which it then was a look: open, and worth more than going on. Never more than `reached`. */
+  readonly share: number;
+  /** Mean of its best odds to be caught in the trials that came to it, 0 to 1; `null` when none did. */
+  readonly completion: number | null;
+}
+
 /** How much of the play was run. The last ten seconds' own beats are not counted. */
 export interface PlayRunReport {
   /** Share of chances in which it began. */
@@ -62,6 +78,7 @@ export interface SchemeReport {
   /** Trials that were watched for looks: the shares of `looks` are multiples of one in so many. */
   readonly watched: number;
   readonly looks: readonly LookReport[];
+  readonly own: readonly OwnThrowReport[];
   /** When the ball is lost: attackers between ball and midfield, and odds that the other side runs a fast break. */
   readonly back: { readonly mean: number; readonly fastBreak: number };
 }
