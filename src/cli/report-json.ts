@@ -22,8 +22,19 @@ function playJson({ engine, seed, inputHash, play, side, penalty, results }: Pla
 }
 
 function schemeJson(result: SchemeReport): object {
-  const { scheme, trials, goalsPerChance, shotsPerChance, turnoversPerChance, firstShot, play, watched, looks, back } =
-    result;
+  const {
+    scheme,
+    trials,
+    goalsPerChance,
+    shotsPerChance,
+    turnoversPerChance,
+    firstShot,
+    play,
+    watched,
+    looks,
+    own,
+    back,
+  } = result;
   return {
     scheme,
     trials,
@@ -34,6 +45,7 @@ function schemeJson(result: SchemeReport): object {
     play,
     watched,
     looks: looks.map(lookJson),
+    own,
     back,
   };
 }

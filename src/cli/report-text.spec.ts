@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { OwnThrowReport } from '../engine/index.ts';
 import { compareText } from './compare-text.ts';
 import { lookSentence } from './look-words.ts';
 import { count, perChance, percent, withInterval } from './number-text.ts';
@@ -52,6 +53,38 @@ describe('reportText', () => {
     expect(told(0.5, 0.5, 0)).toContain('begins in 50 of 100 man-ups against Box and one, zone. Its passes');
     expect(told(0.5, 0.5, 0)).toContain('"b1" never began.');
     expect(told(0.5, 0.5, 0.1)).not.toContain('never began');
+  });
+
+  it('shows what became of the passes that the play asks for, whether they opened or not', () => {
+    const sample = sampleScheme('box-zone', 0.34, 0.03);
+    const own = (
+      to: string,
+      rest: Partial<OwnThrowReport> = {},
+      reached = { reached: 0.4, share: 0, completion: 0.52 } as Partial<OwnThrowReport>,
+    ): OwnThrowReport =>
+      ({ kind: 'skip', from: 'X', to, asked: 'script', beat: 'low', ...reached, ...rest }) as OwnThrowReport;
+    const told = (...throws: readonly OwnThrowReport[]): string =>
+      reportText(sampleReport('p', [{ ...sample, own: throws }]), sampleNames);
+    // Open somewhere, but not among the best: its own numbers; covered; never come to; a read of every step.
+    const text = told(
+      own('WR', { share: 0.2 }),
+      own('TL'),
+      own('C', { kind: 'feed' }, { reached: 0, share: 0, completion: null }),
+    );
+    expect(text).toMatch(/^\* skip X to WR +20 % +52 % +low, 40 %$/m);
+    expect(text).toMatch(/^\* skip X to TL +0 % +52 % +low, 40 %$/m);
+    expect(text).toMatch(/^\* feed X to C +- +low, never$/m);
+    expect(told(own('P', { kind: 'pass', asked: 'read', beat: null }))).toMatch(/^\* pass X to P .* read, 40 %$/m);
+    // Among the best looks it is marked, and not told twice.
+    const marked = told(own('WL', { from: 'TR' }));
+    expect(marked).toMatch(/^\* skip TR to WL +62 %/m);
+    expect(marked.match(/skip TR to WL/g)).toHaveLength(2);
+    expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+    // Plain passes round the set are left out when there is anything else, and there are at most three rows.
+    const many = told(own('P', { kind: 'pass' }), ...['a', 'b', 'c', 'd'].map((to) => own(to)));
+    expect(many).not.toContain('pass X to P');
+    expect(many.match(/^\* /gm)).toHaveLength(3);
+    expect(told(own('P', { kind: 'pass' }), own('Q', { kind: 'pass' }))).toMatch(/^\* pass X to Q/m);
   });
 
   it('shows no worth that rests on too few replays, and says on how many the others do', () => {
@@ -195,6 +228,7 @@ describe('reportsJson', () => {
       'play',
       'watched',
       'looks',
+      'own',
       'back',
     ]);
     expect(Object.keys(result.goalsPerChance as object)).toEqual(['mean', 'low', 'high']);

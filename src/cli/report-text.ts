@@ -1,22 +1,12 @@
-import {
-  type Interval,
-  type LookReport,
-  leastReplays,
-  type PlayReport,
-  type SchemeReport,
-  type TurnoverKind,
-} from '../engine/index.ts';
+import { type Interval, leastReplays, type PlayReport, type SchemeReport, type TurnoverKind } from '../engine/index.ts';
 import { turnoverNames } from '../render/index.ts';
-import { isWorthKnown, leftByCell, lookName, lookSentence, worthCell } from './look-words.ts';
+import { looksSentence, looksTable } from './looks-table.ts';
 import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
 import { playRunSentence, playRunTable } from './play-run-text.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
-import { formatTable, type Row, tableWidth } from './table.ts';
+import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
-
-/** How many looks are listed for each scheme: more than a unit can hold in mind helps nobody. */
-const looksShown = 3;
 
 /** One play against the schemes it was tested with, as tables of 80 columns with a sentence beside each. */
 export function reportText(report: PlayReport, names: ReportNames, whole?: OpponentWhole): string {
@@ -47,7 +37,10 @@ export function howToRead(reports: readonly PlayReport[]): string {
       `the ${watched} man-ups watched for looks in which it was there at all. When: its median start and end after the play ` +
       'began. There: passes that arrive. Shot: goal odds of the shot it leads to at once. Worth: goals to be expected from ' +
       `then on, the mean of at most ${replays} replays in which it was taken; few: fewer than ${leastReplays} of them. Left by: ` +
-      'whose man he was and by which duty; plan: the scheme leaves that man.',
+      'whose man he was and by which duty; plan: the scheme leaves that man. *: a pass that the play or a read asks for. Below ' +
+      'the best looks stand those that are not among them: opens, how often the pass was there when it was asked for; there, its ' +
+      'best odds; and, last, the step it belongs to with the share of man-ups that came to it, or never. 0 % with good odds: it ' +
+      'led to nothing better than going on.',
   );
 }
 
@@ -129,47 +122,6 @@ function summarySentence(report: PlayReport, names: ReportNames): string {
     `${names.play} does best against ${schemeName(best.scheme, names)} (${perChance(best.goalsPerChance.mean)}) and worst against ` +
     `${schemeName(worst.scheme, names)} (${perChance(worst.goalsPerChance.mean)}), ${gap}.`
   );
-}
-
-function looksTable(report: PlayReport, names: ReportNames): string {
-  const rows = report.results.flatMap((result): readonly Row[] => {
-    const looks = result.looks.slice(0, looksShown).map(lookRow);
-    return looks.length === 0 ? [] : [{ section: `Against ${schemeName(result.scheme, names)}` }, ...looks];
-  });
-  if (rows.length === 0) return '';
-  return formatTable(
-    [
-      { title: 'what comes open', align: 'left', flexible: true },
-      { title: 'opens', align: 'right' },
-      { title: 'when, s', align: 'right' },
-      { title: 'there', align: 'right' },
-      { title: 'shot', align: 'right' },
-      { title: 'worth', align: 'right' },
-      { title: 'left by (s late)', align: 'left', flexible: true },
-    ],
-    rows,
-  );
-}
-
-function lookRow(look: LookReport): readonly string[] {
-  return [
-    `  ${lookName(look)}`,
-    percent(look.share),
-    `${tenth(look.opens)}-${tenth(look.closes)}`,
-    percent(look.completion),
-    percent(look.shotValue),
-    worthCell(look),
-    leftByCell(look.leftBy),
-  ];
-}
-
-function looksSentence(report: PlayReport, names: ReportNames): string {
-  const results = report.results.filter((result) => result.looks.length > 0);
-  const worth = ([look]: readonly LookReport[]): number => (look !== undefined && isWorthKnown(look) ? look.value : -1);
-  const first = [...results].sort((a, b) => worth(b.looks) - worth(a.looks))[0];
-  const look = first?.looks.find(isWorthKnown) ?? first?.looks[0];
-  if (first === undefined || look === undefined) return 'No look came open often enough to be listed.';
-  return lookSentence(schemeName(first.scheme, names), look);
 }
 
 function lossTable(report: PlayReport, names: ReportNames): string {

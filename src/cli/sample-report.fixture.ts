@@ -75,6 +75,7 @@ export function sampleScheme(scheme: string, goals: number, half: number): Schem
         leftBy: { defender: null, duty: 'place', lateBy: 0 },
       },
     ],
+    own: [],
     back: { mean: 2.4, fastBreak: 0.18 },
   };
 }

@@ -5,7 +5,7 @@ import {
   createChanceState,
   forceLooks,
   runTrials,
-  watchLooks,
+  watchPlay,
 } from '../engine/index.ts';
 import { type Playbook, parsePlaybook } from '../playbook/index.ts';
 import { buildMatchup } from './build-matchup.ts';
@@ -20,7 +20,7 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
     case 'tally':
       return { kind: 'tally', tally: runTrials(model, state, request.range.from, request.range.to) };
     case 'watch':
-      return { kind: 'watch', windows: watchLooks(model, state, request.range.from, request.range.to) };
+      return { kind: 'watch', watched: watchPlay(model, state, request.range.from, request.range.to) };
     case 'force':
       return { kind: 'force', goals: forceLooks(model, state, request.trials) };
     default:

@@ -3,12 +3,13 @@ import {
   batchesOf,
   type ForcedTrial,
   type FoundLooks,
-  type LookWindow,
   planForced,
   type StopRule,
   summarizeLooks,
+  summarizeThrows,
   type Tally,
   valueLooks,
+  type WatchedPlay,
 } from '../engine/index.ts';
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import { chunksOf, trialBatches } from './trial-batches.ts';
@@ -62,15 +63,16 @@ export async function measureMatchups(
     return pool.answer(requests, options);
   };
   const tallies = await tallyAll(ask, setups, effort.rule, pool.threads);
-  const windows = await watchAll(ask, setups, effort.watched);
-  const looks = windows.map((one) => summarizeLooks(one, effort.watched));
-  const plans = looks.map((one) => planForced(one, effort.perLook, effort.looks));
+  const watched = await watchAll(ask, setups, effort.watched);
+  const looks = watched.map(({ windows }) => summarizeLooks(windows, effort.watched));
+  const plans = looks.map((one, index) => planForced(one, effort.perLook, effort.looks, watched[index]!.throws));
   const goals = await forceAll(ask, setups, plans);
   return setups.map((_, index) => ({
     tally: tallies[index]!,
     watched: effort.watched,
     looks: looks[index]!,
     values: valueLooks(plans[index]!, goals[index]!),
+    own: summarizeThrows(watched[index]!.throws, watched[index]!.seen, effort.watched),
   }));
 }
 
@@ -101,13 +103,22 @@ async function tallyAll(ask: Ask, setups: readonly TrialSetup[], rule: StopRule,
   return setups.map((_, index) => done.get(index)!);
 }
 
-async function watchAll(ask: Ask, setups: readonly TrialSetup[], watched: number): Promise<LookWindow[][]> {
+async function watchAll(ask: Ask, setups: readonly TrialSetup[], watched: number): Promise<WatchedPlay[]> {
   const ranges = trialBatches(0, watched);
   const answers = await ask(
     setups.flatMap((setup) => ranges.map((range) => ({ kind: 'watch', setup, range }) as const)),
   );
-  const windows = answers.map((answer) => expectKind(answer, 'watch').windows);
-  return setups.map((_, index) => windows.slice(index * ranges.length, (index + 1) * ranges.length).flat());
+  const parts = answers.map((answer) => expectKind(answer, 'watch').watched);
+  return setups.map((_, index) => joinWatched(parts.slice(index * ranges.length, (index + 1) * ranges.length)));
+}
+
+/** Every part names the same throws; without a part there are none to name. */
+function joinWatched(parts: readonly WatchedPlay[]): WatchedPlay {
+  return {
+    throws: parts[0]?.throws ?? [],
+    seen: parts.flatMap(({ seen }) => seen),
+    windows: parts.flatMap(({ windows }) => windows),
+  };
 }
 
 /** Forced trials in one request: about as much work as a batch. */

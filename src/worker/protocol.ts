@@ -1,4 +1,4 @@
-import type { ForcedTrial, Level, LookWindow, Tally } from '../engine/index.ts';
+import type { ForcedTrial, Level, Tally, WatchedPlay } from '../engine/index.ts';
 
 /**
  * Everything that a set of trials depends on, as plain data that any worker can receive. Two setups that are equal
@@ -37,7 +37,7 @@ export type WorkerRequest =
 /** What a worker answers. */
 export type WorkerAnswer =
   | { readonly kind: 'tally'; readonly tally: Tally }
-  | { readonly kind: 'watch'; readonly windows: readonly LookWindow[] }
+  | { readonly kind: 'watch'; readonly watched: WatchedPlay }
   /** Goals from each forced look to its chance's end. */
   | { readonly kind: 'force'; readonly goals: Uint8Array }
   /** The setup names something that the playbook does not have: a plain sentence. */
