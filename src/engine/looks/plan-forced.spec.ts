@@ -42,6 +42,14 @@ describe('the trials that force looks', () => {
   it('follow the order of the looks and stop after the likeliest', () => {
     expect(planForced(looksOf(4, 3, 2), 2, 2).map(({ to }) => to)).toEqual([1, 1, 2, 2]);
   });
+
+  it('go on to those that the play throws itself', () => {
+    const own = [
+      { from: 0, to: 3 },
+      { from: 3, to: 0 },
+    ];
+    expect(planForced(looksOf(4, 3, 2, 2), 2, 1, own).map(({ to }) => to)).toEqual([1, 1, 3, 3]);
+  });
 });
 
 describe('what a look is worth', () => {

@@ -26,6 +26,20 @@ function found(looks: readonly LookSummary[], values: readonly LookValue[]): Fou
   return { watched: 60, looks, values, own: [] };
 }
 
+const ownSkip = { style: 'skip', asked: 'script', beat: 3, reached: 0.4, share: 0.1, completion: 0.8 } as const;
+
+describe("the play's own passes", () => {
+  it.each([
+    { own: ownSkip, told: { kind: 'skip', beat: 'back', reached: 0.4, share: 0.1, completion: 0.8 } },
+    { own: { ...ownSkip, style: 'adjacent', beat: 0 }, told: { kind: 'pass', beat: 'swing' } },
+    { own: { ...ownSkip, style: 'feed', asked: 'read', beat: -1 }, told: { kind: 'feed', asked: 'read', beat: null } },
+    { own: { ...ownSkip, reached: 0, share: 0, completion: 0 }, told: { reached: 0, share: 0, completion: null } },
+  ] as const)('have the names of their spots and beats: $own.style', ({ own, told }) => {
+    const [row] = reportScheme(matchup, tally, { ...found([], []), own: [{ from: 4, to: 0, ...own }] }).own;
+    expect(row).toMatchObject({ from: 'WL', to: 'P', ...told });
+  });
+});
+
 describe('what a play does against a scheme', () => {
   const report = reportScheme(matchup, tally);
   const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
@@ -99,6 +113,18 @@ describe('the looks of a report', () => {
     const values = looks.slice(0, 10).map(({ from, to }) => worth(from, to, 0.3));
     expect(reportScheme(matchup, tally, found(looks, values)).looks).toHaveLength(8);
     expect(reportScheme(matchup, tally, found(looks, values.slice(0, 2))).looks).toHaveLength(2);
+  });
+
+  it('are more when the play throws them itself', () => {
+    const looks = Array.from({ length: 12 }, (_, at) =>
+      look(at % 6, (at + 1 + Math.floor(at / 6)) % 6, 0.5 - at / 100),
+    );
+    const values = looks.map(({ from, to }) => worth(from, to, 0.3));
+    const last = looks.at(-1)!;
+    const own = { from: last.from, to: last.to, ...ownSkip };
+    const { looks: rows } = reportScheme(matchup, tally, { ...found(looks, values), own: [own] });
+    expect(rows).toHaveLength(9);
+    expect(rows.at(-1)!.share).toBe(last.share);
   });
 
   it('name nobody when the scheme leaves the man', () => {
