@@ -66,13 +66,16 @@ function callSentence(plays: readonly ComparedPlay[], names: readonly ReportName
   const meaning =
     'After ± stands half of the 95 % interval. Plays are compared man-up by man-up with the same luck, which tells them ' +
     'apart sooner than the intervals do.';
-  if (plays.length < 2) return meaning;
+  // One play has no rival, but its schemes are read against one another all the same.
+  if (plays.length < 2) return `${meaning} Where two numbers are nearer than their ± the gap may be luck.`;
   const calls = new Map<string, string[]>();
   for (const [row, result] of (plays[0]?.report.results ?? []).entries()) {
     const call = bestCall(row, plays, names);
     calls.set(call, [...(calls.get(call) ?? []), names[0]?.schemes[result.scheme] ?? result.scheme]);
   }
-  const sentences = [...calls].map(([call, schemes]) => `${call} against ${schemes.join('; ')}.`);
+  const sentences = [...calls].map(
+    ([call, schemes]) => `${call} against ${schemes.join('; ')}${call === unclear ? luck : ''}.`,
+  );
   return `${sentences.join(' ')} ${meaning}`;
 }
 
@@ -80,8 +83,12 @@ function bestCall(row: number, plays: readonly ComparedPlay[], names: readonly R
   const mean = (play: number): number => plays[play]?.report.results[row]?.goalsPerChance.mean ?? 0;
   const [best = 0, ...others] = [...plays.keys()].sort((a, b) => mean(b) - mean(a));
   const clear = others.every((other) => isBetter(plays[best]?.tallies[row], plays[other]?.tallies[row]));
-  return clear ? `Call ${names[best]?.play ?? plays[best]?.report.play}` : 'No play is clearly best';
+  return clear ? `Call ${names[best]?.play ?? plays[best]?.report.play}` : unclear;
 }
+
+const unclear = 'No play is clearly best';
+/** Said once, behind the schemes of which it is true. */
+const luck = ': there the gaps may be luck, and more --trials would tell';
 
 /** Whether the whole interval of the difference lies above zero. */
 function isBetter(one: Tally | undefined, other: Tally | undefined): boolean {

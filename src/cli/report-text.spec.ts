@@ -147,7 +147,15 @@ describe('compareText', () => {
     expect(text).toContain('0.34 ±0.03');
     const flat = text.replace(/\s+/g, ' ');
     expect(flat).toContain('Call Far corner against Box and one, zone.');
-    expect(flat).toContain('No play is clearly best against Four-man rotation, locked crease.');
+    expect(flat).toContain(
+      'No play is clearly best against Four-man rotation, locked crease: there the gaps may be luck, and more --trials would tell.',
+    );
+    // What is told apart is not called luck.
+    const apart = [
+      { report, tallies: [often, seldom] },
+      { report: other, tallies: [seldom, often] },
+    ];
+    expect(compareText(apart, [sampleNames, { ...sampleNames, play: 'Wheel' }])).not.toContain('may be luck');
     expect(widest(text)).toBeLessThanOrEqual(tableWidth);
   });
 
