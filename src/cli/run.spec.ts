@@ -239,6 +239,20 @@ describe('trace', () => {
     expect(await sliderule(['trace', demo, ...asked])).toEqual(first);
   });
 
+  it('says what the odds of a pass are, and ends with how much of the play was run', async () => {
+    for (const trial of ['0', '1', '2', '3']) {
+      const { out } = await sliderule(['trace', demo, ...asked, '--trial', trial]);
+      expect(out.replace(/\s+/g, ' ')).toContain('Odds of a pass: that it gets past the sticks and is caught');
+      expect(out).toMatch(
+        /\n\n(The play never began\.|Of the play: \d of \d steps begun)[^\n]*(\n[^\n]+)*\n\nSame man-up again/,
+      );
+      const begun = new Set(out.match(/Step "[a-z]+" begins/g));
+      if (/Of the play: (\d)/.exec(out)?.[1] !== undefined && !out.includes('last ten')) {
+        expect(Number(/Of the play: (\d)/.exec(out)![1])).toBe(begun.size);
+      }
+    }
+  });
+
   it('tells another one for another trial, and more with --duties', async () => {
     const first = await sliderule(['trace', demo, ...asked]);
     const second = await sliderule(['trace', demo, ...asked, '--trial', '1']);

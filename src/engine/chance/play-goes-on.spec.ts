@@ -22,8 +22,15 @@ function traces(choice: SampleChoice, count: number): Trace[] {
   return Array.from({ length: count }, (_, trial) => recordTrace(model, trial));
 }
 
-function of<K extends TraceEvent['kind']>(trace: Trace, kind: K): Extract<TraceEvent, { kind: K }>[] {
-  return trace.events.filter((event): event is Extract<TraceEvent, { kind: K }> => event.kind === kind);
+/** Some kinds share one form, so the form that has this kind among its own. */
+type EventOf<K extends TraceEvent['kind'], E = TraceEvent> = E extends { readonly kind: infer Kinds }
+  ? K extends Kinds
+    ? E
+    : never
+  : never;
+
+function of<K extends TraceEvent['kind']>(trace: Trace, kind: K): EventOf<K>[] {
+  return trace.events.filter((event) => event.kind === kind) as EventOf<K>[];
 }
 
 const pass = (by: string, to: string): Beat['actions'][number] => ({ kind: 'pass', by, to, style: 'adjacent' });
