@@ -28,8 +28,9 @@ export const causes: Readonly<Record<string, string>> = {
   'hazard-goals-40': oneTempo(),
   'hazard-goals-35': oneTempo(),
   'hazard-shots-30': oneTempo(),
-  'hazard-goals-25': oneTempo(),
   'hazard-shots-20': oneTempo(),
+  'pro-30-onTarget':
+    'Theirs differ between the columns, .619 and .656 of all shots, with nothing in a shorter penalty that would make shots straighter; ours are .60 in both, fitted on the first.',
   'college-conversion-p90':
     'Blocks differ in play, scheme and discipline only, all of them with usual men; real teams differ in players too, so the best of them are better.',
 };
