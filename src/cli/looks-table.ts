@@ -60,6 +60,11 @@ function isSamePass(own: OwnThrowReport, look: LookReport): boolean {
   return own.from === look.from && own.to === look.to;
 }
 
+/** Asked for twice, as by the script and by a read, it is one pass to look for. */
+function isSameThrow(one: OwnThrowReport, other: OwnThrowReport): boolean {
+  return one.from === other.from && one.to === other.to && one.kind === other.kind;
+}
+
 /** The play's own passes that are not among the looks above: the point of the play first, whether or not it ever opens. */
 function ownRows(result: SchemeReport): readonly Row[] {
   const above = result.looks.slice(0, looksShown);
@@ -67,13 +72,14 @@ function ownRows(result: SchemeReport): readonly Row[] {
   const pointed = hidden.filter(({ kind, asked }) => kind !== 'pass' || asked === 'read');
   return (pointed.length > 0 ? pointed : hidden.slice(-1))
     .sort((a, b) => Number(a.asked === 'read') - Number(b.asked === 'read'))
+    .filter((own, at, all) => all.findIndex((one) => isSameThrow(one, own)) === at)
     .slice(0, ownShown)
     .map((own) => ownRow(own, result));
 }
 
 function ownRow(own: OwnThrowReport, { looks }: SchemeReport): readonly string[] {
   const name = `* ${own.kind} ${own.from} to ${own.to}`;
-  if (own.completion === null) return [name, '-', '', '', '', '', `${placeOf(own)}, never`];
+  if (own.completion === null) return [name, '-', '', '', '', '', `${placeOf(own)} never`];
   const look = own.share > 0 ? looks.find((one) => isSamePass(own, one)) : undefined;
   return [
     name,
@@ -82,7 +88,7 @@ function ownRow(own: OwnThrowReport, { looks }: SchemeReport): readonly string[]
     percent(own.completion),
     look === undefined ? '' : percent(look.shotValue),
     look === undefined ? '' : worthCell(look),
-    `${placeOf(own)}, ${percent(own.reached)}`,
+    `${placeOf(own)} ${percent(own.reached)}`,
   ];
 }
 

@@ -71,15 +71,16 @@ describe('reportText', () => {
       own('TL'),
       own('C', { kind: 'feed' }, { reached: 0, share: 0, completion: null }),
     );
-    expect(text).toMatch(/^\* skip X to WR +20 % +52 % +low, 40 %$/m);
-    expect(text).toMatch(/^\* skip X to TL +0 % +52 % +low, 40 %$/m);
-    expect(text).toMatch(/^\* feed X to C +- +low, never$/m);
-    expect(told(own('P', { kind: 'pass', asked: 'read', beat: null }))).toMatch(/^\* pass X to P .* read, 40 %$/m);
+    expect(text).toMatch(/^\* skip X to WR +20 % +52 % +low 40 %$/m);
+    expect(text).toMatch(/^\* skip X to TL +0 % +52 % +low 40 %$/m);
+    expect(text).toMatch(/^\* feed X to C +- +low never$/m);
+    expect(told(own('P', { kind: 'pass', asked: 'read', beat: null }))).toMatch(/^\* pass X to P .* read 40 %$/m);
     // Among the best looks it is marked, and not told twice.
     const marked = told(own('WL', { from: 'TR' }));
     expect(marked).toMatch(/^\* skip TR to WL +62 %/m);
     expect(marked.match(/skip TR to WL/g)).toHaveLength(2);
     expect(widest(text)).toBeLessThanOrEqual(tableWidth);
+    expect(told(own('TL'), own('TL', { asked: 'read' })).match(/skip X to TL/g)).toHaveLength(1);
     // Plain passes round the set are left out when there is anything else, and there are at most three rows.
     const many = told(own('P', { kind: 'pass' }), ...['a', 'b', 'c', 'd'].map((to) => own(to)));
     expect(many).not.toContain('pass X to P');
