@@ -87,7 +87,8 @@ function takeRead(
 ): boolean {
   const { unit } = state;
   const reads = unit.script.reads;
-  if (unit.phase === phase.settingUp) return false;
+  // They are reads of the play: while the ball only goes round, nobody is where they were taught for.
+  if (unit.phase !== phase.script && unit.phase !== phase.free) return false;
   for (let index = 0; index < reads.length; index++) {
     const read = reads[index];
     if (read.carrier !== carrier || !belongsNow(state, read)) continue;

@@ -65,6 +65,8 @@ export function releasePass(model: ChanceModel, state: ChanceState): void {
   placeTarget(model, state, standardNormal(model.draws.words[0]), standardNormal(model.draws.words[1]));
   drawFate(model, state);
   if (state.recorder !== null) ball.completion = thrownPassOdds(model, state);
+  // A carry ends with the ball: where it was to lead nobody comes.
+  if (unit.task[passer] === task.carry) unit.task[passer] = task.stay;
   // The passer goes back to his place; the receiver's will be where he catches it, until he has passed it on.
   unit.station[2 * passer] = unit.post[2 * passer];
   unit.station[2 * passer + 1] = unit.post[2 * passer + 1];
