@@ -49,7 +49,16 @@ function nextContact(motion: Float64Array, i: number, other: number, to: number)
   for (let first = i, at = other * motionStride; first < to - 1; first++, at = (first + 1) * motionStride) {
     const x = motion[first * motionStride]!;
     const y = motion[first * motionStride + 1]!;
-    for (; at < end; at += motionStride) {
+    // Two at a time: the second man's numbers are on their way while the first is tested.
+    for (; at + motionStride < end; at += 2 * motionStride) {
+      const apartX = motion[at]! - x;
+      const apartY = motion[at + 1]! - y;
+      const nextX = motion[at + motionStride]! - x;
+      const nextY = motion[at + motionStride + 1]! - y;
+      if (apartX * apartX + apartY * apartY < contactSquared) return first * to + at / motionStride;
+      if (nextX * nextX + nextY * nextY < contactSquared) return first * to + at / motionStride + 1;
+    }
+    if (at < end) {
       const apartX = motion[at]! - x;
       const apartY = motion[at + 1]! - y;
       if (apartX * apartX + apartY * apartY < contactSquared) return first * to + at / motionStride;

@@ -96,6 +96,8 @@ function firstRoot(gap: (time: number) => number, before: number, after: number)
   let inside = after;
   for (let round = 0; round < 60; round++) {
     const middle = 0.5 * (outside + inside);
+    // The doubles have run out: no further round would change anything.
+    if (middle === outside || middle === inside) break;
     if (gap(middle) > 0) outside = middle;
     else inside = middle;
   }
