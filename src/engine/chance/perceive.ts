@@ -10,8 +10,13 @@ export function seenBy(model: ChanceModel, state: ChanceState, agent: number): F
 export function remember(state: ChanceState): void {
   const { motion, history } = state.bodies;
   const slot = history[state.step & (historySteps - 1)];
-  // Number by number: for fifty of them the call of `set` takes longer than the copy.
-  for (let at = 0; at < motion.length; at++) slot[at] = motion[at];
+  // Number by number, a man a round: for fifty of them the call of `set` takes longer than the copy.
+  for (let at = 0; at < motion.length; at += stride) {
+    slot[at] = motion[at];
+    slot[at + 1] = motion[at + 1];
+    slot[at + 2] = motion[at + 2];
+    slot[at + 3] = motion[at + 3];
+  }
 }
 
 /** Fill the whole history with the present picture: everyone has stood and looked before the whistle. */
