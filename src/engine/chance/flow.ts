@@ -87,11 +87,16 @@ export function advancePhase(model: ChanceModel, state: ChanceState): void {
       else if (since > restartPatience) enterPhase(state, phase.free);
       return;
     case phase.free:
-      if (runsAgain(model) && since > freePatience) startReset(model, state);
+      if (runsAgain(model) && since > freePatience && isIdle(state)) startReset(model, state);
       return;
     default:
       return;
   }
+}
+
+/** Whether somebody has the ball and has had the time to see that nothing comes open. */
+function isIdle({ ball, time }: ChanceState): boolean {
+  return ball.mode === ballMode.held && time - ball.heldSince > idleAfter;
 }
 
 /** A play that could not go on is not begun again against the same picture: the ball goes round first. At the start it has. */
@@ -119,6 +124,7 @@ function restartMan(model: ChanceModel, state: ChanceState): number {
 
 /** After a scramble the unit plays on this long before it sets up again. Seconds. */
 const freePatience = 4;
+const idleAfter = 1;
 
 /** Without a script: to the man who restarts the play, or on round the ring the way the ball was going. */
 export function swingOn(model: ChanceModel, state: ChanceState, carrier: number, options: Options): void {
