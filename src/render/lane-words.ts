@@ -9,6 +9,9 @@ export const emptyLane = 2.5;
 /** The man on the ball is no obstacle in the lane before the ball has come this far, yd: it leaves beside or above him. */
 const clearOfPasser = 2.5;
 
+/** What is said of a lane that no defender is near. */
+export const clearLane = 'nobody in the lane';
+
 /** Who stands in the lane of a pass as it is thrown: "nobody in the lane", or the nearest man and how far off it he is. */
 export function laneWords(trace: Trace, time: number, from: number, to: number, names: TraceNames): string {
   const frame = frameAt(trace, time);
@@ -19,7 +22,7 @@ export function laneWords(trace: Trace, time: number, from: number, to: number, 
   const offs = frame.defense.map((at) => distanceToSegment(at, release, end));
   const nearest = offs.reduce((best, off, index) => (off < offs[best]! ? index : best), 0);
   const off = offs[nearest];
-  if (off === undefined || off > emptyLane) return 'nobody in the lane';
+  if (off === undefined || off > emptyLane) return clearLane;
   if (off < 0.75) return `${defenderName(names, nearest)} stands in the lane`;
   return `${defenderName(names, nearest)} is ${yards(off)} off the lane`;
 }

@@ -65,6 +65,20 @@ describe('eventWords', () => {
       'P passes to TL to be safe: nobody in the lane (odds 99 %)',
     ],
     [
+      {
+        kind: 'pass',
+        ...at,
+        from: 0,
+        to: 2,
+        style: 'adjacent',
+        lob: false,
+        completion: 0.1,
+        believed: 0.9,
+        why: 'script',
+      },
+      'P passes to TL: nobody in the lane, but wide of him (odds 10 %, he thought 90 %)',
+    ],
+    [
       { kind: 'pass', ...at, from: 1, to: 4, style: 'skip', lob: false, completion: 0.4, believed: 0.9, why: 'open' },
       'TR skips to WL: tr stands in the lane (odds 40 %, he thought 90 %)',
     ],

@@ -1,6 +1,6 @@
 import type { ChanceEnd, Trace, TraceEvent, TurnoverKind } from '../engine/index.ts';
 import { dutyNames } from '../engine/index.ts';
-import { laneWords, roomWords, yards } from './lane-words.ts';
+import { clearLane, laneWords, roomWords, yards } from './lane-words.ts';
 import { passVerb, seconds } from './play-words.ts';
 import { attackerName, defenderName, type TraceNames } from './trace-names.ts';
 
@@ -167,11 +167,19 @@ function readTakenWords(event: Extract<TraceEvent, { kind: 'read' }>, names: Tra
 
 function passWords(event: Extract<TraceEvent, { kind: 'pass' }>, trace: Trace, names: TraceNames): string {
   const lob = event.lob ? ' over the sticks' : '';
-  const lane = event.lob ? '' : `: ${laneWords(trace, event.time, event.from, event.to, names)}`;
+  const way = laneWords(trace, event.time, event.from, event.to, names);
+  const lane = event.lob ? '' : `: ${way}${isWild(event, way) ? ', but wide of him' : ''}`;
   const why = event.why === 'safe' ? ' to be safe' : '';
   const from = attackerName(names, event.from);
   return `${from} ${passVerb(event.style)} ${attackerName(names, event.to)}${lob}${why}${lane} (odds ${oddsWords(event.completion)}${belief(event)})`;
 }
+
+/** A pass far worse than was thought, with no stick to blame, was thrown badly. */
+function isWild({ completion, believed }: Extract<TraceEvent, { kind: 'pass' }>, way: string): boolean {
+  return way === clearLane && believed - completion > badlyThrown;
+}
+
+const badlyThrown = 0.3;
 
 /** A carrier who is this far wrong about a pass has misjudged it; less is what anybody is out by. */
 const misjudged = 0.15;
