@@ -195,7 +195,7 @@ function staysOpen(
   const believed = options.completion_byMate[to];
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
-  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), 0);
+  weighPass(options, model, state, carrier, to, motion, true);
   const worse = Math.min(believed, options.completion_byMate[to]);
   options.completion_byMate[to] = worse;
   return worse >= model.parameters.openFloor * model.passNorm && options.value_byMate[to] > floor;
@@ -271,7 +271,7 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
 function isThereTwice(model: ChanceModel, state: ChanceState, carrier: number, to: number, options: Options): boolean {
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
-  weighPass(options, model, state, carrier, to, motion, timeLeft(model, state), 0);
+  weighPass(options, model, state, carrier, to, motion, true);
   return options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm;
 }
 

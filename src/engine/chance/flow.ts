@@ -1,4 +1,4 @@
-import { type ChanceModel, timeLeft } from './model.ts';
+import type { ChanceModel } from './model.ts';
 import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
 import { clearOrders, startScript } from './script.ts';
@@ -191,7 +191,7 @@ function onRound(model: ChanceModel, state: ChanceState, carrier: number, option
 /** Odds of a pass in the carrier's picture, weighed now if nothing asked for it before. */
 function judge(model: ChanceModel, state: ChanceState, carrier: number, mate: number, options: Options): number {
   if (mate !== carrier && options.completion_byMate[mate] === 0) {
-    weighPass(options, model, state, carrier, mate, model.scratch.foreseen, timeLeft(model, state), 0);
+    weighPass(options, model, state, carrier, mate, model.scratch.foreseen, true);
   }
   return options.completion_byMate[mate];
 }

@@ -16,7 +16,7 @@ const there = 0.5;
 const marked = 3;
 
 /**
- * Where a mate can take a ball that flies `flight` seconds, from the picture `motion`: x and y written to `out`.
+ * Where a mate can take a ball that flies for the seconds in `scratch.ahead`, from the picture `motion`: x and y written to `out`.
  *
  * One rule for the passer who judges a pass and for the ball that he then throws. A man who stands steps down to it. A man on his way is
  * led along it by the drag model, for the unit knows where its runners go, and never past the place where he is going to stop or turn.
@@ -27,8 +27,8 @@ export function meetPassInto(
   state: ChanceState,
   mate: number,
   motion: Float64Array,
-  flight: number,
 ): void {
+  const flight = model.scratch.ahead.seconds;
   const { target, effort } = state.bodies;
   const x = motion[stride * mate];
   const y = motion[stride * mate + 1];

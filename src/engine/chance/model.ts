@@ -141,7 +141,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
   const shotTables = matchup.six.map((athlete) => sharedShotTable(athlete, matchup.keeper, shotParameters));
   return {
     matchup,
-    parameters: inTheseHands(parameters, matchup, shotTables),
+    parameters: copyByField(inTheseHands(parameters, matchup, shotTables)),
     program,
     athletes,
     agents,
@@ -165,7 +165,7 @@ export function compileChance(matchup: Matchup, seed: number, settings: Partial<
     defenseDelay: defenseSteps * stepSeconds,
     targetParams: { extends: scheme.extends, standoff: stickLength, sense },
     shotParameters,
-    laneParameters: sticksOf(matchup, laneParameters),
+    laneParameters: copyByField(sticksOf(matchup, laneParameters)),
     shotTables,
     offHandRush_byMan: Float64Array.from(matchup.six, (athlete) => rushOfOffHand(athlete, shotParameters)),
     offSide_byMan: Int8Array.from(matchup.six, offSide),
@@ -231,6 +231,16 @@ const stickPower = 3;
 function sticksOf(matchup: Matchup, laneParameters: LaneParameters): LaneParameters {
   const skill = mean(matchup.defenders.map((athlete) => athlete.catching)) / levelMean('pro', 'catching');
   return { ...laneParameters, touchRate: laneParameters.touchRate * skill ** stickPower };
+}
+
+/**
+ * A copy to which the fields were added one by one, which gives all copies one shape. Spread copies come in two, by how often the runtime has
+ * made them before, and a number that is read where either may come is put on the heap at each reading.
+ */
+function copyByField<Fields extends object>(from: Fields): Fields {
+  const copy = {} as Fields;
+  for (const field of Object.keys(from) as (keyof Fields)[]) copy[field] = from[field];
+  return copy;
 }
 
 /** An easy pass is a little harder than the catch alone: it also has to come near the stick. */

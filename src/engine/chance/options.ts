@@ -9,6 +9,9 @@ export interface Options {
   stepInValue: number;
   /** Worth of keeping the ball. */
   holdValue: number;
+  /** Seconds of penalty left at that moment, and what a pass that nobody asks about must lead to for it to be weighed. */
+  left: number;
+  floor: number;
   /** For each mate: odds that the pass is caught, goal odds of his shot off it, worth of the pass, flight time. */
   readonly completion_byMate: Float64Array;
   readonly shotOdds_byMate: Float64Array;
@@ -24,6 +27,8 @@ export function createOptions(): Options {
     shotRush: 0,
     stepInValue: 0,
     holdValue: 0,
+    left: 0,
+    floor: 0,
     completion_byMate: new Float64Array(6),
     shotOdds_byMate: new Float64Array(6),
     value_byMate: new Float64Array(6),

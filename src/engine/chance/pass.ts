@@ -97,9 +97,9 @@ function placeTarget(model: ChanceModel, state: ChanceState, across: number, alo
   const at = stride * ball.to;
   const dx = motion[at] - ball.fromX;
   const dy = motion[at + 1] - ball.fromY;
-  const flight = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
-  const { point } = model.scratch;
-  meetPassInto(point, model, state, ball.to, motion, flight);
+  const { point, ahead } = model.scratch;
+  ahead.seconds = Math.sqrt(dx * dx + dy * dy) / passer.passSpeed;
+  meetPassInto(point, model, state, ball.to, motion);
   const x = point[0];
   const y = point[1];
   const wayX = x - ball.fromX;

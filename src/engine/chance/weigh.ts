@@ -44,24 +44,16 @@ export function weighInto(
   margin: number,
 ): void {
   const left = timeLeft(model, state);
+  out.left = left;
   out.holdValue = continuation(model.parameters, left);
+  out.floor = out.holdValue + margin;
   weighShot(out, model, carrier, motion, left);
   for (let mate = 0; mate < 6; mate++) {
     out.value_byMate[mate] = 0;
     out.completion_byMate[mate] = 0;
     out.shotOdds_byMate[mate] = 0;
     out.lob_byMate[mate] = 0;
-    if (mate !== carrier)
-      weighPass(
-        out,
-        model,
-        state,
-        carrier,
-        mate,
-        motion,
-        left,
-        (wanted & (1 << mate)) !== 0 ? 0 : out.holdValue + margin,
-      );
+    if (mate !== carrier) weighPass(out, model, state, carrier, mate, motion, (wanted & (1 << mate)) !== 0);
   }
 }
 
@@ -125,8 +117,8 @@ function worthOfShot(model: ChanceModel, odds: number, timeLeft: number): number
 }
 
 /**
- * Weigh one pass into `out`, unless its receiver's shot could not be worth more than `floor` (0: weigh it whatever it leads to).
- * `left` is seconds of penalty still to use.
+ * Weigh one pass into `out`, in which `weighInto` has weighed the rest of this moment; when it is not `wanted` only if its receiver's shot
+ * could be worth more than `out.floor`.
  */
 export function weighPass(
   out: Options,
@@ -135,31 +127,24 @@ export function weighPass(
   carrier: number,
   mate: number,
   motion: Float64Array,
-  left: number,
-  floor: number,
+  wanted: boolean,
 ): void {
   const { point, ahead } = model.scratch;
   const awayX = motion[stride * mate] - motion[stride * carrier];
   const awayY = motion[stride * mate + 1] - motion[stride * carrier + 1];
   const roughFlight = Math.sqrt(awayX * awayX + awayY * awayY) / model.athletes[carrier].passSpeed;
-  meetPassInto(point, model, state, mate, motion, roughFlight);
+  ahead.seconds = roughFlight;
+  meetPassInto(point, model, state, mate, motion);
   const passRelease = model.athletes[mate].shotRelease * quickShare;
   ahead.seconds = roughFlight + passRelease;
-  ahead.rest = left - roughFlight - passRelease;
-  ahead.floor = floor;
+  ahead.rest = out.left - roughFlight - passRelease;
+  ahead.floor = wanted ? 0 : out.floor;
   placeShot(ahead, point[0], point[1]);
-  if (couldBeEnough(ahead, model, mate, motion)) weighThrow(out, model, carrier, mate, motion, left);
+  if (couldBeEnough(ahead, model, mate, motion)) weighThrow(out, model, carrier, mate, motion);
 }
 
 /** Weigh a pass to the place in `scratch.point` that could be worth it, with the shot off it in `scratch.ahead`: its lane and its catch. */
-function weighThrow(
-  out: Options,
-  model: ChanceModel,
-  carrier: number,
-  mate: number,
-  motion: Float64Array,
-  left: number,
-): void {
+function weighThrow(out: Options, model: ChanceModel, carrier: number, mate: number, motion: Float64Array): void {
   const { point, ahead } = model.scratch;
   const x = point[0];
   const y = point[1];
@@ -179,7 +164,7 @@ function weighThrow(
   const caught = out.completion_byMate[mate] * catchOddsAt(model, carrier, mate, motion, x, y, flight);
   out.completion_byMate[mate] = caught;
   out.shotOdds_byMate[mate] = odds;
-  const after = left - flight;
+  const after = out.left - flight;
   out.value_byMate[mate] =
     caught * Math.max(worthOfShot(model, odds, after - passRelease), continuation(model.parameters, after));
 }
