@@ -37,6 +37,15 @@ export function turnToKeeperPlace(place: Float64Array, arc: KeeperArc = defaultK
   place[1] = Math.max(arc.depthBehind, along * cosine);
 }
 
+/** The same of the shot in `query`, from the keeper's place at `at` in `motion`: no number crosses the call. */
+export function lagInto(
+  query: { readonly x: number; readonly y: number; keeperLag: number },
+  motion: Float64Array,
+  at: number,
+): void {
+  query.keeperLag = keeperLag(motion[at], motion[at + 1], query.x, query.y);
+}
+
 /**
  * How far the keeper is off his place, across the line of a shot from the ball, yd.
  *

@@ -1,6 +1,6 @@
 import { defaultCatchParameters, expectedCatchOdds } from '../ball/catch.ts';
 import { speedAfter } from '../ball/flight.ts';
-import { keeperLag } from '../ball/keeper.ts';
+import { lagInto } from '../ball/keeper.ts';
 import { laneInto } from '../ball/lane.ts';
 import { meanSquareError } from '../ball/pass-placement.ts';
 import { lookUpShot } from '../ball/shot-table.ts';
@@ -371,7 +371,8 @@ function measureGap(ahead: ShotAhead, model: ChanceModel, motion: Float64Array):
 function measureLag(ahead: ShotAhead, model: ChanceModel, motion: Float64Array): void {
   const { shot } = ahead;
   const { keeper } = model;
-  const lag = keeperLag(motion[stride * keeper], motion[stride * keeper + 1], shot.x, shot.y);
+  lagInto(shot, motion, stride * keeper);
+  const lag = shot.keeperLag;
   const moving = ahead.seconds - model.reaction_byAgent[keeper];
   const covered = moving > 0 ? model.movers.topSpeed[keeper] * (moving - phiAt(model.phi, keeper, moving)) : 0;
   shot.keeperLag = lag > covered ? lag - covered : lag < -covered ? lag + covered : 0;
