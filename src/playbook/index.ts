@@ -3,7 +3,7 @@ export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severi
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
 export { playbookJsonSchema } from './json-schema.ts';
 export { nearestName } from './language/nearest-name.ts';
-export { printCarrierAction, printCue } from './language/print-phrase.ts';
+export { printAction, printCarrierAction, printCue } from './language/print-phrase.ts';
 export { limits } from './limits.ts';
 export { currentVersion } from './migrate.ts';
 export { type ParseResult, parsePlaybook } from './parse.ts';

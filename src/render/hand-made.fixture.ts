@@ -82,6 +82,7 @@ export const handMadeNames = {
   defense: ['tr', 'tl', 'lr', 'll', 'c'],
   reads: ['free: shoot', 'open WL: skip WL'],
   lastTenReads: ['always: shoot'],
+  beats: { flow: 'P pass TR' },
 } as const;
 
 const step = 0.05;

@@ -1,5 +1,5 @@
 import { type Matchup, mirrorDefenderName, type Read } from '../engine/index.ts';
-import { printCarrierAction, printCue } from '../playbook/index.ts';
+import { printAction, printCarrierAction, printCue } from '../playbook/index.ts';
 
 /** What the people and the reads of a trace are called, in the trace's order. */
 export interface TraceNames {
@@ -12,6 +12,8 @@ export interface TraceNames {
   /** The play's reads as the file has them, "free: shoot", and those that replace them in the last ten seconds. */
   readonly reads: readonly string[];
   readonly lastTenReads: readonly string[];
+  /** What each beat asks for, as the file has it, "TR pass TL, C cut to -2,6", by its id. */
+  readonly beats: Readonly<Record<string, string>>;
 }
 
 /** Names for any trace of a matchup. In a mirrored chance the man called tr stands on the left. */
@@ -23,6 +25,12 @@ export function traceNames({ play, scheme, sense }: Matchup): TraceNames {
     defense: scheme.names.map((name) => (sense === 1 ? name : mirrorDefenderName(name))),
     reads: play.reads.map(readName),
     lastTenReads: (play.lastTen?.reads ?? []).map(readName),
+    beats: Object.fromEntries(
+      [...play.beats, ...(play.lastTen?.beats ?? [])].map(({ id, actions }) => [
+        id,
+        actions.map(printAction).join(', '),
+      ]),
+    ),
   };
 }
 

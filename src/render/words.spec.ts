@@ -15,6 +15,7 @@ describe('eventWords', () => {
     [{ kind: 'setUp', time: 0 }, 'The set is up'],
     [{ kind: 'setUp', ...at }, 'The set is up: first the ball goes round to see the defense, then the play begins'],
     [{ kind: 'beat', ...at, beat: 'skip', lastTen: false }, 'Step "skip" begins'],
+    [{ kind: 'beat', ...at, beat: 'flow', lastTen: false }, 'Step "flow" begins: P pass TR'],
     [{ kind: 'read', ...at, who: 1, read: 0, lastTen: false }, 'TR sees his read "free: shoot" and takes it'],
     [{ kind: 'read', ...at, who: 1, read: 1, lastTen: false }, 'TR sees his read "open WL: skip WL" and takes it'],
     [{ kind: 'read', ...at, who: 1, read: 0, lastTen: true }, 'TR sees his read "always: shoot" and takes it'],
@@ -111,7 +112,12 @@ describe('eventWords', () => {
     [{ kind: 'wide', ...at, who: 4, kept: false }, 'WL shoots wide: a defender is nearest to the end line'],
     [{ kind: 'blocked', ...at, by: 3 }, 'll blocks the shot'],
     [{ kind: 'blocked', ...at, by: -1 }, 'The keeper blocks the shot'],
-    [{ kind: 'reset', ...at }, 'The script cannot go on: the offense resets'],
+    [{ kind: 'reset', ...at, refused: null }, 'The script cannot go on: the offense resets'],
+    [
+      { kind: 'reset', ...at, refused: { from: 3, to: 2, believed: 0.62 } },
+      'WR does not dare to throw to TL (he thought 62 %): the offense resets',
+    ],
+    [{ kind: 'leave', ...at }, 'The play is left for what is open'],
     [{ kind: 'released', ...at }, 'The penalized man is released and runs to his place'],
     [
       { kind: 'turnover', ...at, how: 'intercepted', back: 2 },
@@ -128,10 +134,10 @@ describe('eventWords', () => {
   });
 
   it('puts the time in front in a column of its own', () => {
-    expect(eventLine({ kind: 'reset', time: 2.06 }, trace, handMadeNames)).toBe(
+    expect(eventLine({ kind: 'reset', time: 2.06, refused: null }, trace, handMadeNames)).toBe(
       ' 2.1 s  The script cannot go on: the offense resets',
     );
-    expect(eventLine({ kind: 'reset', time: 12.34 }, trace, handMadeNames)).toBe(
+    expect(eventLine({ kind: 'reset', time: 12.34, refused: null }, trace, handMadeNames)).toBe(
       '12.3 s  The script cannot go on: the offense resets',
     );
   });

@@ -1,4 +1,4 @@
-import type { ChanceEnd, Trace, TraceEvent, TurnoverKind } from '../engine/index.ts';
+import type { ChanceEnd, RefusedPass, Trace, TraceEvent, TurnoverKind } from '../engine/index.ts';
 import { dutyNames } from '../engine/index.ts';
 import { clearLane, laneWords, roomWords, yards } from './lane-words.ts';
 import { passVerb, seconds } from './play-words.ts';
@@ -56,7 +56,7 @@ export function eventWords(event: TraceEvent, trace: Trace, names: TraceNames): 
     case 'setUp':
       return setUpWords(event.time, trace);
     case 'beat':
-      return `Step "${event.beat}" begins`;
+      return beatWords(event, names);
     case 'read':
       return readTakenWords(event, names);
     case 'pass':
@@ -95,7 +95,9 @@ export function eventWords(event: TraceEvent, trace: Trace, names: TraceNames): 
     case 'blocked':
       return `${capital(defender(event.by))} blocks the shot`;
     case 'reset':
-      return 'The script cannot go on: the offense resets';
+      return resetWords(event.refused, attacker);
+    case 'leave':
+      return 'The play is left for what is open';
     case 'released':
       return 'The penalized man is released and runs to his place';
     case 'turnover':
@@ -191,6 +193,17 @@ function belief({ completion, believed }: Extract<TraceEvent, { kind: 'pass' }>)
 /** No pass is sure, so none is told to be: what is nearly so is 99 %. */
 function oddsWords(odds: number): string {
   return percent(Math.min(odds, 0.99));
+}
+
+function beatWords({ beat }: Extract<TraceEvent, { kind: 'beat' }>, names: TraceNames): string {
+  const asks = names.beats[beat] ?? '';
+  return `Step "${beat}" begins${asks === '' ? '' : `: ${asks}`}`;
+}
+
+function resetWords(refused: RefusedPass | null, attacker: (index: number) => string): string {
+  if (refused === null) return 'The script cannot go on: the offense resets';
+  const { from, to, believed } = refused;
+  return `${attacker(from)} does not dare to throw to ${attacker(to)} (he thought ${oddsWords(believed)}): the offense resets`;
 }
 
 function groundBallWords(event: Extract<TraceEvent, { kind: 'groundBall' }>, names: TraceNames): string {

@@ -263,7 +263,8 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   const since = Math.max(unit.passSince[carrier], ball.readyAt);
   if (state.time - since < model.parameters.passPatience) return true;
   unit.passTo[carrier] = -1;
-  startReset(model, state);
+  // Only a trace asks why: nothing is made for the trials that are counted.
+  startReset(model, state, state.recorder && { from: carrier, to, believed: options.completion_byMate[to] });
   return false;
 }
 

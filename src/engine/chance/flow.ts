@@ -3,6 +3,7 @@ import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
 import { clearOrders, startScript } from './script.ts';
 import { ballMode, type ChanceState, type Phase, phase, stride, task } from './state.ts';
+import type { RefusedPass } from './trace.ts';
 import { weighPass } from './weigh.ts';
 
 /** A man counts as in his place within this distance. Yards. */
@@ -20,7 +21,7 @@ const resetPatience = 4;
 const restartPatience = 7;
 
 /** The script cannot go on: everyone to his home, ball to the man who restarts it. */
-export function startReset(model: ChanceModel, state: ChanceState): void {
+export function startReset(model: ChanceModel, state: ChanceState, refused: RefusedPass | null = null): void {
   const { unit } = state;
   clearOrders(state);
   unit.phase = runsAgain(model) ? phase.resetting : phase.free;
@@ -28,7 +29,7 @@ export function startReset(model: ChanceModel, state: ChanceState): void {
   unit.phasePasses = state.counts.passes;
   unit.lastProgress = state.time;
   sendHome(model, state);
-  state.recorder?.event({ kind: 'reset', time: state.time });
+  state.recorder?.event({ kind: 'reset', time: state.time, refused });
 }
 
 /** Whether the play is run again when it could not go on; a free shot under a flag is not waited for so long. */
@@ -41,6 +42,7 @@ export function leaveScript(state: ChanceState): void {
   if (state.unit.phase !== phase.script) return;
   clearOrders(state);
   enterPhase(state, phase.free);
+  state.recorder?.event({ kind: 'leave', time: state.time });
 }
 
 /** Everyone to his spot. */

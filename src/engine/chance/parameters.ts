@@ -70,7 +70,7 @@ export const defaultChanceParameters: ChanceParameters = {
   greedyMargin: 0.01,
   playMargin: 0.09,
   openFloor: 0.6,
-  passFloor: 0.9,
+  passFloor: 0.8,
   passPatience: 0.9,
   stallPatience: 2.2,
   swingTempo: 1.2,

@@ -133,6 +133,42 @@ describe('a man who is thrown to', () => {
   });
 });
 
+test('a run that the pass of a read cuts short begins nothing that its thrower was to do with the ball', () => {
+  const skipped: Play = {
+    ...samplePlay,
+    beats: [
+      {
+        id: 'go',
+        when: { kind: 'start' },
+        actions: [{ kind: 'run', run: 'replace', by: 'P', path: [{ x: -6, y: 14 }], go: 'now' }],
+      },
+      { id: 'skip', when: { kind: 'arrival', who: 'P' }, actions: [pass('TR', 'TL')] },
+    ],
+    reads: [{ carrier: 'TR', during: 'go', cues: [], then: { kind: 'pass', by: 'TR', to: 'P', style: 'adjacent' } }],
+  };
+  let read = 0;
+  for (const trace of traces({ play: skipped, level: 'pro' }, 30)) {
+    const first = of(trace, 'read')[0];
+    const taken = first === undefined ? undefined : of(trace, 'catch').find(({ time }) => time > first.time);
+    if (first === undefined || taken === undefined) continue;
+    read++;
+    const over = of(trace, 'reset')[0]?.time ?? Number.POSITIVE_INFINITY;
+    expect(of(trace, 'beat').filter(({ beat, time }) => beat === 'skip' && time < over)).toEqual([]);
+  }
+  expect(read).toBeGreaterThan(10);
+});
+
+test('a pass that the carrier does not dare is named when the play is given up', () => {
+  const refused = schemesFor(5).flatMap((scheme) =>
+    traces({ scheme, level: '14U' }, 12).flatMap((trace) => of(trace, 'reset').flatMap((reset) => reset.refused ?? [])),
+  );
+  expect(refused.length).toBeGreaterThan(5);
+  for (const { from, to, believed } of refused) {
+    expect(from).not.toBe(to);
+    expect(believed).toBeLessThan(0.9);
+  }
+});
+
 test('men who back up a shot win more of those that go wide', () => {
   const spots = samplePlay.spots.map(
     (spot) => ({ ...spot, safety: spot.id.startsWith('W') ? 'backUp' : 'none' }) as const,

@@ -1,4 +1,4 @@
-import type { CompiledAction, CompiledTrigger } from './program.ts';
+import type { CompiledAction, CompiledBeat, CompiledTrigger } from './program.ts';
 import { ballMode, type ChanceState, onCatch, phase, task } from './state.ts';
 
 /** What has just happened to the ball or a runner that a beat may wait for. */
@@ -39,8 +39,20 @@ export function fireTriggers(state: ChanceState, event: ScriptEvent, a: number, 
   const beats = unit.script.beats;
   for (let index = 0; index < beats.length; index++) {
     if (unit.beatStarted[index] >= 0) continue;
-    if (triggerMatches(beats[index].trigger, event, a, b)) startBeat(state, index);
+    if (!triggerMatches(beats[index].trigger, event, a, b)) continue;
+    // A run that ended with the ball in his stick begins nothing that another man was to do with that ball.
+    if (event === 'arrival' && state.ball.holder === a && needsBallOf(beats[index], a)) continue;
+    startBeat(state, index);
   }
+}
+
+/** Whether a beat asks somebody else than `holder` to do what only the man with the ball can. */
+function needsBallOf({ actions }: CompiledBeat, holder: number): boolean {
+  for (let each = 0; each < actions.length; each++) {
+    const { kind, by } = actions[each];
+    if (by !== holder && (kind === 'pass' || kind === 'fake' || kind === 'shot' || kind === 'carry')) return true;
+  }
+  return false;
 }
 
 /** Whether a beat is on its way without the ball: its call has been counted down from, or the man it waits for is running. */

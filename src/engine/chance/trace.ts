@@ -21,6 +21,14 @@ export interface Trace {
   readonly events: readonly TraceEvent[];
 }
 
+/** A pass that a carrier was told to throw and did not dare. */
+export interface RefusedPass {
+  readonly from: number;
+  readonly to: number;
+  /** Odds of a catch as he judged them, 0 to 1. */
+  readonly believed: number;
+}
+
 /** The ways a chance loses the ball. */
 export type TurnoverKind =
   | 'intercepted'
@@ -93,7 +101,10 @@ export type TraceEvent =
   | { readonly kind: 'goal'; readonly time: number; readonly who: number; readonly assistedBy: number }
   | { readonly kind: 'save' | 'pipe' | 'wide'; readonly time: number; readonly who: number; readonly kept: boolean }
   | { readonly kind: 'blocked'; readonly time: number; readonly by: number }
-  | { readonly kind: 'reset'; readonly time: number }
+  /** `refused`: the script's pass that never was open enough, with the odds that its thrower gave it at the last; null for any other reason. */
+  | { readonly kind: 'reset'; readonly time: number; readonly refused: RefusedPass | null }
+  /** The ball goes where no beat sends it: no beat begins until the play is run anew. */
+  | { readonly kind: 'leave'; readonly time: number }
   | { readonly kind: 'released'; readonly time: number }
   | { readonly kind: 'turnover'; readonly time: number; readonly how: TurnoverKind; readonly back: number }
   | { readonly kind: 'end'; readonly time: number; readonly how: ChanceEnd };
