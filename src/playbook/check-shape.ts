@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { JsonPath } from './json/json-node.ts';
+import { type JsonPath, valueAt } from './json/json-node.ts';
 import { nearestName } from './language/nearest-name.ts';
 import { mendShape, type ShapeFault } from './mend-shape.ts';
 import type { Report } from './report.ts';
@@ -217,15 +217,6 @@ function nameOf(path: JsonPath): string {
 /** The fields that may stand in the object at a path, from the schema itself. */
 function knownFields(path: JsonPath): readonly string[] {
   return Object.keys(withoutOptional(schemaAt(path))?.shape ?? {});
-}
-
-function valueAt(document: unknown, path: JsonPath): unknown {
-  let value = document;
-  for (const step of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
-    value = (value as Record<string | number, unknown>)[step];
-  }
-  return value;
 }
 
 function describe(value: unknown): string {

@@ -1,4 +1,4 @@
-import type { JsonPath } from './json/json-node.ts';
+import { type JsonPath, valueAt } from './json/json-node.ts';
 
 /**
  * Where a path leads, in the words of the file's own names: `Gull, beat "freeze"`, `player 7 Noel Arden`. Empty for the document itself.
@@ -61,15 +61,6 @@ function rowWords(scheme: unknown, path: JsonPath): readonly string[] {
 function fieldWords(path: JsonPath): readonly string[] {
   const names = path.filter((step) => typeof step === 'string');
   return names.slice(0, 3).map(shorten);
-}
-
-function valueAt(document: unknown, path: JsonPath): unknown {
-  let value = document;
-  for (const step of path) {
-    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
-    value = (value as Record<string | number, unknown>)[step];
-  }
-  return value;
 }
 
 function nameOf(item: unknown, field: string): string | undefined {

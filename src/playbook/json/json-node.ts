@@ -22,6 +22,16 @@ export function nodeAt(root: JsonNode, path: JsonPath): JsonNode {
   return node;
 }
 
+/** The value at a path of a parsed document; undefined when the path leaves it. Only own fields are followed. */
+export function valueAt(document: unknown, path: JsonPath): unknown {
+  let value = document;
+  for (const step of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = (value as Record<string | number, unknown>)[step];
+  }
+  return value;
+}
+
 /** A path as people read it: `pathText(['plays', 0, 'beats', 2])` is 'plays[0].beats[2]'; the document itself is '(file)'. */
 export function pathText(path: JsonPath): string {
   if (path.length === 0) return '(file)';
