@@ -14,7 +14,7 @@ const middle = 2;
 
 /**
  * A shot is on its way: whoever backs it up runs to the end line where it would go out. The ball belongs to the side whose man is
- * nearest when it does (NFHS 4-6-3 as told in the rules facts; the same in every code).
+ * nearest when it does (see `missWide`).
  */
 export function sendBackUps(model: ChanceModel, state: ChanceState, shooter: number): void {
   const { motion } = state.bodies;
