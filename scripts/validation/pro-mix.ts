@@ -52,7 +52,7 @@ export function playProMix(seconds: number, trials: number, settings: Partial<Ch
         ...logsFrom('clear', first, first + cleared),
         ...logsFrom('restart', first + cleared, first + each),
       ];
-      return { play, scheme, logs: winBack(logs, seconds, (left) => matchupOf(left), first, settings) };
+      return { play, scheme, logs: winBack(logs, seconds, matchupOf, first, settings) };
     }),
   );
 }

@@ -8,9 +8,9 @@ import { passReason, windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
 import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
-import { beatIsComing, clearOrders, giveOrder, passStyles } from './script.ts';
+import { beatIsComing, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
-import { ballMode, type ChanceState, phase, stride, task } from './state.ts';
+import { ballGoesRound, ballMode, type ChanceState, phase, stride, task } from './state.ts';
 import { driveIn } from './unit-tasks.ts';
 import { weighInto, weighPass } from './weigh.ts';
 
@@ -32,6 +32,7 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
   weighInto(options, model, state, carrier, seen, wantedMates(state, carrier), openingMargin(model, state));
   if (takeForced(model, state, carrier)) return;
+  if (state.unit.phase === phase.settingUp) return;
   if (!state.watching) {
     if (takeRead(model, state, carrier, seen, options)) return;
     if (takeOpening(model, state, carrier, options)) return;
@@ -157,9 +158,7 @@ function openingMargin(model: ChanceModel, state: ChanceState): number {
 
 /** Whether the unit has a play to run and the time to run it: then only what is plainly there is taken before. */
 function waitsForPlay(model: ChanceModel, state: ChanceState): boolean {
-  const { unit } = state;
-  if (unit.phase !== phase.probing && unit.phase !== phase.resetting) return false;
-  return timeLeft(model, state) > playTime;
+  return ballGoesRound(state.unit) && timeLeft(model, state) > playTime;
 }
 
 /** A play that cannot begin with this much left is not waited for. Seconds. */
@@ -167,8 +166,6 @@ const playTime = 10;
 
 /** Take the best look when it beats going on by more than the margin; run in when that will make one. */
 function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
-  // The ball is walked in first: nobody forces a look while the set is not up.
-  if (state.unit.phase === phase.settingUp) return false;
   const to = bestLook(model, carrier, options);
   const best = to === carrier ? options.shotValue : options.value_byMate[to];
   const floor = options.holdValue + openingMargin(model, state);
@@ -179,10 +176,7 @@ function takeOpening(model: ChanceModel, state: ChanceState, carrier: number, op
   return true;
 }
 
-/**
- * Look at a pass twice: it must also be there if every defender carries on the way he is going. Without the second look
- * carriers throw into closing windows (docs/models/chance.md: of the passes they believed in at .95 half were caught).
- */
+/** Whether a look is still worth it at the second look, in the worse of the two pictures. */
 function staysOpen(
   model: ChanceModel,
   state: ChanceState,
@@ -193,12 +187,20 @@ function staysOpen(
 ): boolean {
   if (to === carrier) return true;
   const believed = options.completion_byMate[to];
-  const windUp = model.athletes[carrier].passRelease * windUpShare;
-  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
-  weighPass(options, model, state, carrier, to, motion, true);
+  lookAgain(model, state, carrier, to, options);
   const worse = Math.min(believed, options.completion_byMate[to]);
   options.completion_byMate[to] = worse;
   return worse >= model.parameters.openFloor * model.passNorm && options.value_byMate[to] > floor;
+}
+
+/**
+ * Weigh a pass anew into `options`, as it is if every defender carries on the way he is going. Without the second look carriers throw
+ * into closing windows (docs/decisions/0010-look-twice.md).
+ */
+function lookAgain(model: ChanceModel, state: ChanceState, carrier: number, to: number, options: Options): void {
+  const windUp = model.athletes[carrier].passRelease * windUpShare;
+  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
+  weighPass(options, model, state, carrier, to, motion, true);
 }
 
 /** The man whose shot is worth most from here: the carrier himself, or a mate who can be reached. */
@@ -229,7 +231,6 @@ function runIn(state: ChanceState, carrier: number): boolean {
 /** Do what the script asks of this carrier now. True when he is busy with it. */
 function followScript(model: ChanceModel, state: ChanceState, carrier: number, options: Options): boolean {
   const { unit } = state;
-  if (unit.phase === phase.settingUp) return true;
   if (unit.phase !== phase.script) return false;
   if (state.time < unit.holdUntil[carrier]) return true;
   if (unit.fakeTo[carrier] >= 0) {
@@ -243,7 +244,6 @@ function followScript(model: ChanceModel, state: ChanceState, carrier: number, o
   if (unit.passTo[carrier] >= 0) return throwScripted(model, state, carrier, options);
   if (unit.task[carrier] === task.carry) return true;
   if (state.time - unit.lastProgress < model.parameters.stallPatience || beatIsComing(state)) return true;
-  clearOrders(state);
   startReset(model, state);
   return false;
 }
@@ -253,10 +253,7 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   const to = unit.passTo[carrier];
   // A pass on the end of a carry waits for the carry; a pass that has been given up waits for nothing.
   if (unit.task[carrier] === task.carry && carryLeft(state, carrier)) return true;
-  if (
-    options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm &&
-    isThereTwice(model, state, carrier, to, options)
-  ) {
+  if (isThereTwice(model, state, carrier, to, options)) {
     windUpPass(model, state, to, unit.passStyle[carrier], passReason.script);
     return true;
   }
@@ -268,12 +265,12 @@ function throwScripted(model: ChanceModel, state: ChanceState, carrier: number, 
   return false;
 }
 
-/** Look at a scripted pass twice too. */
+/** Whether a scripted pass is open enough, at the first look and at the second. */
 function isThereTwice(model: ChanceModel, state: ChanceState, carrier: number, to: number, options: Options): boolean {
-  const windUp = model.athletes[carrier].passRelease * windUpShare;
-  const motion = foresee(model, state, carrier, windUp, wholeShare, model.scratch.secondLook);
-  weighPass(options, model, state, carrier, to, motion, true);
-  return options.completion_byMate[to] >= model.parameters.passFloor * model.passNorm;
+  const floor = model.parameters.passFloor * model.passNorm;
+  if (options.completion_byMate[to] < floor) return false;
+  lookAgain(model, state, carrier, to, options);
+  return options.completion_byMate[to] >= floor;
 }
 
 /** A carrier throws in his last stride, not before. */

@@ -24,9 +24,7 @@ const restartPatience = 7;
 export function startReset(model: ChanceModel, state: ChanceState, refused: RefusedPass | null = null): void {
   const { unit } = state;
   clearOrders(state);
-  unit.phase = runsAgain(model) ? phase.resetting : phase.free;
-  unit.phaseSince = state.time;
-  unit.phasePasses = state.counts.passes;
+  enterPhase(state, runsAgain(model) ? phase.resetting : phase.free);
   unit.lastProgress = state.time;
   sendHome(model, state);
   state.recorder?.event({ kind: 'reset', time: state.time, refused });

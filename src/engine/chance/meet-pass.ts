@@ -1,13 +1,8 @@
 import { phiAt } from '../people/reach.ts';
 import { meetStep, stepShare } from './goalward-step.ts';
 import type { ChanceModel } from './model.ts';
-import { type ChanceState, phase, stride } from './state.ts';
+import { ballGoesRound, type ChanceState, stride } from './state.ts';
 import { nearestDefender } from './unit-tasks.ts';
-
-/** Whether the ball only goes round: then nobody leaves his place to come nearer to a shot. */
-function swings({ unit }: ChanceState): boolean {
-  return unit.phase === phase.probing || unit.phase === phase.resetting;
-}
 
 /** A man slower than this, or nearer to where he is going, is thrown to where he stands. Yards a second, yards. */
 const standing = 1;
@@ -38,7 +33,8 @@ export function meetPassInto(
   const wayY = target[2 * mate + 1] - y;
   const way = wayX * wayX + wayY * wayY;
   if (vx * vx + vy * vy < standing * standing || way < there * there) {
-    const room = swings(state) ? 0 : nearestDefender(model, motion, x, y) - marked;
+    // While the ball only goes round nobody leaves his place to come nearer to a shot.
+    const room = ballGoesRound(state.unit) ? 0 : nearestDefender(model, motion, x, y) - marked;
     const share = room > 0 ? stepShare(x, y, Math.min(room, meetStep(flight))) : 1;
     out[0] = x * share;
     out[1] = y * share;

@@ -13,8 +13,8 @@ export interface ChanceParameters {
   /** The longest that a unit waits for a man who is not in his place. */
   readonly setUpPatience: number;
   /**
-   * Goals of a possession at even strength: man-up scores 30 to 50 % more often than that (Mauboussin, laxpower.com, pages 3 and 7:
-   * .295 to .351 a man-up over eight seasons), so .21 to .24. The ball is not lost when the penalty is over.
+   * Goals of a ball in hand when the penalty is over: it is not lost then. A whole possession at even strength is worth .21 to .24, as man-up
+   * scores 30 to 50 % more often (Mauboussin, laxpower.com, pages 3 and 7: .295 to .351 a man-up over eight seasons); of it three quarters (assumption).
    */
   readonly evenStrength: number;
   /** Goals a unit expects from a long time still to play: what a carrier weighs a look against. */
@@ -25,8 +25,9 @@ export interface ChanceParameters {
   readonly continuationDead: number;
   /** Share of shots whose ball comes back to the shooter's side, as a carrier reckons. */
   readonly keptShare: number;
-  /** How much better than going on a look must be before the script is left for it. */
+  /** How much better than going on a look must be to be taken where no play runs, */
   readonly greedyMargin: number;
+  /** and before a play that runs is left for it. */
   readonly playMargin: number;
   /** Least odds, as shares of an easy pass's, at which a pass that no script asked for is forced into a look, */
   readonly openFloor: number;

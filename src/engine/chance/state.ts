@@ -38,6 +38,11 @@ export const onCatch = { stand: 0, carry: 1, endRun: 2 } as const;
 export const phase = { settingUp: 0, script: 1, free: 2, resetting: 3, probing: 4 } as const;
 export type Phase = (typeof phase)[keyof typeof phase];
 
+/** Whether the ball only goes round the set, before the play or back to the man who starts it. */
+export function ballGoesRound(unit: { readonly phase: Phase }): boolean {
+  return unit.phase === phase.probing || unit.phase === phase.resetting;
+}
+
 /** How a pass in the air will end; drawn once, at its release. */
 export const passFate = { caught: 0, dropped: 1, bad: 2, intercepted: 3, deflected: 4 } as const;
 
