@@ -3,11 +3,15 @@ import { nearestName } from '../playbook/index.ts';
 import { manDownSchemeIds, schemeIds } from '../worker/index.ts';
 import { badUse, unknownName } from './failure.ts';
 
-/** Ids of the plays to test: those named in "a,b", each once, or all. Fails with the likeliest name when there is no such play. */
+/** Ids of the plays to test: those named in "a,b", each once, or all that are not archived. Fails with the likeliest name when there is no such play. */
 export function chosenPlays(playbook: Playbook, list: string | undefined): readonly string[] {
   const known = playbook.plays.map((play) => play.id);
   if (known.length === 0) throw badUse('the playbook holds no play yet. Write one under "plays".');
-  if (list === undefined) return known;
+  if (list === undefined) {
+    const current = playbook.plays.filter((play) => play.archived !== true).map((play) => play.id);
+    if (current.length === 0) throw badUse(`every play is archived. Name one after --play (${known.join(', ')}).`);
+    return current;
+  }
   const ids = partsOf(list);
   if (ids.length === 0) throw badUse(`missing play after --play (expected ${known.join(', ')}).`);
   return [...new Set(ids.map((id) => oneOf('play', id, known)))];

@@ -53,7 +53,7 @@ function checkMeasured(playbook: Playbook, report: Report): void {
       report.add(
         'measured-odd',
         ['team', 'roster', i, 'measured', name],
-        `${name} of ${player.name} is so far from what is usual at ${playbook.team.level} that it must be a slip or in another unit. Look at the numbers again.`,
+        `${name} of ${player.name} is so far from what is usual at ${player.level ?? playbook.team.level} that it must be a slip or in another unit. Look at the numbers again.`,
       );
     }
   }

@@ -1,5 +1,5 @@
 /**
- * The most that a playbook file may hold. A whole club's playbook is under a tenth of each; a file beyond them is
+ * The most that a playbook file may hold. A whole club's playbook is well under each; a file beyond them is
  * a mistake or an attack, and is refused before it can fill the memory.
  */
 export const limits = {
@@ -18,7 +18,10 @@ export const limits = {
   id: 40,
   players: 60,
   readings: 50,
-  plays: 100,
+  plays: 500,
+  /** Tags of one play, and the letters of one. */
+  tags: 12,
+  tag: 30,
   beats: 40,
   actions: 24,
   reads: 40,

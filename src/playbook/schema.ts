@@ -62,6 +62,9 @@ const measuredSchema = z
   })
   .describe('Each reading as it was taken; a measurement counts instead of the grade of what it measures.');
 
+/** What a player is in the whole game. For people and the roster's table; at a man-up his crosse and grades count. */
+export const playerRoles = ['attack', 'midfield', 'defense', 'lsm', 'goalkeeper'] as const;
+
 const playerSchema = z.strictObject({
   number: z.int().min(0).max(999),
   name,
@@ -70,6 +73,11 @@ const playerSchema = z.strictObject({
   grades: gradesSchema.optional(),
   measured: measuredSchema.optional(),
   absent: z.boolean().optional().describe('true: leave him out for now.'),
+  role: z
+    .enum(playerRoles)
+    .optional()
+    .describe('What he plays in the whole game, for people; the simulation does not read it.'),
+  level: z.enum(levels).optional().describe('When he plays above or below his team; that of the team when left out.'),
   notes: notes.optional(),
 });
 
@@ -163,6 +171,12 @@ export const playSchema = z.strictObject({
     .strictObject({ beats: beats.optional(), reads: reads.optional() })
     .optional()
     .describe('What replaces beats and reads with ten seconds of the penalty left.'),
+  tags: z
+    .array(z.string().min(1).max(limits.tag))
+    .max(limits.tags)
+    .optional()
+    .describe('Short words to find the play by, for people.'),
+  archived: z.boolean().optional().describe('true: put away, but not forgotten.'),
   notes: notes.optional(),
 });
 
@@ -248,6 +262,7 @@ export const playbookSchema = z
 
 export type Playbook = z.infer<typeof playbookSchema>;
 export type Player = z.infer<typeof playerSchema>;
+export type PlayerRole = (typeof playerRoles)[number];
 export type Team = z.infer<typeof teamSchema>;
 export type OwnSet = z.infer<typeof ownSetSchema>;
 export type PlayEntry = z.infer<typeof playSchema>;

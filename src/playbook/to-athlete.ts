@@ -1,11 +1,11 @@
 import type { AthleteDescription, Measured, Sample } from '../engine/index.ts';
 import type { Playbook, Player } from './schema.ts';
 
-/** A player as `createAthlete` takes him. */
+/** A player as `createAthlete` takes him: of his own level when he has one, else of the team's. */
 export function toAthlete(playbook: Playbook, player: Player): AthleteDescription {
   const measured = player.measured && toMeasured(player.measured);
   return {
-    level: playbook.team.level,
+    level: player.level ?? playbook.team.level,
     hand: player.hand,
     crosse: player.crosse ?? 'short',
     ...(player.grades && { grades: withoutUndefined(player.grades) }),

@@ -33,7 +33,7 @@ export interface MatchupChoice {
   readonly side: 'left' | 'right';
   /** Seconds of penalty; the playbook's own when `null`. */
   readonly penalty: number | null;
-  /** Level both sides play at; the team's own when `null`. */
+  /** Level both sides play at, every man of them; the team's own, and a player's where he has one, when `null`. */
   readonly level: Level | null;
 }
 
@@ -91,7 +91,9 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
     players,
     matchup: {
       play,
-      six: players.map((player) => createAthlete({ ...toAthlete(playbook, player), level })),
+      six: players.map((player) =>
+        createAthlete({ ...toAthlete(playbook, player), level: choice.level ?? player.level ?? level }),
+      ),
       scheme,
       defenders,
       discipline: disciplineOf(scheme, opponent, level, choice.side),
