@@ -1,0 +1,46 @@
+import type { ReactNode } from 'react';
+import { BrandMark } from './brand-mark.tsx';
+import styles from './masthead.module.css';
+import { addressOf, type Place } from './place.ts';
+
+/** The places of the workbench, in the order of a coach's week. */
+const places: readonly { readonly text: string; readonly place: Place }[] = [
+  { text: 'Play', place: { kind: 'play', play: undefined } },
+  { text: 'Team', place: { kind: 'team' } },
+  { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
+  { text: 'Playbook', place: { kind: 'playbook' } },
+];
+
+/** Name, places, and what holds for all of them. */
+export function Masthead({ place, children }: { readonly place: Place; readonly children?: ReactNode }): ReactNode {
+  return (
+    <header className={styles.masthead}>
+      <a className={styles.skip} href="#place" onClick={focusPlace}>
+        To the page
+      </a>
+      <span className={styles.name}>
+        <BrandMark />
+        <span className={styles.word}>Sliderule</span>
+      </span>
+      <nav className={styles.places} aria-label="Places">
+        {places.map(({ text, place: target }) => (
+          <a
+            key={target.kind}
+            className={styles.link}
+            href={addressOf(target)}
+            aria-current={target.kind === place.kind ? 'page' : undefined}
+          >
+            {text}
+          </a>
+        ))}
+      </nav>
+      <div className={styles.tools}>{children}</div>
+    </header>
+  );
+}
+
+// The address names the place: it must not become "#place".
+function focusPlace(event: { preventDefault(): void }): void {
+  event.preventDefault();
+  document.getElementById('place')?.focus();
+}

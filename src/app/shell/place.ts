@@ -1,0 +1,66 @@
+import { useSyncExternalStore } from 'react';
+
+/** Where in the workbench one is; kept in the address, so that Back, reload and a bookmark work. */
+export type Place =
+  | { readonly kind: 'play'; readonly play: string | undefined }
+  | { readonly kind: 'team' }
+  | { readonly kind: 'opponents'; readonly opponent: string | undefined }
+  | { readonly kind: 'playbook' };
+
+/** The address of a place: what stands after the # in the page's. */
+export function addressOf(place: Place): string {
+  switch (place.kind) {
+    case 'play':
+      return place.play === undefined ? '#/play' : `#/play/${encodeURIComponent(place.play)}`;
+    case 'opponents':
+      return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
+    case 'team':
+    case 'playbook':
+      return `#/${place.kind}`;
+    default:
+      return exhaustive(place);
+  }
+}
+
+/** The place of an address; the play's for any address that is none of ours. */
+export function placeOf(address: string): Place {
+  const [, kind, name] = address.split('/');
+  const part = name === undefined || name === '' ? undefined : decoded(name);
+  switch (kind) {
+    case 'team':
+    case 'playbook':
+      return { kind };
+    case 'opponents':
+      return { kind, opponent: part };
+    default:
+      return { kind: 'play', play: kind === 'play' ? part : undefined };
+  }
+}
+
+export function goTo(place: Place): void {
+  window.location.hash = addressOf(place);
+}
+
+/** The place one is at, as it changes. */
+export function usePlace(): Place {
+  const address = useSyncExternalStore(listen, () => window.location.hash);
+  return placeOf(address);
+}
+
+function listen(onChange: () => void): () => void {
+  window.addEventListener('hashchange', onChange);
+  return () => window.removeEventListener('hashchange', onChange);
+}
+
+// A hand-typed % that encodes nothing is taken as it stands.
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
+function exhaustive(place: never): never {
+  throw new TypeError(`unknown place: ${JSON.stringify(place)}`);
+}
