@@ -53,6 +53,7 @@ export type { Point } from './geometry/point.ts';
 export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
 export { type ShotHeat, shotHeat } from './looks/heat.ts';
 export { type OwnThrowSummary, summarizeThrows } from './looks/own-throws.ts';
+export { passStyleOf } from './looks/pass-style.ts';
 export {
   forcedLooks,
   forcedPerLook,

@@ -4,6 +4,7 @@ import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
 import { weighInto } from '../chance/weigh.ts';
 import { isAskedFor, type OwnThrow, type OwnThrowSeen, ownMates, ownThrows } from './own-throws.ts';
+import { areNeighbours, isFeedPlace } from './pass-style.ts';
 import { type Left, whoLeft } from './who-left.ts';
 import type { LookKind, LookWindow } from './window.ts';
 
@@ -17,8 +18,6 @@ const lookShare = 0.5;
 const shortestLook = 0.25;
 /** A script that runs longer than this is not watched further. Seconds. */
 const longestScript = 25;
-/** A pass to a man this near to the goal, above its line, is a feed. Yards. */
-const feedRadius = 7.5;
 
 /** One look as long as it is there (or has only just gone), from the first moment at which anybody could have seen it. */
 interface Spell {
@@ -274,17 +273,7 @@ function isLook(model: ChanceModel, options: Options, mate: number): boolean {
 function kindOf(state: ChanceState, from: number, to: number): LookKind {
   if (from === to) return 'shot';
   const { motion } = state.bodies;
-  const x = motion[stride * to];
-  const y = motion[stride * to + 1];
-  if (y > 0 && x * x + y * y < feedRadius * feedRadius) return 'feed';
-  return isNeighbour(state, from, to) ? 'pass' : 'skip';
-}
-
-function isNeighbour(state: ChanceState, from: number, to: number): boolean {
+  if (isFeedPlace(motion[stride * to], motion[stride * to + 1])) return 'feed';
   const { ring, ringSize } = state.coverage.view;
-  for (let seat = 0; seat < ringSize; seat++) {
-    const next = ring[(seat + 1) % ringSize];
-    if ((ring[seat] === from && next === to) || (ring[seat] === to && next === from)) return true;
-  }
-  return false;
+  return areNeighbours(ring, ringSize, from, to) ? 'pass' : 'skip';
 }

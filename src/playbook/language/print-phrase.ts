@@ -1,24 +1,29 @@
 import type { Action, Cue, Point, Trigger } from '../../engine/index.ts';
 import { runWords } from './parse-action.ts';
 
+/** The spot by whose name a place is to be written; undefined for places that are written as x,y. */
+export type PlaceNamer = (place: Point) => string | undefined;
+
+const noName: PlaceNamer = () => undefined;
+
 /** The action in the play language, such that reading it gives the action back: `C pop to 6,9`. */
-export function printAction(action: Action): string {
-  return `${action.by} ${printCarrierAction(action)}`;
+export function printAction(action: Action, nameOf: PlaceNamer = noName): string {
+  return `${action.by} ${printCarrierAction(action, nameOf)}`;
 }
 
 /** The action without the man, as a read ends: `skip WL`. */
-export function printCarrierAction(action: Action): string {
+export function printCarrierAction(action: Action, nameOf: PlaceNamer = noName): string {
   switch (action.kind) {
     case 'pass':
       return `${action.style === 'adjacent' ? 'pass' : action.style} ${action.to}`;
     case 'carry':
-      return `carry ${printPath(action.path)}`;
+      return `carry ${printPath(action.path, nameOf)}`;
     case 'run': {
       const verb = Object.entries(runWords).find(([, kind]) => kind === action.run)![0];
-      return `${verb} ${printPath(action.path)}${action.go === 'whenOpen' ? ' when open' : ''}`;
+      return `${verb} ${printPath(action.path, nameOf)}${action.go === 'whenOpen' ? ' when open' : ''}`;
     }
     case 'pick':
-      return `pick at ${printPlace(action.at)} on ${action.on}`;
+      return `pick at ${printPlace(action.at, nameOf)} on ${action.on}`;
     case 'seal':
       return `seal on ${action.on}`;
     case 'fake':
@@ -26,7 +31,7 @@ export function printCarrierAction(action: Action): string {
     case 'hold':
       return `hold ${action.seconds}`;
     case 'stepIn':
-      return `step to ${printPlace(action.to)}`;
+      return `step to ${printPlace(action.to, nameOf)}`;
     case 'shot':
       return 'shoot';
     default:
@@ -65,13 +70,13 @@ export function printCue(cue: Cue): string {
   }
 }
 
-function printPath(path: readonly Point[]): string {
+function printPath(path: readonly Point[], nameOf: PlaceNamer): string {
   const last = path.length - 1;
-  return path.map((point, i) => `${i === last ? 'to' : 'via'} ${printPlace(point)}`).join(' ');
+  return path.map((point, i) => `${i === last ? 'to' : 'via'} ${printPlace(point, nameOf)}`).join(' ');
 }
 
-function printPlace(point: Point): string {
-  return `${point.x},${point.y}`;
+function printPlace(point: Point, nameOf: PlaceNamer): string {
+  return nameOf(point) ?? `${point.x},${point.y}`;
 }
 
 function exhaustive(value: never): never {

@@ -41,16 +41,17 @@ function checkBeat(beat: Beat, path: JsonPath, report: Report): void {
   checkEnds(beat, path, report);
 }
 
-type Slot = 'move' | 'release' | 'fake' | 'hold';
+/** What a man can be told once in a beat: one way to go, one throw or shot, one fake, one hold. */
+export type Slot = 'move' | 'release' | 'fake' | 'hold';
 
-const slotWords: Readonly<Record<Exclude<Slot, 'move'>, string>> = {
+export const slotWords: Readonly<Record<Exclude<Slot, 'move'>, string>> = {
   release: 'throw or shoot',
   fake: 'fake',
   hold: 'hold the ball',
 };
 
 /** A man has one order of each slot at a time. */
-function slotOf(action: Action): Slot {
+export function slotOf(action: Action): Slot {
   switch (action.kind) {
     case 'carry':
     case 'run':
