@@ -12,4 +12,8 @@ export interface Io {
   readonly signal: AbortSignal;
   /** The bundled worker. */
   readonly worker: URL;
+  /** The folder of the built workbench. */
+  readonly app: URL;
+  /** Opens an address in the system's browser, where there is one. */
+  readonly showInBrowser: (address: string) => void;
 }

@@ -1,6 +1,7 @@
 import { exitCodes } from './failure.ts';
 import { programName, programVariable } from './program-name.ts';
 import { run } from './run.ts';
+import { showInBrowser } from './show-in-browser.ts';
 
 const stop = new AbortController();
 
@@ -25,4 +26,6 @@ process.exitCode = await run(process.argv.slice(2), {
   signal: stop.signal,
   // Built beside this file.
   worker: new URL('./trial-worker.js', import.meta.url),
+  app: new URL('./app/', import.meta.url),
+  showInBrowser,
 });

@@ -48,6 +48,8 @@ async function sliderule(args: readonly string[], signal: AbortSignal = new Abor
     progressStream: null,
     signal,
     worker: new URL('../../dist/trial-worker.js', import.meta.url),
+    app: new URL('./no-such-folder/', import.meta.url),
+    showInBrowser: () => undefined,
   };
   const code = await run(args, io);
   return { code, out, err };
@@ -58,7 +60,7 @@ function widest(text: string): number {
 }
 
 describe('help', () => {
-  it.each([['check'], ['draw'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo']])(
+  it.each([['check'], ['draw'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo'], ['open']])(
     '%s has a description and examples that name it',
     async (command) => {
       const { code, out } = await sliderule([command, '--help']);
@@ -72,7 +74,7 @@ describe('help', () => {
   it('lists every command', async () => {
     const { code, out } = await sliderule(['--help']);
     expect(code).toBe(0);
-    for (const name of ['check', 'draw', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo']) {
+    for (const name of ['check', 'draw', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo', 'open']) {
       expect(out).toMatch(new RegExp(`^ {2}${name}\\b`, 'm'));
     }
   });
@@ -111,6 +113,9 @@ describe('bad use: exit code 2 and one plain sentence', () => {
     [['test', 'THEM', '--against', 'new'], 'New has no schemes yet'],
     [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--trial', '-1'], 'invalid --trial: -1'],
     [['trace', 'DEMO', '--play', 'lantern', '--against', 'box-zone', '--every', '0'], 'invalid --every: 0'],
+    [['open', '--port', 'usual'], 'invalid --port: usual (expected a whole number from 0 to 65535).'],
+    [['open', '--port', '65536'], 'invalid --port: 65536'],
+    [['open'], 'the workbench is not built yet. To build it, in the folder of the program: npm run build'],
   ])('%j', async (args, sentence) => {
     writeFileSync(join(folder, 'them.json'), JSON.stringify(withOpponents));
     const files: Readonly<Record<string, string>> = { DEMO: demo, THEM: join(folder, 'them.json') };

@@ -4,6 +4,7 @@ import { addCheck } from './commands/check.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
+import { addOpen } from './commands/open.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
 import { addTest } from './commands/test.ts';
@@ -16,6 +17,7 @@ import { version } from './version.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
 const commands: readonly AddCommand[] = [
+  addOpen,
   addCheck,
   addDraw,
   addTest,
