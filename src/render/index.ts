@@ -1,4 +1,5 @@
 export * from './field-scene.ts';
+export * from './palettes.ts';
 export * from './play-frames.ts';
 export * from './play-run-words.ts';
 export * from './play-scene.ts';

@@ -1,3 +1,4 @@
+import { type Palette, type PaletteName, palettes } from './palettes.ts';
 import type { StyleName } from './scene.ts';
 
 /**
@@ -16,60 +17,90 @@ export interface SvgStyle {
   readonly haloColour?: string;
 }
 
+/** The look of everything that a scene can hold. */
+export type Styles = Readonly<Record<StyleName, SvgStyle>>;
+
 /** Pixels a yard of field takes at the drawing's own size; a viewer scales it as a whole. */
 export const pxPerYard = 21;
+
+/** Width of the ring behind letters, px: a stroke along their outline, of which half lies outside. */
+export const haloPx = 4;
 
 /** First choice is what the reader's device reads best at small sizes. */
 export const fontFamily = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, 'DejaVu Sans', sans-serif";
 
-const ink = '#16263a';
-const offense = '#1c4a7d';
-const defense = '#a33a16';
-const grass = '#eaf1ea';
-const boxGrass = '#e1ebe1';
-const paint = '#9db5a3';
-const quiet = '#5d6f66';
-const paper = '#ffffff';
-
-export const svgStyles: Readonly<Record<StyleName, SvgStyle>> = {
-  turf: { fill: grass },
-  boxArea: { fill: boxGrass },
-  paint: { stroke: paint, widthPx: 2 },
-  midline: { stroke: paint, widthPx: 4 },
-  creaseArea: { fill: '#d3e2d6', stroke: paint, widthPx: 2 },
-  goalNet: { fill: paper, stroke: quiet, widthPx: 1.5 },
-  goalLine: { stroke: ink, widthPx: 5 },
-  guide: { stroke: quiet, widthPx: 1.5 },
-  yardText: { fill: quiet, fontPx: 14, haloColour: grass },
-  attacker: { fill: paper, stroke: offense, widthPx: 3 },
-  carrier: { fill: offense, stroke: offense, widthPx: 3 },
-  beyond: { fill: offense },
-  attackerText: { fill: offense, fontPx: 19, bold: true, haloColour: paper },
-  carrierText: { fill: paper, fontPx: 19, bold: true, haloColour: offense },
-  defenderHalo: { stroke: paper, widthPx: 9, opacity: 0.75 },
-  defender: { stroke: defense, widthPx: 4.5 },
-  defenderText: { fill: defense, fontPx: 18, bold: true, haloColour: paper },
-  keeper: { fill: paper, stroke: defense, widthPx: 3 },
-  keeperText: { fill: defense, fontPx: 16, bold: true },
-  reach: { fill: defense, opacity: 0.1 },
-  ball: { fill: '#f2b705', stroke: ink, widthPx: 2.5 },
-  run: { stroke: ink, widthPx: 2.75 },
-  runHead: { fill: ink },
-  trail: { stroke: offense, widthPx: 2.25, opacity: 0.55 },
-  carry: { stroke: ink, widthPx: 2.75 },
-  pass: { stroke: ink, widthPx: 2.75, dashPx: [9, 6] },
-  passHead: { fill: ink },
-  passPast: { stroke: ink, widthPx: 1.75, dashPx: [5, 5], opacity: 0.5 },
-  shot: { stroke: ink, widthPx: 2.25 },
-  pick: { stroke: ink, widthPx: 3.5 },
-  seal: { stroke: ink, widthPx: 3.5 },
-  fake: { stroke: ink, widthPx: 2.25, dashPx: [2, 4] },
-  duty: { stroke: defense, widthPx: 1.5, dashPx: [2, 4], opacity: 0.75 },
-  dutyLock: { stroke: defense, widthPx: 2, opacity: 0.75 },
-  note: { fill: paper },
-  stepText: { fill: ink, fontPx: 16, bold: true, haloColour: paper },
-  heading: { fill: ink, fontPx: 25, bold: true },
-  clock: { fill: ink, fontPx: 25, bold: true },
-  sentence: { fill: ink, fontPx: 20 },
-  small: { fill: quiet, fontPx: 16 },
+/** The looks by palette; `paper` is what is printed. */
+export const svgStyles: Readonly<Record<PaletteName, Styles>> = {
+  paper: stylesOf(palettes.paper),
+  dark: stylesOf(palettes.dark),
+  sun: stylesOf(palettes.sun),
 };
+
+function stylesOf(palette: Palette): Styles {
+  return { ...fieldStyles(palette), ...peopleStyles(palette), ...ballStyles(palette), ...wordStyles(palette) };
+}
+
+function fieldStyles({ ink, quiet, page, grass, boxGrass, creaseGrass, paint, net, weight }: Palette) {
+  return {
+    turf: { fill: grass },
+    boxArea: { fill: boxGrass },
+    paint: { stroke: paint, widthPx: wide(2, weight) },
+    midline: { stroke: paint, widthPx: wide(4, weight) },
+    creaseArea: { fill: creaseGrass, stroke: paint, widthPx: wide(2, weight) },
+    goalNet: { fill: net, stroke: quiet, widthPx: wide(1.5, weight) },
+    goalLine: { stroke: ink, widthPx: wide(5, weight) },
+    guide: { stroke: quiet, widthPx: wide(1.5, weight) },
+    yardText: { fill: quiet, fontPx: 14, haloColour: grass },
+    note: { fill: page },
+  } as const;
+}
+
+function peopleStyles({ page, offense, defense, weight, faint }: Palette) {
+  return {
+    attacker: { fill: page, stroke: offense, widthPx: wide(3, weight) },
+    carrier: { fill: offense, stroke: offense, widthPx: wide(3, weight) },
+    beyond: { fill: offense },
+    attackerText: { fill: offense, fontPx: 19, bold: true, haloColour: page },
+    carrierText: { fill: page, fontPx: 19, bold: true, haloColour: offense },
+    defenderHalo: { stroke: page, widthPx: wide(9, weight), opacity: faint.halo },
+    defender: { stroke: defense, widthPx: wide(4.5, weight) },
+    defenderText: { fill: defense, fontPx: 18, bold: true, haloColour: page },
+    keeper: { fill: page, stroke: defense, widthPx: wide(3, weight) },
+    keeperText: { fill: defense, fontPx: 16, bold: true },
+    reach: { fill: defense, opacity: faint.reach },
+    duty: { stroke: defense, widthPx: wide(1.5, weight), dashPx: [2, 4], opacity: faint.duty },
+    dutyLock: { stroke: defense, widthPx: wide(2, weight), opacity: faint.duty },
+    trail: { stroke: offense, widthPx: wide(2.25, weight), opacity: faint.trail },
+  } as const;
+}
+
+function ballStyles({ ink, ball, ballEdge, weight, faint }: Palette) {
+  return {
+    ball: { fill: ball, stroke: ballEdge, widthPx: wide(2.5, weight) },
+    run: { stroke: ink, widthPx: wide(2.75, weight) },
+    runHead: { fill: ink },
+    carry: { stroke: ink, widthPx: wide(2.75, weight) },
+    pass: { stroke: ink, widthPx: wide(2.75, weight), dashPx: [9, 6] },
+    passHead: { fill: ink },
+    passPast: { stroke: ink, widthPx: wide(1.75, weight), dashPx: [5, 5], opacity: faint.passPast },
+    shot: { stroke: ink, widthPx: wide(2.25, weight) },
+    pick: { stroke: ink, widthPx: wide(3.5, weight) },
+    seal: { stroke: ink, widthPx: wide(3.5, weight) },
+    fake: { stroke: ink, widthPx: wide(2.25, weight), dashPx: [2, 4] },
+  } as const;
+}
+
+function wordStyles({ ink, quiet, page }: Palette) {
+  return {
+    stepText: { fill: ink, fontPx: 16, bold: true, haloColour: page },
+    heading: { fill: ink, fontPx: 25, bold: true },
+    clock: { fill: ink, fontPx: 25, bold: true },
+    sentence: { fill: ink, fontPx: 20 },
+    small: { fill: quiet, fontPx: 16 },
+  } as const;
+}
+
+// To a hundredth of a pixel, so that no last digit of a product gets into a file.
+function wide(widthPx: number, weight: number): number {
+  return Math.round(widthPx * weight * 100) / 100;
+}

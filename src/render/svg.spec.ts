@@ -39,15 +39,16 @@ describe('sceneToSvg', () => {
   });
 
   it.each(styleNames.map((style) => [style]))('draws %s so that an outside reader of SVG takes it', (style) => {
-    const items = svgStyles[style].fontPx
+    const items = svgStyles.paper[style].fontPx
       ? [text(style, { x: 0, y: 0.5 }, 'WL')]
-      : svgStyles[style].fill
+      : svgStyles.paper[style].fill
         ? [circle(style, { x: 0, y: 0.5 }, 1)]
         : [line(style, { x: -1, y: 0 }, { x: 1, y: 1 })];
     const image = new Resvg(sceneToSvg(sceneOf(items))).render();
     expect([image.width, image.height]).toEqual([4 * pxPerYard, 3 * pxPerYard]);
     // White on nothing is still paint: some pixel must be more than transparent. Letters need a font, which a bare machine lacks.
-    if (!svgStyles[style].fontPx) expect(image.pixels.some((value, index) => index % 4 === 3 && value > 0)).toBe(true);
+    if (!svgStyles.paper[style].fontPx)
+      expect(image.pixels.some((value, index) => index % 4 === 3 && value > 0)).toBe(true);
   });
 });
 
@@ -72,7 +73,9 @@ describe('black and white', () => {
     ['ball', 'carrier', 'fill'],
   ];
   it.each(pairs)('%s and %s differ in lightness', (a, b) => {
-    const [low, high] = [luminance(svgStyles[a].fill!), luminance(svgStyles[b].fill!)].sort((x, y) => x - y);
+    const [low, high] = [luminance(svgStyles.paper[a].fill!), luminance(svgStyles.paper[b].fill!)].sort(
+      (x, y) => x - y,
+    );
     // 4.5 to 1 is the least contrast of WCAG 2.1 success criterion 1.4.3 for text.
     expect((high! + 0.05) / (low! + 0.05)).toBeGreaterThan(4.5);
   });
@@ -81,12 +84,12 @@ describe('black and white', () => {
     ['attackerText', 'attacker'],
     ['carrierText', 'carrier'],
   ] as const)('%s has a halo as light or dark as the disc of the %s', (letters, disc) => {
-    expect(svgStyles[letters].haloColour).toBe(svgStyles[disc].fill);
+    expect(svgStyles.paper[letters].haloColour).toBe(svgStyles.paper[disc].fill);
   });
 
   it('tells the kinds of line apart by dash, or by width', () => {
     const looks = (['run', 'pass', 'fake', 'pick'] as const).map((style) =>
-      JSON.stringify([svgStyles[style].dashPx ?? [], svgStyles[style].widthPx]),
+      JSON.stringify([svgStyles.paper[style].dashPx ?? [], svgStyles.paper[style].widthPx]),
     );
     expect(new Set(looks).size).toBe(looks.length);
   });
@@ -99,8 +102,8 @@ describe('black and white', () => {
       ['defenderText', 'boxArea'],
       ['yardText', 'turf'],
     ] as const) {
-      const letters = luminance(svgStyles[style].fill!);
-      const under = luminance(svgStyles[ground].fill!);
+      const letters = luminance(svgStyles.paper[style].fill!);
+      const under = luminance(svgStyles.paper[ground].fill!);
       expect((under + 0.05) / (letters + 0.05), style).toBeGreaterThan(4.5);
     }
   });

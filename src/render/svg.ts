@@ -1,16 +1,18 @@
 import type { Point } from '../engine/index.ts';
+import type { PaletteName } from './palettes.ts';
 import type { PathStep, Primitive, Scene, StyleName, View } from './scene.ts';
-import { fontFamily, pxPerYard, type SvgStyle, svgStyles } from './svg-styles.ts';
+import { fontFamily, haloPx, pxPerYard, type Styles, type SvgStyle, svgStyles } from './svg-styles.ts';
 
 /**
  * One scene as a whole SVG file: it needs no style sheet, no font and no script, and carries its own title and description.
  * Coordinates are rounded to a tenth of a pixel, so that the same scene gives the same text on every machine.
  */
-export function sceneToSvg(scene: Scene): string {
+export function sceneToSvg(scene: Scene, palette: PaletteName = 'paper'): string {
   const { view } = scene;
+  const styles = svgStyles[palette];
   const width = px(view.width * pxPerYard);
   const height = px(view.height * pxPerYard);
-  const body = groupByStyle(scene.items).map(({ style, items }) => groupToSvg(style, items, view));
+  const body = groupByStyle(scene.items).map(({ style, items }) => groupToSvg(style, items, view, styles));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${escapeXml(scene.title)}" font-family="${fontFamily}">`,
     `<title>${escapeXml(scene.title)}</title>`,
@@ -40,13 +42,13 @@ function isXmlCharacter(letter: string): boolean {
   return (code < 0xd800 || code > 0xdfff) && code !== 0xfffe && code !== 0xffff;
 }
 
-interface StyleGroup {
+export interface StyleGroup {
   readonly style: StyleName;
   readonly items: readonly Primitive[];
 }
 
-// Neighbours of one style share one group: their order is kept, and the file stays small enough to read.
-function groupByStyle(items: readonly Primitive[]): readonly StyleGroup[] {
+/** Neighbours of one style share one group: their order is kept, and the drawer changes style as seldom as it can. */
+export function groupByStyle(items: readonly Primitive[]): readonly StyleGroup[] {
   const groups: { style: StyleName; items: Primitive[] }[] = [];
   for (const item of items) {
     const last = groups.at(-1);
@@ -56,16 +58,16 @@ function groupByStyle(items: readonly Primitive[]): readonly StyleGroup[] {
   return groups;
 }
 
-function groupToSvg(style: StyleName, items: readonly Primitive[], view: View): string {
-  const shapes = items.map((item) => `  ${shapeToSvg(item, svgStyles[style], view)}`);
-  return [`<g class="${style}"${styleAttributes(svgStyles[style])}>`, ...shapes, '</g>'].join('\n');
+function groupToSvg(style: StyleName, items: readonly Primitive[], view: View, styles: Styles): string {
+  const shapes = items.map((item) => `  ${shapeToSvg(item, styles[style], view)}`);
+  return [`<g class="${style}"${styleAttributes(styles[style])}>`, ...shapes, '</g>'].join('\n');
 }
 
 function styleAttributes(style: SvgStyle): string {
   const pairs: readonly (readonly [string, string | undefined])[] = [
     ['fill', style.fill ?? 'none'],
     ['stroke', style.haloColour ?? style.stroke],
-    ['stroke-width', style.haloColour === undefined ? style.widthPx?.toString() : '4'],
+    ['stroke-width', style.haloColour === undefined ? style.widthPx?.toString() : String(haloPx)],
     ['paint-order', style.haloColour === undefined ? undefined : 'stroke'],
     ['stroke-dasharray', style.dashPx?.join(' ')],
     ['stroke-linecap', style.stroke === undefined ? undefined : 'round'],

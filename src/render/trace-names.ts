@@ -28,7 +28,7 @@ export function traceNames({ play, scheme, sense }: Matchup): TraceNames {
     beats: Object.fromEntries(
       [...play.beats, ...(play.lastTen?.beats ?? [])].map(({ id, actions }) => [
         id,
-        actions.map(printAction).join(', '),
+        actions.map((action) => printAction(action)).join(', '),
       ]),
     ),
   };
