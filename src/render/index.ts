@@ -1,3 +1,4 @@
+export * from './draw-scene.ts';
 export * from './field-scene.ts';
 export * from './palettes.ts';
 export * from './play-frames.ts';

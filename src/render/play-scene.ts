@@ -52,13 +52,24 @@ export function playScene(play: Play, step: number, field: FieldMarkings, writte
         { style: 'small', text: `Solid: run. Zigzag: carry. Dashed: pass. Bar: pick. Double: shot. ${viewpointNote}` },
       ],
     },
-    [
-      ...fieldScene(field, view),
-      ...(step === 0 ? restartMarks(play) : []),
-      ...(shown?.beat.actions ?? []).flatMap((action) => actionMarks(action, shown!)),
-      ...peopleMarks(play, picture, step > 0),
-    ],
+    [...fieldScene(field, view), ...stepMarks(play, step, shown)],
   );
+}
+
+/**
+ * The marks of one step alone, without field and words: what each man does in it, then the men. Step 0 is the set with its restart.
+ * `shown` is the step when the caller has it already.
+ */
+export function stepMarks(
+  play: Play,
+  step: number,
+  shown: PlayStep | undefined = playSteps(play)[step - 1],
+): readonly Primitive[] {
+  return [
+    ...(step === 0 ? restartMarks(play) : []),
+    ...(shown?.beat.actions ?? []).flatMap((action) => actionMarks(action, shown!)),
+    ...peopleMarks(play, shown?.before ?? openingPicture(play), step > 0),
+  ];
 }
 
 // The word is wider than the ball that it stands below.

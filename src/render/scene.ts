@@ -4,11 +4,15 @@ import type { Point } from '../engine/index.ts';
  * A drawing as plain data, in the field's own yards (docs/units-and-frames.md): x to the right, y down the page, goal at the top.
  * Screen, print and film all draw this; how wide a line is and how large a letter is the drawer's business (`svg.ts`).
  */
-export interface Scene {
+export interface Scene extends SceneLayer {
   /** What the picture is, in a few words: the title a screen reader speaks. */
   readonly title: string;
   /** What can be seen in it, in sentences, for who cannot see it. */
   readonly description: string;
+}
+
+/** What is drawn, without its words: one of several sheets that lie over each other, or a whole scene. */
+export interface SceneLayer {
   /** The part of the plane that is shown. */
   readonly view: View;
   /** Drawn in this order, later ones on top. */

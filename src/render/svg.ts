@@ -9,18 +9,24 @@ import { fontFamily, haloPx, pxPerYard, type Styles, type SvgStyle, svgStyles } 
  */
 export function sceneToSvg(scene: Scene, palette: PaletteName = 'paper'): string {
   const { view } = scene;
-  const styles = svgStyles[palette];
   const width = px(view.width * pxPerYard);
   const height = px(view.height * pxPerYard);
-  const body = groupByStyle(scene.items).map(({ style, items }) => groupToSvg(style, items, view, styles));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${escapeXml(scene.title)}" font-family="${fontFamily}">`,
     `<title>${escapeXml(scene.title)}</title>`,
     `<desc>${escapeXml(scene.description)}</desc>`,
-    ...body,
+    marksToSvg(scene.items, view, palette),
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** Shapes alone, as the inside of an SVG element whose upper left corner is the view's and whose unit is `1 / pxPerYard` yards. */
+export function marksToSvg(items: readonly Primitive[], view: View, palette: PaletteName = 'paper'): string {
+  const styles = svgStyles[palette];
+  return groupByStyle(items)
+    .map(({ style, items: shapes }) => groupToSvg(style, shapes, view, styles))
+    .join('\n');
 }
 
 /** Text made safe for XML content and attributes; characters that XML cannot hold are dropped. */
