@@ -1,40 +1,53 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../engine/index.ts';
 import { demoPlaybook, toEnginePlay } from '../../playbook/index.ts';
-import type { FieldOrder } from './field-order.ts';
+import type { FieldOrder, Verb } from './field-order.ts';
 import { type FieldStep, fieldStep } from './grips.ts';
 import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from './tool.ts';
 
 const lantern = toEnginePlay(demoPlaybook, 'lantern');
 const reach = 1.4;
 
+interface Driver {
+  down(x: number, y: number): Driver;
+  move(x: number, y: number): Driver;
+  up(x: number, y: number): Driver;
+  tap(x: number, y: number): Driver;
+  drag(from: readonly [number, number], to: readonly [number, number]): Driver;
+  choose(by: string, verb: Verb): Driver;
+  cancel(): Driver;
+  tool(): Tool;
+  orders(): readonly FieldOrder[];
+  selected(): string | null | undefined;
+  pending(): FieldOrder | undefined;
+}
+
 /** A hand on the field, without a screen. */
-function hand(step: number) {
+function hand(step: number): Driver {
   const field: FieldStep = fieldStep(lantern, step);
   let tool: Tool = idleTool;
   const orders: FieldOrder[] = [];
   let selected: string | null | undefined;
-  const send = (event: ToolEvent): void => {
+  const send = (event: ToolEvent): Driver => {
     const answer = nextTool(tool, event, field);
     tool = answer.tool;
     if (answer.order !== undefined) orders.push(answer.order);
     if (answer.select !== undefined) selected = answer.select;
+    return driver;
   };
-  const driver = {
-    down: (x: number, y: number) => (send({ kind: 'down', at: { x, y }, reach }), driver),
-    move: (x: number, y: number) => (send({ kind: 'move', at: { x, y } }), driver),
-    up: (x: number, y: number) => (send({ kind: 'up', at: { x, y }, reach }), driver),
-    tap: (x: number, y: number) => driver.down(x, y).up(x, y),
-    drag: (from: readonly [number, number], to: readonly [number, number]) =>
+  const driver: Driver = {
+    down: (x: number, y: number): Driver => send({ kind: 'down', at: { x, y }, reach }),
+    move: (x: number, y: number): Driver => send({ kind: 'move', at: { x, y } }),
+    up: (x: number, y: number): Driver => send({ kind: 'up', at: { x, y }, reach }),
+    tap: (x: number, y: number): Driver => driver.down(x, y).up(x, y),
+    drag: (from: readonly [number, number], to: readonly [number, number]): Driver =>
       driver
         .down(...from)
         .move((from[0] + to[0]) / 2, (from[1] + to[1]) / 2)
         .move(...to)
         .up(...to),
-    choose: (by: string, verb: Extract<ToolEvent, { kind: 'choose' }>['verb']) => (
-      send({ kind: 'choose', by, verb }), driver
-    ),
-    cancel: () => (send({ kind: 'cancel' }), driver),
+    choose: (by: string, verb: Verb): Driver => send({ kind: 'choose', by, verb }),
+    cancel: (): Driver => send({ kind: 'cancel' }),
     tool: () => tool,
     orders: () => orders,
     selected: () => selected,
