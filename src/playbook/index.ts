@@ -7,7 +7,10 @@ export { printAction, printCarrierAction, printCue } from './language/print-phra
 export { limits } from './limits.ts';
 export { currentVersion } from './migrate.ts';
 export { type ParseResult, parsePlaybook } from './parse.ts';
+export { parseUnfinished } from './parse-unfinished.ts';
+export { isPlaybookShaped } from './playbook-shape.ts';
 export { type RuleValue, ruleCodeOf, settableRules } from './rule-settings.ts';
+export { sameValue } from './same-value.ts';
 export {
   type Opponent,
   type OwnSet,
