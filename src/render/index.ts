@@ -12,4 +12,7 @@ export * from './svg-styles.ts';
 export * from './trace-frame.ts';
 export * from './trace-names.ts';
 export * from './trace-scene.ts';
+export * from './watch-marks.ts';
+export * from './watch-scene.ts';
+export * from './watch-words.ts';
 export * from './words.ts';

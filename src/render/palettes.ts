@@ -30,6 +30,8 @@ export interface Palette {
     readonly trail: number;
     readonly passPast: number;
     readonly duty: number;
+    /** Of one band; bands lie over each other. */
+    readonly heat: number;
   };
 }
 
@@ -54,14 +56,14 @@ export const palettes: Readonly<Record<PaletteName, Palette>> = {
     open: '#1b6b3a',
     heat: '#2c6a8f',
     weight: 1,
-    faint: { halo: 0.75, reach: 0.1, trail: 0.55, passPast: 0.5, duty: 0.75 },
+    faint: { halo: 0.75, reach: 0.1, trail: 0.55, passPast: 0.5, duty: 0.75, heat: 0.07 },
   },
   dark: {
-    ink: '#f1f5ef',
+    ink: '#eef2ec',
     quiet: '#b4c4ba',
     page: '#111a17',
-    offense: '#a8d0ff',
-    defense: '#ffab87',
+    offense: '#9cc9f7',
+    defense: '#ffb092',
     ball: '#ffd75e',
     ballEdge: '#111a17',
     grass: '#1d2925',
@@ -72,14 +74,14 @@ export const palettes: Readonly<Record<PaletteName, Palette>> = {
     open: '#8fe3ab',
     heat: '#8cc9ea',
     weight: 1.1,
-    faint: { halo: 0.8, reach: 0.14, trail: 0.7, passPast: 0.65, duty: 0.85 },
+    faint: { halo: 0.8, reach: 0.14, trail: 0.7, passPast: 0.65, duty: 0.85, heat: 0.08 },
   },
   sun: {
     ink: '#000000',
     quiet: '#2b332f',
     page: '#ffffff',
-    offense: '#00224a',
-    defense: '#7d1c00',
+    offense: '#00296b',
+    defense: '#7a1a00',
     ball: '#ffc800',
     ballEdge: '#000000',
     grass: '#ffffff',
@@ -90,6 +92,6 @@ export const palettes: Readonly<Record<PaletteName, Palette>> = {
     open: '#004d22',
     heat: '#00557f',
     weight: 1.35,
-    faint: { halo: 0.9, reach: 0.16, trail: 0.8, passPast: 0.75, duty: 0.9 },
+    faint: { halo: 0.9, reach: 0.16, trail: 0.8, passPast: 0.75, duty: 0.9, heat: 0.06 },
   },
 };

@@ -69,6 +69,17 @@ export const styleNames = [
   'clock',
   'sentence',
   'small',
+  'heat',
+  'heatLine',
+  'heatText',
+  'laneSure',
+  'laneFair',
+  'laneUnder',
+  'laneText',
+  'openRing',
+  'openText',
+  'readRing',
+  'readText',
 ] as const;
 export type StyleName = (typeof styleNames)[number];
 

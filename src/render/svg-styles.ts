@@ -37,7 +37,13 @@ export const svgStyles: Readonly<Record<PaletteName, Styles>> = {
 };
 
 function stylesOf(palette: Palette): Styles {
-  return { ...fieldStyles(palette), ...peopleStyles(palette), ...ballStyles(palette), ...wordStyles(palette) };
+  return {
+    ...fieldStyles(palette),
+    ...peopleStyles(palette),
+    ...ballStyles(palette),
+    ...wordStyles(palette),
+    ...watchStyles(palette),
+  };
 }
 
 function fieldStyles({ ink, quiet, page, grass, boxGrass, creaseGrass, paint, net, weight }: Palette) {
@@ -97,6 +103,23 @@ function wordStyles({ ink, quiet, page }: Palette) {
     clock: { fill: ink, fontPx: 25, bold: true },
     sentence: { fill: ink, fontPx: 20 },
     small: { fill: quiet, fontPx: 16 },
+  } as const;
+}
+
+/** What is told of a moment beside who stands where: what a shot is worth, which lane is safe, who is open, which read was seen. */
+function watchStyles({ ink, page, grass, quiet, open, heat, weight, faint }: Palette) {
+  return {
+    heat: { fill: heat, opacity: faint.heat },
+    heatLine: { stroke: heat, widthPx: wide(1, weight), opacity: 0.7 },
+    heatText: { fill: quiet, fontPx: 14, haloColour: grass },
+    laneSure: { stroke: open, widthPx: wide(5, weight) },
+    laneFair: { stroke: open, widthPx: wide(2.75, weight) },
+    laneUnder: { stroke: open, widthPx: wide(1.75, weight), dashPx: [5, 7] },
+    laneText: { fill: open, fontPx: 16, bold: true, haloColour: page },
+    openRing: { stroke: open, widthPx: wide(3.5, weight) },
+    openText: { fill: open, fontPx: 17, bold: true, haloColour: page },
+    readRing: { stroke: ink, widthPx: wide(2.25, weight), dashPx: [3, 5] },
+    readText: { fill: ink, fontPx: 16, bold: true, haloColour: page },
   } as const;
 }
 

@@ -1,0 +1,113 @@
+import type { LookWindow, Trace, TraceEvent } from '../engine/index.ts';
+import { along, distance } from './arrow.ts';
+import type { MarkSizes } from './people-marks.ts';
+import { circle, line, type Primitive, text, type View } from './scene.ts';
+import type { TraceFrame } from './trace-frame.ts';
+import type { TraceNames } from './trace-names.ts';
+import { percent } from './words.ts';
+
+/** The lane from the carrier to one mate at one moment. */
+export interface LaneOdds {
+  /** Offense index of the mate. */
+  readonly to: number;
+  /** Odds that a pass thrown now arrives and is caught, 0 to 1. */
+  readonly completion: number;
+}
+
+/** Somebody who is open at one moment. */
+export interface OpenMan {
+  /** Offense index. */
+  readonly who: number;
+  /** What is written beside him: "open". */
+  readonly word: string;
+}
+
+/** From these odds on a lane is drawn heavy; below one half it is dashed. */
+export const sureLane = 0.8;
+export const evenLane = 0.5;
+
+/** Where the play's own clock begins: the first beat, s after the whistle; `undefined` when none began. */
+export function firstBeatAt({ events }: Trace): number | undefined {
+  return events.find((event) => event.kind === 'beat')?.time;
+}
+
+/** Who is open at `time` (s after the first beat), by the windows of one trial; each man once. */
+export function openMenAt(windows: readonly LookWindow[], trial: number, time: number): readonly OpenMan[] {
+  const open = new Map<number, OpenMan>();
+  for (const window of windows) {
+    if (window.trial !== trial || time < window.opens || time > window.closes) continue;
+    open.set(window.to, { who: window.to, word: window.kind === 'shot' ? 'free' : 'open' });
+  }
+  return [...open.values()];
+}
+
+/** The lanes from the man who has the ball: the surer the heavier, dashed where fewer than half arrive, with the odds at the mate's end. */
+export function laneMarks(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: MarkSizes): readonly Primitive[] {
+  const from = frame.holder.kind === 'attacker' ? frame.offense[frame.holder.index] : undefined;
+  if (from === undefined) return [];
+  const drawn = lanes.flatMap(({ to, completion }) => {
+    const mate = frame.offense[to];
+    if (mate === undefined || distance(from, mate) < 2 * sizes.attacker + 0.5) return [];
+    const [start, end] = [along(from, mate, sizes.attacker), along(mate, from, sizes.attacker + 0.15)];
+    const mark = line(laneStyle(completion), start, end);
+    const room = distance(start, end);
+    const odds = text('laneText', along(end, start, Math.min(1.5, room / 2)), percent(Math.min(completion, 0.99)));
+    return [{ mark, odds }];
+  });
+  // All lines under all figures.
+  return [...drawn.map(({ mark }) => mark), ...drawn.map(({ odds }) => odds)];
+}
+
+function laneStyle(completion: number): 'laneSure' | 'laneFair' | 'laneUnder' {
+  if (completion >= sureLane) return 'laneSure';
+  return completion >= evenLane ? 'laneFair' : 'laneUnder';
+}
+
+/** A ring round each man who is open; the word is drawn apart (`openWords`), above the crosses. */
+export function openRings(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Primitive[] {
+  return open.flatMap(({ who }) => {
+    const at = frame.offense[who];
+    return at === undefined ? [] : [circle('openRing', at, sizes.attacker * 1.45)];
+  });
+}
+
+export function openWords(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Primitive[] {
+  return open.flatMap(({ who, word }) => {
+    const at = frame.offense[who];
+    return at === undefined ? [] : [text('openText', { x: at.x, y: at.y + sizes.attacker * 1.45 + 0.6 }, word)];
+  });
+}
+
+/** How long a read is shown after it was taken, s. */
+const readShown = 1.2;
+
+/** The taught read that has just been taken, if any. */
+export function readAt(trace: Trace, time: number): Extract<TraceEvent, { kind: 'read' }> | undefined {
+  for (let index = trace.events.length - 1; index >= 0; index -= 1) {
+    const event = trace.events[index]!;
+    if (event.time > time || event.kind !== 'read') continue;
+    return event.time > time - readShown ? event : undefined;
+  }
+  return undefined;
+}
+
+/** A ring round the man who saw his read, and the read as it is taught. */
+export function readMarks(
+  trace: Trace,
+  frame: TraceFrame,
+  names: TraceNames,
+  sizes: MarkSizes,
+  view: View,
+  inWords: boolean,
+): readonly Primitive[] {
+  const event = readAt(trace, frame.time);
+  const at = event === undefined ? undefined : frame.offense[event.who];
+  if (event === undefined || at === undefined) return [];
+  const ring = circle('readRing', at, sizes.attacker * 1.25);
+  const read = (event.lastTen ? names.lastTenReads : names.reads)[event.read];
+  if (!inWords || read === undefined) return [ring];
+  // On the side where there is room for it.
+  const right = at.x < view.left + view.width / 2;
+  const x = at.x + (right ? 1 : -1) * (sizes.attacker * 1.25 + 0.3);
+  return [ring, text('readText', { x, y: at.y - sizes.attacker - 0.35 }, `read: ${read}`, right ? 'start' : 'end')];
+}
