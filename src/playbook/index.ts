@@ -1,6 +1,7 @@
 export { demoPlaybook, demoText } from './demo.ts';
 export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
+export * from './edit/index.ts';
 export { playbookJsonSchema } from './json-schema.ts';
 export { nearestName } from './language/nearest-name.ts';
 export { printAction, printCarrierAction, printCue } from './language/print-phrase.ts';
@@ -28,3 +29,4 @@ export { toEngineScheme, toSchemeData } from './scheme-data.ts';
 export { serializePlaybook } from './serialize.ts';
 export { toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';
+export { withoutNames } from './without-names.ts';
