@@ -27,7 +27,7 @@ const carrierVerbs = ['pass', 'skip', 'feed', 'carry', 'step', 'fake', 'hold', '
 const verbs = [...carrierVerbs, ...Object.keys(runWords), 'pick', 'seal'];
 
 /** The longest that a man may be told to hold the ball, s. */
-const longestHold = 20;
+export const longestHold = 20;
 
 /**
  * Reads one action of a beat: `SPOT verb ...` (docs/playbook-format.md has the grammar).

@@ -3,7 +3,7 @@ import { PhraseReader, type PhraseReading, readPhrase } from './phrase.ts';
 import { type PlayNames, readBeat, readOtherSpot, readSpot } from './play-names.ts';
 
 /** The longest that a call may come after its beat, s: longer than the longest penalty would never be heard. */
-const longestCall = 60;
+export const longestCall = 60;
 
 /**
  * Reads what starts a beat: `start`, `catch SPOT`, `pass SPOT [to SPOT]`, `arrive SPOT` or `call BEAT + SECONDS`.

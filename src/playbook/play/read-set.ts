@@ -14,7 +14,7 @@ export interface SetSpots {
 }
 
 /** Where two men would be one: bodies closer than this stand in each other, yd. */
-const sharedPlace = 1;
+export const sharedPlace = 1;
 
 /** The spots of the set that a play names, own sets first; reports a name that means none, several or, by the spots that the play names, another. */
 export function readSet(

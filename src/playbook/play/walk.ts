@@ -94,6 +94,8 @@ interface Way {
 
 interface Order {
   readonly to?: SpotId;
+  /** Where the order to throw stands. */
+  readonly place?: OrderPlace;
   readonly holds: number;
 }
 
@@ -121,9 +123,31 @@ export function walkLastTen(play: Play, pace: Pace): readonly WalkFault[] {
   return walk.faults;
 }
 
+/** What happens in a walk, in its order; seconds after its first beat. */
+export type WalkEvent =
+  /** `holder` has the ball, or is thrown to; undefined when nobody does. */
+  | { readonly kind: 'beat'; readonly at: number; readonly beat: number; readonly holder: SpotId | undefined }
+  | {
+      readonly kind: 'release';
+      readonly at: number;
+      readonly from: SpotId;
+      readonly to: SpotId;
+      readonly order: OrderPlace;
+      readonly places: ReadonlyMap<SpotId, Point>;
+    }
+  | { readonly kind: 'catch'; readonly at: number; readonly who: SpotId };
+
+/** What happens in the play's own script when nobody hinders it, at the pace. */
+export function recordWalk(play: Play, pace: Pace): readonly WalkEvent[] {
+  const walk = new Walk(play, play.beats, play.start.ball, pace);
+  walk.run();
+  return walk.log;
+}
+
 /** The state of one walk: the clock, who has the ball, who is on which way, what each man has been told. */
 class Walk {
   readonly faults: WalkFault[] = [];
+  readonly log: WalkEvent[] = [];
   private readonly queue: Happening[] = [{ at: 0, kind: 'begin' }];
   private readonly homes: ReadonlyMap<SpotId, Point>;
   private readonly ways = new Map<SpotId, Way>();
@@ -132,6 +156,8 @@ class Walk {
   private readonly orders = new Map<SpotId, Order>();
   private readonly started = new Set<number>();
   private holder: SpotId | undefined;
+  /** The man to whom the ball is on its way. */
+  private thrownTo: SpotId | undefined;
   private heldSince = 0;
   /** Counts changes of the carrier's orders, so that a release that was planned before one of them is dropped. */
   private turn = 0;
@@ -193,6 +219,8 @@ class Walk {
         return;
       case 'catch':
         this.holder = what.who;
+        this.thrownTo = undefined;
+        this.log.push({ kind: 'catch', at: what.at, who: what.who });
         this.heldSince = what.at;
         this.fire(what.at, (when) => when.kind === 'catch' && when.by === what.who);
         this.planRelease(what.at);
@@ -213,6 +241,7 @@ class Walk {
     if (this.started.has(index)) return;
     this.started.add(index);
     const beat = this.beats[index]!;
+    this.log.push({ kind: 'beat', at, beat: index, holder: this.holder ?? this.thrownTo });
     for (const [i, action] of beat.actions.entries()) this.give(action, { beat: index, action: i }, at);
     if (beat.when.kind === 'call') this.checkEarly(index, beat.when.seconds, at);
     for (const [i, other] of this.beats.entries()) {
@@ -224,7 +253,8 @@ class Walk {
 
   private give(action: Action, order: OrderPlace, at: number): void {
     const told = this.orders.get(action.by) ?? { holds: 0 };
-    if (action.kind === 'pass' && this.homes.has(action.to)) this.orders.set(action.by, { ...told, to: action.to });
+    if (action.kind === 'pass' && this.homes.has(action.to))
+      this.orders.set(action.by, { ...told, to: action.to, place: order });
     if (action.kind === 'fake') this.orders.set(action.by, { ...told, holds: told.holds + fakeTime });
     if (action.kind === 'hold') this.orders.set(action.by, { ...told, holds: told.holds + action.seconds });
     if (pointsOf(action).length > 0 && this.homes.has(action.by)) this.send(action, order, at);
@@ -322,10 +352,13 @@ class Walk {
   }
 
   private release(from: SpotId, turn: number, at: number): void {
-    const to = this.orders.get(from)?.to;
-    if (turn !== this.turn || this.holder !== from || to === undefined) return;
+    const { to, place } = this.orders.get(from) ?? {};
+    if (turn !== this.turn || this.holder !== from || to === undefined || place === undefined) return;
     this.orders.delete(from);
     this.holder = undefined;
+    this.thrownTo = to;
+    const places = new Map([...this.homes.keys()].map((who) => [who, this.placeOf(who, at)]));
+    this.log.push({ kind: 'release', at, from, to, order: place, places });
     const flight = distance(this.placeOf(from, at), this.placeOf(to, at)) / this.pace.passSpeed;
     this.queue.push({ at: at + flight, kind: 'catch', who: to });
     this.fire(at, (when) => when.kind === 'pass' && when.from === from && (when.to === undefined || when.to === to));

@@ -1,0 +1,43 @@
+export {
+  type ActionVerb,
+  addAction,
+  changeAction,
+  changeTarget,
+  changeVerb,
+  putAction,
+  removeAction,
+  setWhenOpen,
+} from './edit-actions.ts';
+export { addBeat, addBeatAfter, changeTrigger, freshBeatId, nextTrigger, renameBeat } from './edit-beats.ts';
+export {
+  addPathPoint,
+  type Destination,
+  movePathPoint,
+  removePathPoint,
+  reorderPathPoint,
+} from './edit-paths.ts';
+export {
+  archivePlay,
+  copyMirrored,
+  copyPlay,
+  deletePlay,
+  editPlay,
+  movePlay,
+  newPlay,
+  notePlay,
+  renamePlay,
+  spotsOfSet,
+  tagPlay,
+} from './edit-plays.ts';
+export { addRead, changeRead, moveRead, removeRead } from './edit-reads.ts';
+export type { ActionAddress, EditedPlay, EditedPlaybook, PlaybookEdit, PlayEdit, Refused } from './edit-result.ts';
+export { moveSpot, resetSpot } from './edit-spots.ts';
+export { addLastTen, removeLastTen, setReset, setRestart, setStartBall } from './edit-start.ts';
+export { freshId } from './fresh-id.ts';
+export { mirrorEntry } from './mirror-entry.ts';
+export { holderAtStart, passTo, throwBetween } from './pass-to.ts';
+export { placeRefusal, restartRefusal, roundPlace } from './place-rules.ts';
+export { groundOf, type PlayGround, playSpots, setSpots } from './play-ground.ts';
+export { beatsOf, type FoundBeat, findBeat, type ReadEntry, readsOf, type ScriptName } from './play-script.ts';
+export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
+export { removeBeat } from './remove-beat.ts';
