@@ -6,6 +6,16 @@ export { playbookJsonSchema } from './json-schema.ts';
 export { nearestName } from './language/nearest-name.ts';
 export { printAction, printCarrierAction, printCue } from './language/print-phrase.ts';
 export { limits } from './limits.ts';
+export {
+  conflictId,
+  type MergeChoice,
+  type MergeConflict,
+  type MergeKind,
+  type MergePart,
+  mergePlaybooks,
+  type PlaybookMerge,
+  type TeamHead,
+} from './merge-playbooks.ts';
 export { currentVersion } from './migrate.ts';
 export { type ParseResult, parsePlaybook } from './parse.ts';
 export { parseUnfinished } from './parse-unfinished.ts';

@@ -1,3 +1,4 @@
+export { changeSet } from './change-set.ts';
 export {
   type ActionVerb,
   addAction,
@@ -34,6 +35,7 @@ export type { ActionAddress, EditedPlay, EditedPlaybook, PlaybookEdit, PlayEdit,
 export { moveSpot, resetSpot } from './edit-spots.ts';
 export { addLastTen, removeLastTen, setReset, setRestart, setStartBall } from './edit-start.ts';
 export { freshId } from './fresh-id.ts';
+export { keepAsSet } from './keep-set.ts';
 export { mirrorEntry } from './mirror-entry.ts';
 export { holderAtStart, passTo, throwBetween } from './pass-to.ts';
 export { placeRefusal, restartRefusal, roundPlace } from './place-rules.ts';
@@ -41,3 +43,4 @@ export { groundOf, type PlayGround, playSpots, setSpots } from './play-ground.ts
 export { beatsOf, type FoundBeat, findBeat, type ReadEntry, readsOf, type ScriptName } from './play-script.ts';
 export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 export { removeBeat } from './remove-beat.ts';
+export { type FoundPlay, searchPlays } from './search-plays.ts';
