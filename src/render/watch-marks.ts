@@ -1,4 +1,4 @@
-import type { LookWindow, Trace, TraceEvent } from '../engine/index.ts';
+import type { LookWindow, Point, Trace, TraceEvent } from '../engine/index.ts';
 import { along, distance } from './arrow.ts';
 import type { MarkSizes } from './people-marks.ts';
 import { circle, line, type Primitive, text, type View } from './scene.ts';
@@ -50,12 +50,24 @@ export function laneMarks(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: 
     if (mate === undefined || distance(from, mate) < 2 * sizes.attacker + 0.5) return [];
     const [start, end] = [along(from, mate, sizes.attacker), along(mate, from, sizes.attacker + 0.15)];
     const mark = line(laneStyle(completion), start, end);
-    const room = distance(start, end);
-    const odds = text('laneText', along(end, start, Math.min(1.5, room / 2)), percent(Math.min(completion, 0.99)));
+    const odds = text('laneText', clearPlace(frame, end, start), percent(Math.min(completion, 0.99)));
     return [{ mark, odds }];
   });
   // All lines under all figures.
   return [...drawn.map(({ mark }) => mark), ...drawn.map(({ odds }) => odds)];
+}
+
+/** How far from the mate's end of his lane its odds may be written, nearest first, yd. */
+const oddsPlaces = [1.4, 2.4, 3.4, 4.4, 5.4];
+/** Room that the odds need from the middle of a defender, yd: his cross and half of "83 %". */
+const oddsRoom = 1.7;
+
+/** The place nearest to the mate that no cross covers; half way along a lane too short for any. */
+function clearPlace({ defense }: TraceFrame, end: Point, start: Point): Point {
+  const half = distance(start, end) / 2;
+  const places = oddsPlaces.filter((from) => from <= half * 1.6).map((from) => along(end, start, from));
+  const isClear = (at: Point): boolean => defense.every((man) => distance(man, at) >= oddsRoom);
+  return places.find(isClear) ?? places[0] ?? along(end, start, half);
 }
 
 function laneStyle(completion: number): 'laneSure' | 'laneFair' | 'laneUnder' {
@@ -63,18 +75,21 @@ function laneStyle(completion: number): 'laneSure' | 'laneFair' | 'laneUnder' {
   return completion >= evenLane ? 'laneFair' : 'laneUnder';
 }
 
+/** Radius of the ring round an open man, in radii of his circle. */
+const openRing = 1.35;
+
 /** A ring round each man who is open; the word is drawn apart (`openWords`), above the crosses. */
 export function openRings(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Primitive[] {
   return open.flatMap(({ who }) => {
     const at = frame.offense[who];
-    return at === undefined ? [] : [circle('openRing', at, sizes.attacker * 1.45)];
+    return at === undefined ? [] : [circle('openRing', at, sizes.attacker * openRing)];
   });
 }
 
 export function openWords(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Primitive[] {
   return open.flatMap(({ who, word }) => {
     const at = frame.offense[who];
-    return at === undefined ? [] : [text('openText', { x: at.x, y: at.y + sizes.attacker * 1.45 + 0.6 }, word)];
+    return at === undefined ? [] : [text('openText', { x: at.x, y: at.y + sizes.attacker * openRing + 0.6 }, word)];
   });
 }
 
