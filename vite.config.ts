@@ -1,17 +1,61 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 // The workbench: src/app becomes dist/app, a folder of files that needs no network once it is open.
 export default defineConfig({
   root: 'src/app',
   base: './',
-  plugins: [react()],
+  plugins: [react(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2022',
+    // Which file is loaded with which, for the count of what the first load takes (scripts/first-load.mjs).
+    manifest: true,
+    // Every browser that knows the target preloads modules by itself.
+    modulePreload: { polyfill: false },
     // Larger chunks than this are told by `npm run bench:app`, which counts what the first load really takes.
     chunkSizeWarningLimit: 1000,
   },
+  server: {
+    // As the real server isolates the page (src/cli/serving/answer.ts), so that nothing works here that would not work there.
+    headers: { 'Cross-Origin-Opener-Policy': 'same-origin', 'Cross-Origin-Embedder-Policy': 'require-corp' },
+  },
 });
+
+/** Everything of the workbench kept in the browser at the first visit. A new version waits until the coach asks for it: src/app/offline. */
+function keepOffline() {
+  return VitePWA({
+    registerType: 'prompt',
+    // The page registers the worker itself, so that nothing needs a script inside the page.
+    injectRegister: false,
+    workbox: {
+      globPatterns: ['**/*.{js,css,html,svg,png,woff2}'],
+      navigateFallback: 'index.html',
+      cleanupOutdatedCaches: true,
+      inlineWorkboxRuntime: true,
+      sourcemap: false,
+    },
+    manifest: {
+      name: 'Sliderule',
+      short_name: 'Sliderule',
+      description: 'Write a man-up play and watch it against every man-down scheme at once.',
+      lang: 'en',
+      id: './',
+      start_url: './',
+      scope: './',
+      display: 'standalone',
+      // The ground of paper and the mark's blue: src/app/look/tokens.css.
+      background_color: '#f1f0ea',
+      theme_color: '#f1f0ea',
+      icons: [
+        { src: 'icon.svg', type: 'image/svg+xml', sizes: 'any' },
+        { src: 'icon-192.png', type: 'image/png', sizes: '192x192' },
+        { src: 'icon-512.png', type: 'image/png', sizes: '512x512' },
+        { src: 'icon-512-maskable.png', type: 'image/png', sizes: '512x512', purpose: 'maskable' },
+      ],
+    },
+  });
+}

@@ -5,5 +5,5 @@ import { spawnSync } from 'node:child_process';
  * A failed build leaves no bundle: the tests that need one fail and say so, the others still run.
  */
 export default function buildBundles(): void {
-  spawnSync(process.execPath, ['scripts/build.mjs'], { stdio: 'inherit' });
+  spawnSync(process.execPath, ['scripts/build.mjs', 'node'], { stdio: 'inherit' });
 }

@@ -3,14 +3,25 @@ import './look/tokens.css';
 import './look/page.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { demoPlaybook } from '../playbook/index.ts';
+import { indexedDbPersistence } from './document/indexed-db-persistence.ts';
+import { createPlaybookStore } from './document/playbook-store.ts';
 import { applyLook } from './look/look.ts';
+import { createPlayer } from './playback/player.ts';
+import { type Desk, DeskProvider } from './shell/desk.tsx';
 import { Workbench } from './shell/workbench.tsx';
 
-applyLook();
 const place = document.getElementById('workbench');
 if (place === null) throw new TypeError('missing #workbench in index.html');
+applyLook();
+const desk: Desk = {
+  store: createPlaybookStore({ name: 'playbook', persistence: indexedDbPersistence(), initial: demoPlaybook }),
+  player: createPlayer((callback) => requestAnimationFrame(callback)),
+};
 createRoot(place).render(
   <StrictMode>
-    <Workbench />
+    <DeskProvider desk={desk}>
+      <Workbench />
+    </DeskProvider>
   </StrictMode>,
 );
