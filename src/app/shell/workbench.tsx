@@ -1,6 +1,8 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, Suspense } from 'react';
+import { PlayScreen } from '../play/play-screen.tsx';
 import { Masthead } from './masthead.tsx';
-import { usePlace } from './place.ts';
+import { MastheadTools } from './masthead-tools.tsx';
+import { type Place, usePlace } from './place.ts';
 import styles from './workbench.module.css';
 
 /** The whole page: where one is, and the way to the other places. */
@@ -8,10 +10,29 @@ export function Workbench(): ReactNode {
   const place = usePlace();
   return (
     <div className={styles.workbench}>
-      <Masthead place={place} />
+      <Masthead place={place}>
+        <MastheadTools />
+      </Masthead>
       <main className={styles.place} id="place" tabIndex={-1}>
-        <h1 className="spoken">{place.kind}</h1>
+        <Suspense fallback={<p className={styles.waiting}>One moment.</p>}>{screenOf(place)}</Suspense>
       </main>
     </div>
   );
+}
+
+function screenOf(place: Place): ReactNode {
+  switch (place.kind) {
+    case 'play':
+      return <PlayScreen playId={place.play} />;
+    case 'team':
+    case 'opponents':
+    case 'playbook':
+      return <h1>{place.kind}</h1>;
+    default:
+      return exhaustive(place);
+  }
+}
+
+function exhaustive(place: never): never {
+  throw new TypeError(`unknown place: ${JSON.stringify(place)}`);
 }

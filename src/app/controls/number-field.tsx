@@ -1,0 +1,45 @@
+import { type ReactNode, useState } from 'react';
+import styles from './field.module.css';
+
+export interface NumberFieldProps {
+  /** Only spoken: the unit and what stands around it say it to the eye. */
+  readonly label: string;
+  readonly value: number;
+  readonly step: number;
+  readonly unit: string;
+  readonly onNumber: (value: number) => void;
+}
+
+/** A number that is changed as a whole: on Enter, by an arrow key, or when the field is left. */
+export function NumberField({ label, value, step, unit, onNumber }: NumberFieldProps): ReactNode {
+  const [typed, setTyped] = useState<string>();
+  const take = (text: string): void => {
+    const number = Number(text);
+    if (text.trim() !== '' && Number.isFinite(number) && number !== value) onNumber(number);
+    setTyped(undefined);
+  };
+  return (
+    <label className={styles.inline}>
+      <span className="spoken">{label}</span>
+      <input
+        className={`${styles.input} ${styles.number}`}
+        type="text"
+        inputMode="decimal"
+        value={typed ?? String(Math.round(value * 100) / 100)}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={() => {
+          if (typed !== undefined) take(typed);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' && typed !== undefined) take(typed);
+          if (event.key === 'Escape') setTyped(undefined);
+          const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+          if (direction === 0) return;
+          event.preventDefault();
+          take(String(Math.round(((typed === undefined ? value : Number(typed)) + direction * step) * 100) / 100));
+        }}
+      />
+      <span aria-hidden="true">{unit}</span>
+    </label>
+  );
+}

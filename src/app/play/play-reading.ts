@@ -1,0 +1,42 @@
+import type { Play } from '../../engine/index.ts';
+import {
+  type Diagnostic,
+  type Playbook,
+  type PlayEntry,
+  parsePlaybook,
+  serializePlaybook,
+  toEnginePlay,
+} from '../../playbook/index.ts';
+
+/** A play as it stands in the document: readable or not, with all that is to be said of it. */
+export interface PlayReading {
+  /** Undefined when it cannot be drawn. */
+  readonly play: Play | undefined;
+  /** What is wrong with it, or with what it stands on, the heaviest first. */
+  readonly problems: readonly Diagnostic[];
+  /** It can be simulated: nothing of it, the team, the sets and the schemes is wrong. */
+  readonly isWhole: boolean;
+}
+
+/** The playbook with this play alone: what is wrong with another one does not stop this one. */
+export function withOnePlay(playbook: Playbook, entry: PlayEntry): Playbook {
+  return { ...playbook, plays: [entry] };
+}
+
+/** Reads one play of a playbook that may be unfinished. */
+export function readPlayOf(playbook: Playbook, entry: PlayEntry): PlayReading {
+  const alone = withOnePlay(playbook, entry);
+  const { value, diagnostics } = parsePlaybook(serializePlaybook(alone));
+  const problems = diagnostics.filter(({ severity }) => severity !== 'note');
+  return { play: drawable(value ?? alone, entry.id), problems, isWhole: value !== undefined };
+}
+
+// A play with a fault can still be drawn as far as it can be read: the coach mends it where he sees it.
+function drawable(playbook: Playbook, id: string): Play | undefined {
+  try {
+    return toEnginePlay(playbook, id);
+  } catch (error) {
+    if (error instanceof TypeError || error instanceof RangeError) return undefined;
+    throw error;
+  }
+}

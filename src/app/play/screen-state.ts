@@ -1,0 +1,48 @@
+import { create } from 'zustand';
+import type { Side } from '../../playbook/index.ts';
+
+/** What the large field shows: the play as it is written, step by step, or what happens when it is played. */
+export type FieldMode = 'write' | 'watch';
+
+/** What is drawn over the people while watching. */
+export const layerNames = ['duties', 'reach', 'lanes', 'heat'] as const;
+export type LayerName = (typeof layerNames)[number];
+
+/** What the coach is told, once: what was refused, what else an edit changed. */
+export interface Notice {
+  readonly text: string;
+  readonly tone: 'said' | 'refused';
+}
+
+interface ScreenState {
+  readonly mode: FieldMode;
+  /** Step of the play that is written on: 0 is the set. */
+  readonly step: number;
+  readonly selected: string | undefined;
+  readonly side: Side;
+  /** Scheme that the large field shows while watching. */
+  readonly scheme: string;
+  /** Schemes that the play runs against; null for all with a man less. */
+  readonly chosen: readonly string[] | null;
+  readonly layers: ReadonlySet<LayerName>;
+  readonly shows: 'script' | 'chance';
+  /** The trial that is watched, of the trials that every scheme plays. */
+  readonly trial: number;
+  readonly notice: Notice | undefined;
+  readonly change: (part: Partial<Omit<ScreenState, 'change'>>) => void;
+}
+
+/** The state of the Play screen that is no part of the document: lost with the page, and nothing is lost with it. */
+export const useScreen = create<ScreenState>((set) => ({
+  mode: 'write',
+  step: 0,
+  selected: undefined,
+  side: 'right',
+  scheme: 'box-zone',
+  chosen: null,
+  layers: new Set<LayerName>(['duties', 'lanes']),
+  shows: 'script',
+  trial: 0,
+  notice: undefined,
+  change: (part) => set(part),
+}));

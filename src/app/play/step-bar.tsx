@@ -1,0 +1,51 @@
+import { Plus } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Button } from '../controls/button.tsx';
+import styles from './step-bar.module.css';
+
+export interface StepBarProps {
+  /** Names of the beats in the order in which they start. */
+  readonly beats: readonly string[];
+  readonly step: number;
+  readonly onStep: (step: number) => void;
+  readonly onAdd: () => void;
+}
+
+/** The steps of the play: the set, then each beat. */
+export function StepBar({ beats, step, onStep, onAdd }: StepBarProps): ReactNode {
+  return (
+    <div className={styles.bar} role="group" aria-label="Steps of the play">
+      <ol className={styles.steps}>
+        <li>
+          <Step current={step === 0} number="0" name="set" onChoose={() => onStep(0)} />
+        </li>
+        {beats.map((name, index) => (
+          <li key={name}>
+            <Step current={step === index + 1} number={String(index + 1)} name={name} onChoose={() => onStep(index + 1)} />
+          </li>
+        ))}
+      </ol>
+      <Button tone="plain" icon={<Plus aria-hidden="true" />} onClick={onAdd}>
+        Step
+      </Button>
+    </div>
+  );
+}
+
+function Step({
+  current,
+  number,
+  name,
+  onChoose,
+}: {
+  readonly current: boolean;
+  readonly number: string;
+  readonly name: string;
+  readonly onChoose: () => void;
+}): ReactNode {
+  return (
+    <button type="button" className={styles.step} aria-current={current ? 'step' : undefined} onClick={onChoose}>
+      <span className={styles.number}>{number}</span> {name}
+    </button>
+  );
+}

@@ -1,0 +1,177 @@
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import type { Play, Point } from '../../engine/index.ts';
+import type { PlayEntry } from '../../playbook/index.ts';
+import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
+import { FieldEditor } from '../field/field-editor.tsx';
+import { type FieldOrder, type Verb, aimOf } from '../field/field-order.ts';
+import { fieldStep, type Grip } from '../field/grips.ts';
+import { orderEdit } from '../field/order-edit.ts';
+import { orderReadout } from '../field/order-readout.ts';
+import { snapOrder } from '../field/snap-order.ts';
+import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
+import { useLook } from '../look/look.ts';
+import { useScreen } from './screen-state.ts';
+import type { PlayEditor } from './use-play-editor.ts';
+import { VerbBar } from './verb-bar.tsx';
+import styles from './write-field.module.css';
+
+export interface WriteFieldProps {
+  readonly editor: PlayEditor;
+  readonly play: Play;
+  readonly field: FieldMarkings;
+  /** The play as it would be if the pointer were let go now; undefined when nothing is held. */
+  readonly onPending: (entry: PlayEntry | undefined) => void;
+}
+
+/** A finger's reach while a drag goes on, yards: what counts as being on a man. */
+const dropReach = 1.6;
+
+/** The field with one step of the play on it, to be changed by pointing. */
+export function WriteField({ editor, play, field, onPending }: WriteFieldProps): ReactNode {
+  const { step, selected, change } = useScreen();
+  const palette = useLook((state) => state.shown);
+  const [tool, setTool] = useState<Tool>(idleTool);
+  const shown = useMemo(() => fieldStep(play, step), [play, step]);
+  const view = useMemo(() => viewOf(play, step), [play, step]);
+
+  const order = pendingOrder(tool, shown, dropReach);
+  const snapped = order === undefined ? undefined : snapOrder(order, shown, editor.ground);
+  const attempt = useMemo(
+    () =>
+      snapped === undefined
+        ? undefined
+        : editor.attempt((entry, ground) => orderEdit(entry, ground, shown, snapped.order)),
+    [snapped?.key, editor, shown],
+  );
+  const drawn = attempt !== undefined && 'play' in attempt && attempt.play !== undefined ? attempt.play : play;
+  const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
+  useEffect(() => onPending(pending), [pending, onPending]);
+
+  const give = (next: FieldOrder): void => {
+    const { order: exact } = snapOrder(next, shown, editor.ground);
+    const made = editor.apply(orderLabel(exact), (entry, ground) => orderEdit(entry, ground, shown, exact));
+    // A pass from a step that holds one already made a step of its own: the coach goes on there.
+    if (made?.at !== undefined && made.at.beat !== shown.beat) {
+      const at = stepOfBeat(editor, made.play, made.at.beat);
+      if (at !== undefined) change({ step: at });
+    }
+  };
+  const onTool = (event: ToolEvent): void => {
+    const answer = nextTool(tool, event, shown);
+    setTool(answer.tool);
+    if (answer.select !== undefined) change({ selected: answer.select ?? undefined, notice: undefined });
+    if (answer.order !== undefined) give(answer.order);
+  };
+  const onNudge = (grip: Grip, to: Point): void => {
+    const edit = nudgeOrder(grip, to, step);
+    if (edit !== undefined)
+      editor.apply(orderLabel(edit), (entry, ground) => orderEdit(entry, ground, shown, edit), `keys:${orderLabel(edit)}`);
+  };
+  const scene = useMemo(() => playScene(play, Math.min(step, shown.step), field), [play, step, shown.step, field]);
+  const aiming = tool.kind === 'aiming' ? tool : undefined;
+  const hasBall = selected !== undefined && (selected === shown.ballAfter || selected === shown.picture.ball);
+
+  return (
+    <div className={styles.pane}>
+      <div className={styles.field}>
+        <FieldEditor
+          title={scene.title}
+          description={scene.description}
+          marks={useMemo(() => stepMarks(drawn, shown.step), [drawn, shown.step])}
+          grips={drawn === play ? shown.grips : fieldStep(drawn, step).grips}
+          field={field}
+          view={view}
+          palette={palette}
+          selected={selected}
+          readout={orderReadout(snapped, attempt, shown, editor.ground)}
+          aiming={aiming !== undefined}
+          onTool={onTool}
+          onNudge={onNudge}
+          onSelect={(spot) => change({ selected: spot })}
+        />
+      </div>
+      <div className={styles.below}>
+        {selected !== undefined && shown.beat !== undefined && (
+          <VerbBar
+            by={selected}
+            hasBall={hasBall}
+            aiming={aiming?.verb}
+            onVerb={(verb) => onTool({ kind: 'choose', by: selected, verb })}
+          />
+        )}
+        <p className={styles.hint} aria-live="polite">
+          {hintFor(tool, selected, shown.beat !== undefined, hasBall)}
+        </p>
+      </div>
+    </div>
+  );
+}
+
+// The restart is only drawn on the set: every other step shows the unit larger.
+function viewOf(play: Play, step: number): View {
+  const { restart } = play.start;
+  const places = play.spots.map(({ at }) => at);
+  return viewAround(step === 0 ? [...places, { x: restart.x, y: restart.y + 1 }] : places);
+}
+
+function nudgeOrder(grip: Grip, to: Point, step: number): FieldOrder | undefined {
+  switch (grip.kind) {
+    case 'restart':
+      return { kind: 'moveRestart', to };
+    case 'point':
+      return { kind: 'movePoint', beat: grip.beat, action: grip.action, point: grip.point, to };
+    case 'man':
+      return step === 0 ? { kind: 'moveHome', spot: grip.spot, to } : undefined;
+    default:
+      return exhaustive(grip);
+  }
+}
+
+/** What undo calls it. */
+function orderLabel(order: FieldOrder): string {
+  switch (order.kind) {
+    case 'moveHome':
+      return `move ${order.spot}`;
+    case 'moveRestart':
+      return 'move the restart';
+    case 'movePoint':
+      return `move a way in "${order.beat}"`;
+    case 'throwTo':
+      return `throw to ${order.to}`;
+    case 'send':
+      return `send ${order.by}`;
+    case 'tell':
+      return `tell ${order.by} to ${order.verb}`;
+    default:
+      return exhaustive(order);
+  }
+}
+
+function stepOfBeat(editor: PlayEditor, entry: PlayEntry, beat: string): number | undefined {
+  const made = editor.attempt(() => ({ kind: 'edited', play: entry, also: [] }));
+  const play = 'play' in made ? made.play : undefined;
+  if (play === undefined) return undefined;
+  const steps = play.beats.length;
+  return Array.from({ length: steps }, (_, index) => index + 1).find((at) => fieldStep(play, at).beat === beat);
+}
+
+function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasBall: boolean): string {
+  if (tool.kind === 'aiming') return aimHint(tool.by, tool.verb, tool.place !== undefined);
+  if (!inStep) return 'Drag a man to where he stands. Then choose a step to say what happens.';
+  if (selected === undefined) return 'Drag the ball to a man to pass, a man to send him. Tap a man for more.';
+  return hasBall
+    ? `Drag ${selected} to a man to pass, to the goal to shoot, to the grass to carry, or choose above.`
+    : `Drag ${selected} to where he goes, or choose above.`;
+}
+
+function aimHint(by: string, verb: Verb, hasPlace: boolean): string {
+  if (aimOf[verb] === 'placeAndMan')
+    return hasPlace ? 'Now tap the man whose defender is picked.' : 'Tap where he stands to pick. Escape gives it up.';
+  return aimOf[verb] === 'man'
+    ? `Tap the man: ${by} ${verb} to whom? Escape gives it up.`
+    : `Tap the place: ${by} ${verb} to where? Escape gives it up.`;
+}
+
+function exhaustive(value: never): never {
+  throw new TypeError(`unknown kind: ${JSON.stringify(value)}`);
+}
