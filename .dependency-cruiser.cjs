@@ -20,6 +20,11 @@ const looksDown = (layer, below) => ({
   to: { path: `^(src/(?!(${[layer, ...below].join('|')})/)|(bench|scripts|test)/)` },
 });
 
+/** How a layer is entered. What runs in a page and what runs in Node begin trials on two kinds of threads, so worker has two more. */
+const doors = ['^src/[^/]+/index[.]ts$', '^src/worker/(node|browser)[.]ts$'];
+const workerNode = '^src/worker/node([.]ts$|/)';
+const workerBrowser = '^src/worker/browser([.]ts$|/)';
+
 module.exports = {
   forbidden: [
     closed('engine', ['^src/engine/'], 'the engine needs no package, and runs anywhere because it has none'),
@@ -33,17 +38,40 @@ module.exports = {
     looksDown('app', ['worker', 'render', 'playbook', 'engine']),
     {
       name: 'one-door',
-      comment: "a layer is entered through its index.ts; what that does not export is the layer's own affair",
+      comment:
+        "a layer is entered through its index.ts (worker: node.ts and browser.ts too); what that does not export is the layer's own affair",
       severity: 'error',
       from: { path: '^src/([^/]+)/' },
-      to: { path: '^src/', pathNot: ['^src/$1/', '^src/[^/]+/index[.]ts$'] },
+      to: { path: '^src/', pathNot: ['^src/$1/', ...doors] },
     },
     {
       name: 'one-door-from-outside',
-      comment: 'scenarios, benches, scripts and tests use what the command line uses: the index.ts of a layer',
+      comment: 'scenarios, benches, scripts and tests use what the command line uses: the doors of a layer',
       severity: 'error',
       from: { path: '^(scenarios|bench|scripts|test)/' },
-      to: { path: '^src/', pathNot: '^src/[^/]+/index[.]ts$' },
+      to: { path: '^src/', pathNot: doors },
+    },
+    {
+      name: 'worker-shared-is-closed',
+      comment:
+        'what crosses between threads is the same in a page and in Node: it needs no package and neither kind of thread',
+      severity: 'error',
+      from: { path: '^src/worker/', pathNot: [tests, workerNode, workerBrowser] },
+      to: { pathNot: '^src/(worker/(?!(node|browser)([.]ts$|/))|playbook/|engine/)' },
+    },
+    {
+      name: 'no-node-in-a-page',
+      comment: 'threads of Node do not run in a browser: src/app and its threads enter by worker/browser.ts',
+      severity: 'error',
+      from: { path: ['^src/app/', workerBrowser], pathNot: tests },
+      to: { path: workerNode },
+    },
+    {
+      name: 'no-page-in-node',
+      comment: 'threads of a page do not run in Node: the command line, benches and scripts enter by worker/node.ts',
+      severity: 'error',
+      from: { path: ['^src/cli/', workerNode, '^(scenarios|bench|scripts)/'], pathNot: tests },
+      to: { path: workerBrowser },
     },
     {
       name: 'no-cycle',

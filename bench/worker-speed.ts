@@ -1,5 +1,6 @@
 import { pathToFileURL } from 'node:url';
-import { createTrialPool, type TrialPool, type WorkerRequest } from '../src/worker/index.ts';
+import type { TrialPool, WorkerRequest } from '../src/worker/index.ts';
+import { createTrialPool } from '../src/worker/node.ts';
 import { houseSetups } from './house-sample.ts';
 import { median } from './measure.ts';
 

@@ -8,15 +8,8 @@ import {
   reportScheme,
   type Tally,
 } from '../engine/index.ts';
-import {
-  buildMatchup,
-  createTrialPool,
-  defaultThreads,
-  type Measured,
-  measureMatchups,
-  penaltyOf,
-  type TrialSetup,
-} from '../worker/index.ts';
+import { buildMatchup, type Measured, measureMatchups, penaltyOf, type TrialSetup } from '../worker/index.ts';
+import { createTrialPool, defaultThreads } from '../worker/node.ts';
 import type { Foes } from './choose-matchups.ts';
 import type { Conditions } from './conditions.ts';
 import { effortFor } from './effort.ts';

@@ -8,10 +8,4 @@ export {
 } from './build-matchup.ts';
 export { type Effort, type Measured, type MeasureOptions, measureMatchups, RefusedSetup } from './measure-matchups.ts';
 export type { TrialRange, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
-export {
-  type AnswerOptions,
-  createTrialPool,
-  defaultThreads,
-  type TrialPool,
-  type TrialPoolOptions,
-} from './trial-pool.ts';
+export type { AnswerOptions, StopSignal, TrialPool } from './trial-pool.ts';

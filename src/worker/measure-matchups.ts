@@ -13,7 +13,7 @@ import {
 } from '../engine/index.ts';
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import { chunksOf, trialBatches } from './trial-batches.ts';
-import type { TrialPool } from './trial-pool.ts';
+import type { StopSignal, TrialPool } from './trial-pool.ts';
 
 /** How much is simulated. The same effort gives the same answer, for any number of threads. */
 export interface Effort {
@@ -33,7 +33,7 @@ export interface Measured extends FoundLooks {
 
 export interface MeasureOptions {
   /** Ends the work; the promise then rejects with the signal's reason. */
-  readonly signal?: AbortSignal;
+  readonly signal?: StopSignal;
   /** Told how many more answers are waited for, before they are. */
   readonly onPlan?: (requests: number) => void;
   /** Told after each answer. */

@@ -1,21 +1,21 @@
-import { setMaxListeners } from 'node:events';
-import { availableParallelism } from 'node:os';
-import { fileURLToPath } from 'node:url';
-import { Tinypool } from 'tinypool';
 import type { WorkerAnswer, WorkerRequest } from './protocol.ts';
 
-export interface TrialPoolOptions {
-  /** Worker threads, at least 1. */
-  readonly threads: number;
-  /** The bundled worker (dist/trial-worker.js). */
-  readonly worker: URL;
+/** What is used of an AbortSignal. Written out, because what Node and browsers share knows the types of neither. */
+export interface StopSignal {
+  readonly aborted: boolean;
+  readonly reason: unknown;
+  throwIfAborted(): void;
+  addEventListener(type: 'abort', listener: () => void): void;
+  removeEventListener(type: 'abort', listener: () => void): void;
 }
 
 export interface AnswerOptions {
-  /** Ends the work: running batches are dropped with their threads, and `answer` rejects with the signal's reason. */
-  readonly signal?: AbortSignal;
+  /** Ends the work: what has not begun is dropped, what runs is not waited for, and `answer` rejects with the signal's reason. */
+  readonly signal?: StopSignal;
   /** Called after each answer, in whatever order they come in. */
   readonly onAnswer?: () => void;
+  /** Of the requests that wait the one with the highest number goes first, then the one that was asked first. 0 when absent. */
+  readonly priority?: number;
 }
 
 /** Threads that answer requests. The order of answers is that of the requests, whoever was ready first. */
@@ -26,69 +26,8 @@ export interface TrialPool {
   close(): Promise<void>;
 }
 
-/** One thread a core, because a trial waits for nothing. */
-export function defaultThreads(): number {
-  return Math.max(1, availableParallelism());
-}
-
-/**
- * Starts a pool; threads boot when the first request arrives. Close it, or the process does not end.
- * Throws a RangeError when `threads` is no whole number from 1 to 256.
- */
-export function createTrialPool({ threads, worker }: TrialPoolOptions): TrialPool {
-  if (!Number.isInteger(threads) || threads < 1 || threads > 256) {
-    throw new RangeError(`threads must be a whole number from 1 to 256, not ${threads}`);
-  }
-  let pool: Tinypool | undefined;
-  let closed: Promise<void> | undefined;
-  const start = (): Tinypool => {
-    pool ??= new Tinypool({
-      filename: fileURLToPath(worker),
-      minThreads: threads,
-      maxThreads: threads,
-      // Handed one at a time: a thread that had two would finish the second long after the others are idle.
-      concurrentTasksPerWorker: 1,
-    });
-    return pool;
-  };
-  return {
-    threads,
-    answer: (requests, options = {}) => answerAll(start(), requests, options),
-    close: () => {
-      closed ??= pool?.destroy() ?? Promise.resolve();
-      return closed;
-    },
-  };
-}
-
-/** Requests handed to a thread ahead of its need, so that it never waits, and no more: each carries a whole playbook. */
-const requestsAhead = 2;
-
-async function answerAll(
-  pool: Tinypool,
-  requests: readonly WorkerRequest[],
-  { signal, onAnswer }: AnswerOptions,
-): Promise<readonly WorkerAnswer[]> {
-  signal?.throwIfAborted();
-  const lanes = Math.min(requests.length, pool.options.maxThreads * requestsAhead);
-  // Every request under way listens to the signal.
-  if (signal !== undefined) setMaxListeners(lanes + 10, signal);
-  const answers = new Array<WorkerAnswer>(requests.length);
-  const waiting = requests.entries();
-  const work = async (): Promise<void> => {
-    for (const [index, request] of waiting) {
-      answers[index] = await pool.run(request, signal === undefined ? {} : { signal });
-      onAnswer?.();
-    }
-  };
-  const running = Array.from({ length: lanes }, work);
-  try {
-    await Promise.all(running);
-  } catch (error) {
-    // The others fail for the same reason; a rejection that nobody waits for would end the process.
-    await Promise.allSettled(running);
-    signal?.throwIfAborted();
-    throw error;
-  }
-  return answers;
+/** Throws a RangeError when `threads` is no whole number from 1 to 256. */
+export function checkThreads(threads: number): void {
+  if (Number.isInteger(threads) && threads >= 1 && threads <= 256) return;
+  throw new RangeError(`threads must be a whole number from 1 to 256, not ${threads}`);
 }

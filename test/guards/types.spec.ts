@@ -5,7 +5,8 @@ import { expect, test } from 'vitest';
 
 const badFiles = readdirSync('test/guards/bad/types').map((name) => resolve('test/guards/bad/types', name));
 
-const errorsOf = new Map(['engine', 'playbook', 'render', 'worker', 'cli'].map((layer) => [layer, findErrors(layer)]));
+const layers = ['engine', 'playbook', 'render', 'worker', 'worker/node', 'worker/browser', 'cli'];
+const errorsOf = new Map(layers.map((layer) => [layer, findErrors(layer)]));
 
 /** What the compiler says about each known-bad file, compiled together with the layer and under its own options. */
 function findErrors(layer: string): Record<string, readonly number[]> {
@@ -28,7 +29,7 @@ const noSuchGlobal = [2584];
 const noNodeTypes = [2591];
 const maybeUndefined = [2322];
 
-test.each(['engine', 'playbook', 'render'])('%s has no DOM and no Node', (layer) => {
+test.each(['engine', 'playbook', 'render', 'worker'])('%s has no DOM and no Node', (layer) => {
   expect(errorsOf.get(layer)).toMatchObject({
     'uses-document.ts': noSuchGlobal,
     'imports-node.ts': noNodeTypes,
@@ -36,8 +37,8 @@ test.each(['engine', 'playbook', 'render'])('%s has no DOM and no Node', (layer)
   });
 });
 
-test('worker and cli have Node and no DOM', () => {
-  for (const layer of ['worker', 'cli']) {
+test('the threads of Node and the cli have Node and no DOM', () => {
+  for (const layer of ['worker/node', 'cli']) {
     expect(errorsOf.get(layer)).toMatchObject({
       'uses-document.ts': noSuchGlobal,
       'imports-node.ts': [],
@@ -46,10 +47,18 @@ test('worker and cli have Node and no DOM', () => {
   }
 });
 
+test('the threads of a page have the DOM and no Node', () => {
+  expect(errorsOf.get('worker/browser')).toMatchObject({
+    'uses-document.ts': [],
+    'imports-node.ts': noNodeTypes,
+    'uses-process.ts': noNodeTypes,
+  });
+});
+
 test('an index is checked everywhere but in the engine', () => {
   const errors = (layer: string) => errorsOf.get(layer)?.['uses-unchecked-index.ts'];
   expect(errors('engine')).toEqual([]);
-  for (const layer of ['playbook', 'render', 'worker', 'cli']) expect(errors(layer)).toEqual(maybeUndefined);
+  for (const layer of layers.slice(1)) expect(errors(layer)).toEqual(maybeUndefined);
 });
 
 test('every TypeScript file belongs to a project that the check compiles', () => {

@@ -1,13 +1,14 @@
 import { existsSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
-import { demoText } from '../playbook/index.ts';
-import { answerRequest } from './answer-request.ts';
-import { type Effort, measureMatchups, RefusedSetup } from './measure-matchups.ts';
-import type { TrialSetup } from './protocol.ts';
-import { createTrialPool, type TrialPool } from './trial-pool.ts';
+import { demoText } from '../../playbook/index.ts';
+import { answerRequest } from '../answer-request.ts';
+import { type Effort, measureMatchups, RefusedSetup } from '../measure-matchups.ts';
+import type { TrialSetup } from '../protocol.ts';
+import type { TrialPool } from '../trial-pool.ts';
+import { createTrialPool } from './create-trial-pool.ts';
 
 // The real bundled worker on real threads; the test run builds it first.
-const worker = new URL('../../dist/trial-worker.js', import.meta.url);
+const worker = new URL('../../../dist/trial-worker.js', import.meta.url);
 
 const setup: TrialSetup = {
   document: demoText,

@@ -1,0 +1,16 @@
+import { answerRequest } from '../answer-request.ts';
+import type { TrialWorkerApi } from './sent-request.ts';
+
+/** What runs in a thread of the page: answers requests, with the documents that were sent to it before. */
+export function createTrialWorker(): TrialWorkerApi {
+  const texts = new Map<number, string>();
+  return {
+    answer: ({ request, document: id, text, forget }) => {
+      if (forget !== null) texts.delete(forget);
+      if (text !== null) texts.set(id, text);
+      const document = texts.get(id);
+      if (document === undefined) throw new RangeError(`unknown document: ${id}`);
+      return answerRequest({ ...request, setup: { ...request.setup, document } });
+    },
+  };
+}

@@ -1,0 +1,1 @@
+export { createTrialPool, defaultThreads, type TrialPoolOptions } from './node/create-trial-pool.ts';

@@ -1,0 +1,1 @@
+export { threads } from '../worker/node.ts';
