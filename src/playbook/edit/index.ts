@@ -44,3 +44,4 @@ export { beatsOf, type FoundBeat, findBeat, type ReadEntry, readsOf, type Script
 export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 export { removeBeat } from './remove-beat.ts';
 export { type FoundPlay, searchPlays } from './search-plays.ts';
+export { nearestAllowed, type SnapGround, type SnappedPlace, snapGroundOf, snapPlace } from './snap-place.ts';
