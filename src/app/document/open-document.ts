@@ -65,7 +65,10 @@ export async function openDocument(
   });
   Y.applyUpdate(doc, begins, reading.kind === 'whole' ? fromStorage : undefined);
   show();
-  if (found !== undefined && found.updates > longLog) await storage?.compact(squeezeUpdates).catch(() => undefined);
+  if (found !== undefined && found.updates.length > longLog) {
+    // A log that stays long is only slow.
+    await storage?.compact((updates) => squeezeUpdates(updates, found)).catch(() => undefined);
+  }
   return {
     isFirstVisit: reading.kind === 'nothing',
     versions,
@@ -113,11 +116,13 @@ function afterOpening(
 async function findStored(
   persistence: Persistence,
   name: string,
-): Promise<{ readonly storage: DocumentStorage; readonly reading: Reading; readonly updates: number } | undefined> {
+): Promise<
+  { readonly storage: DocumentStorage; readonly reading: Reading; readonly updates: readonly unknown[] } | undefined
+> {
   try {
     const storage = await persistence.open(name);
     const updates = await storage.read();
-    return { storage, reading: readUpdates(updates), updates: updates.length };
+    return { storage, reading: readUpdates(updates), updates };
   } catch {
     return undefined;
   }

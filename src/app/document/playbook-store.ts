@@ -48,6 +48,10 @@ export interface PlaybookStore {
   /** Puts another playbook in place of this one: one step of undo, and a version is kept before and after. */
   readonly replace: (label: string, playbook: Playbook, reason?: VersionReason) => Promise<void>;
   readonly versions: () => Promise<readonly VersionInfo[]>;
+  /** The playbook of a version, to be looked at; undefined when it is gone or damaged. */
+  readonly version: (id: number) => Promise<Playbook | undefined>;
+  /** Keeps the playbook as it is now as a version, as when a file of it is handed out. */
+  readonly keepVersion: (reason: VersionReason) => Promise<void>;
   /** Brings a version back as one step of undo. False when it is gone. */
   readonly restore: (id: number) => Promise<boolean>;
   /** The text of the playbook's file; without names for who may not see those of minors. */
@@ -153,6 +157,8 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     redo: steps.redo,
     replace,
     versions: async () => (await opened?.versions.list()) ?? [],
+    version: async (id) => opened?.versions.get(id),
+    keepVersion: async (reason) => opened?.versions.keep(reason, projection.playbook),
     restore: async (id) => {
       const playbook = await opened?.versions.get(id);
       if (playbook === undefined) return false;

@@ -31,7 +31,15 @@ export interface SetAside {
 }
 
 /** Why a version was kept. */
-export type VersionReason = 'opened' | 'interval' | 'beforeReplace' | 'imported' | 'merged' | 'restored';
+export type VersionReason =
+  | 'opened'
+  | 'interval'
+  | 'beforeReplace'
+  | 'imported'
+  | 'merged'
+  | 'restored'
+  | 'exported'
+  | 'begun';
 
 export interface VersionInfo {
   readonly id: number;

@@ -39,13 +39,22 @@ export function createVersionKeeper(storage: DocumentStorage | undefined, now: (
   };
 }
 
-/** Of all versions, newest first and the new one among them, those that stay. */
+/**
+ * Of all versions, newest first and the new one among them, those that stay. The last that was handed out as a file stays however old it is: an
+ * assistant's copy comes back to it.
+ */
 function staying(versions: readonly Version[]): readonly Version[] {
-  const [newest, before] = versions;
+  const [newest, before, ...older] = versions;
   if (newest !== undefined && before !== undefined && sameValue(newest.playbook, before.playbook)) {
-    return versions.slice(1);
+    // The same once more is only worth keeping when it says more: that this is what a file holds.
+    return newest.reason === 'exported' ? [newest, ...older] : [before, ...older];
   }
-  return versions.slice(0, mostVersions);
+  if (versions.length <= mostVersions) return versions;
+  const handedOut = versions.find(({ reason }) => reason === 'exported');
+  const last = versions.slice(0, mostVersions);
+  return handedOut === undefined || last.includes(handedOut)
+    ? last
+    : [...versions.slice(0, mostVersions - 1), handedOut];
 }
 
 function soundPlaybook(version: Version | undefined): Playbook | undefined {

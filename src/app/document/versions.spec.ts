@@ -39,6 +39,30 @@ describe('versions', () => {
     expect(await store.restore(99_999)).toBe(false);
   });
 
+  test('the last that was handed out as a file stays, however many follow', async () => {
+    let time = 1_000_000;
+    const store = await tab({ ...device(), now: () => time });
+    store.edit('Rename', renameTeam('Handed out'));
+    await store.keepVersion('exported');
+    const edited = store.playbook;
+    for (let i = 0; i < 20; i++) {
+      time += 11 * minute;
+      store.edit('Rename', renameTeam(`T${i}`));
+      await store.settled();
+    }
+    const versions = await store.versions();
+    expect(versions.map(({ reason }) => reason)).toEqual([...Array(9).fill('interval'), 'exported']);
+    expect(await store.version(versions.at(-1)!.id)).toEqual(edited);
+    expect(await store.version(99_999)).toBeUndefined();
+  });
+
+  test('what is handed out unchanged is kept once, and said to be handed out', async () => {
+    const store = await tab(device());
+    await store.keepVersion('exported');
+    await store.keepVersion('interval');
+    expect((await store.versions()).map(({ reason }) => reason)).toEqual(['exported']);
+  });
+
   test('opening again without a change keeps no second one', async () => {
     const { name, alone } = device();
     for (let i = 0; i < 3; i++) await (await tab({ name, persistence: alone })).close();
