@@ -1,7 +1,6 @@
-import type { Point } from '../../engine/index.ts';
-import type { PlayGround } from '../../playbook/index.ts';
+import type { Point, SpotId } from '../../engine/index.ts';
 import type { FieldStep } from './grips.ts';
-import { placeIn, type SnappedOrder } from './snap-order.ts';
+import { moverOf, placeIn, type SnappedOrder } from './snap-order.ts';
 
 /** Words at a place of the field. */
 export interface FieldReadout {
@@ -10,17 +9,53 @@ export interface FieldReadout {
   readonly refused: boolean;
 }
 
-/** What is said beside the pointer while something is held: how far, how long, on what line; or why it may not be. */
+/** How long a pass takes from one place to another, s, from the wind-up to the catch. */
+export type PassTime = (from: Point, to: Point) => number;
+
+/**
+ * What is said beside the pointer while something is held: how far he goes, how far and how long a pass to him is, on what line he
+ * stands; or, with `reason`, why it may not be.
+ */
 export function orderReadout(
   snapped: SnappedOrder | undefined,
-  attempt: object | undefined,
+  reason: string | undefined,
   step: FieldStep,
-  _ground: PlayGround,
+  passTime: PassTime,
 ): FieldReadout | undefined {
-  if (snapped === undefined || attempt === undefined) return undefined;
-  const { order } = snapped;
-  const at = placeIn(order) ?? (order.kind === 'throwTo' ? step.picture.places[order.to] : undefined);
+  if (snapped === undefined) return undefined;
+  const { order, snappedTo } = snapped;
+  const { places } = step.picture;
+  const at = placeIn(order) ?? (order.kind === 'throwTo' ? places[order.to] : undefined);
   if (at === undefined) return undefined;
-  if ('reason' in attempt) return { at, lines: [String(attempt.reason)], refused: true };
-  return { at, lines: [`${at.x} right, ${at.y} up`], refused: false };
+  if (reason !== undefined) return { at, lines: [reason], refused: true };
+  const mover = order.kind === 'throwTo' ? order.to : moverOf(order, step);
+  const lines = [
+    placeLine(at),
+    ...(order.kind === 'send' || order.kind === 'tell' ? [runLine(places[order.by], at)] : []),
+    passLine(step, mover, at, passTime),
+    snappedTo,
+  ];
+  return { at, lines: lines.filter((line) => line !== ''), refused: false };
+}
+
+function placeLine({ x, y }: Point): string {
+  const across = x === 0 ? 'middle' : `${yards(Math.abs(x))} ${x > 0 ? 'right' : 'left'}`;
+  return `${across}, ${y < 0 ? `${yards(-y)} behind` : `${yards(y)} up`}`;
+}
+
+function runLine(from: Point | undefined, to: Point): string {
+  return from === undefined ? '' : `goes ${yards(Math.hypot(to.x - from.x, to.y - from.y))} yd`;
+}
+
+// The man who has the ball in this step throws; to himself there is no pass.
+function passLine(step: FieldStep, mover: SpotId | undefined, at: Point, passTime: PassTime): string {
+  const { ball, places } = step.picture;
+  const from = places[ball];
+  if (from === undefined || mover === undefined || mover === ball) return '';
+  const length = Math.hypot(at.x - from.x, at.y - from.y);
+  return `pass from ${ball} ${yards(length)} yd, ${passTime(from, at).toFixed(1)} s`;
+}
+
+function yards(value: number): string {
+  return String(Math.round(value * 10) / 10);
 }

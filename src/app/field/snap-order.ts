@@ -1,5 +1,5 @@
-import type { Point } from '../../engine/index.ts';
-import { type PlayGround, roundPlace } from '../../playbook/index.ts';
+import type { Point, SpotId } from '../../engine/index.ts';
+import { type SnapGround, snapPlace } from '../../playbook/index.ts';
 import type { FieldOrder } from './field-order.ts';
 import type { FieldStep } from './grips.ts';
 
@@ -12,12 +12,48 @@ export interface SnappedOrder {
   readonly key: string;
 }
 
+/** How near a place has to come to what it catches on, yards. */
+const snapRadius = 0.6;
+
 /** Lets the place of an order, when it has one, lie on the lines, pipes and men near it. */
-export function snapOrder(order: FieldOrder, step: FieldStep, ground: PlayGround): SnappedOrder {
+export function snapOrder(order: FieldOrder, step: FieldStep, ground: SnapGround): SnappedOrder {
   const place = placeIn(order);
-  if (place === undefined) return { order, snappedTo: '', key: JSON.stringify(order) };
-  const snapped = withPlace(order, roundPlace(place, ground.field));
-  return { order: snapped, snappedTo: '', key: `${step.step} ${JSON.stringify(snapped)}` };
+  if (place === undefined) return { order, snappedTo: '', key: `${step.step} ${JSON.stringify(order)}` };
+  const { point, words } = snapPlace(place, withoutHim(ground, moverOf(order, step)), snapRadius);
+  const snapped = withPlace(order, point);
+  return { order: snapped, snappedTo: words, key: `${step.step} ${JSON.stringify(snapped)}` };
+}
+
+/** What the places of a step can catch on: the men where they stand in it. */
+export function snapGroundOfStep(ground: Omit<SnapGround, 'men'>, step: FieldStep): SnapGround {
+  return { ...ground, men: new Map(Object.entries(step.picture.places)) };
+}
+
+// Nobody catches on himself: he would never get away from his own place.
+function withoutHim(ground: SnapGround, mover: SpotId | undefined): SnapGround {
+  return { ...ground, men: new Map([...ground.men].filter(([spot]) => spot !== mover)) };
+}
+
+/** Whose place an order names; undefined when it is nobody's. */
+export function moverOf(order: FieldOrder, step: FieldStep): SpotId | undefined {
+  switch (order.kind) {
+    case 'moveHome':
+      return order.spot;
+    case 'send':
+    case 'tell':
+      return order.by;
+    case 'movePoint': {
+      const grip = step.grips.find(
+        (one) => one.kind === 'point' && one.beat === order.beat && one.action === order.action,
+      );
+      return grip?.kind === 'point' ? grip.by : undefined;
+    }
+    case 'moveRestart':
+    case 'throwTo':
+      return undefined;
+    default:
+      return exhaustive(order);
+  }
 }
 
 /** Where an order sends somebody; undefined when it names no place. */

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Play } from '../../engine/index.ts';
+import { landmarksOf, type Play } from '../../engine/index.ts';
 import {
   groundOf,
   mirrorEntry,
@@ -7,7 +7,9 @@ import {
   type PlayEdit,
   type PlayEntry,
   type PlayGround,
+  ruleCodeOf,
   type Side,
+  type SnapGround,
 } from '../../playbook/index.ts';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
 import { type PlayReading, readPlayOf } from './play-reading.ts';
@@ -20,6 +22,8 @@ export interface PlayEditor {
   /** The play as it is seen from the chosen side. */
   readonly entry: PlayEntry;
   readonly ground: PlayGround;
+  /** What a dragged place can catch on, besides the men. */
+  readonly lines: Omit<SnapGround, 'men'>;
   readonly reading: PlayReading;
   /** Does the edit as one step of undo and tells what was refused or changed with it. What it made, or undefined. */
   readonly apply: (
@@ -61,6 +65,7 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
     return {
       entry,
       ground,
+      lines: { field: ground.field, landmarks: landmarksOf(ruleCodeOf(standing).markings) },
       reading: readPlayOf(standing, entry),
       apply: (label, edit, joins) => {
         const result = editSeen(written, ground, side, edit);

@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import type { Play, Point } from '../../engine/index.ts';
+import { flightTime, levelMean, type Play, type Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
 import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
@@ -7,7 +7,7 @@ import { type FieldOrder, type Verb, aimOf } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
 import { orderEdit } from '../field/order-edit.ts';
 import { orderReadout } from '../field/order-readout.ts';
-import { snapOrder } from '../field/snap-order.ts';
+import { snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
 import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
 import { useLook } from '../look/look.ts';
 import { useScreen } from './screen-state.ts';
@@ -34,8 +34,9 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const shown = useMemo(() => fieldStep(play, step), [play, step]);
   const view = useMemo(() => viewOf(play, step), [play, step]);
 
+  const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
   const order = pendingOrder(tool, shown, dropReach);
-  const snapped = order === undefined ? undefined : snapOrder(order, shown, editor.ground);
+  const snapped = order === undefined ? undefined : snapOrder(order, shown, snapGround);
   const attempt = useMemo(
     () =>
       snapped === undefined
@@ -45,10 +46,14 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   );
   const drawn = attempt !== undefined && 'play' in attempt && attempt.play !== undefined ? attempt.play : play;
   const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
+  const { level } = editor.ground;
+  const passTime = (from: Point, to: Point): number =>
+    flightTime(Math.hypot(to.x - from.x, to.y - from.y), levelMean(level, 'passSpeed'));
+  const refusal = attempt !== undefined && 'reason' in attempt ? attempt.reason : undefined;
   useEffect(() => onPending(pending), [pending, onPending]);
 
   const give = (next: FieldOrder): void => {
-    const { order: exact } = snapOrder(next, shown, editor.ground);
+    const { order: exact } = snapOrder(next, shown, snapGround);
     const made = editor.apply(orderLabel(exact), (entry, ground) => orderEdit(entry, ground, shown, exact));
     // A pass from a step that holds one already made a step of its own: the coach goes on there.
     if (made?.at !== undefined && made.at.beat !== shown.beat) {
@@ -83,7 +88,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
           view={view}
           palette={palette}
           selected={selected}
-          readout={orderReadout(snapped, attempt, shown, editor.ground)}
+          readout={orderReadout(snapped, refusal, shown, passTime)}
           aiming={aiming !== undefined}
           onTool={onTool}
           onNudge={onNudge}

@@ -1,0 +1,33 @@
+import type { Interval } from '../../engine/index.ts';
+
+/** Goals per chance as coaches write a share: ".31"; "1.04" where there are more than one. */
+export function goalsText(value: number): string {
+  return withoutZero(value.toFixed(2));
+}
+
+/** The interval in which the truth lies 95 times in 100: ".29 to .33". */
+export function sureness({ low, high }: Interval): string {
+  return `${goalsText(Math.max(0, low))} to ${goalsText(high)}`;
+}
+
+/** A change with its sign and its interval: "+.04 (.02 to .06)". */
+export function differenceText({ mean, low, high }: Interval): string {
+  return `${signed(mean)} (${range(low, high)})`;
+}
+
+// One sign for both ends where they share it, as in "+.04 (.02 to .06)".
+function range(low: number, high: number): string {
+  const text = (value: number): string => withoutZero(Math.abs(value).toFixed(2));
+  if (low >= 0 && high >= 0) return `${text(low)} to ${text(high)}`;
+  return `${signed(low)} to ${signed(high)}`;
+}
+
+function signed(value: number): string {
+  const text = withoutZero(Math.abs(value).toFixed(2));
+  if (text === '.00') return '.00';
+  return `${value < 0 ? '−' : '+'}${text}`;
+}
+
+function withoutZero(text: string): string {
+  return text.replace(/^0(?=\.)/, '');
+}

@@ -1,0 +1,102 @@
+import { memo, type ReactNode } from 'react';
+import type { Interval } from '../../engine/index.ts';
+import type { PaletteName, SceneLayer } from '../../render/index.ts';
+import type { Playhead } from '../playback/playhead.ts';
+import type { Player } from '../playback/player.ts';
+import { SceneCanvas } from '../playback/scene-canvas.tsx';
+import { differenceText, goalsText, sureness } from './goal-words.ts';
+import styles from './scheme-card.module.css';
+
+export interface SchemeCardProps {
+  readonly name: string;
+  readonly player: Player;
+  readonly ground: SceneLayer;
+  readonly moment: ((head: Playhead) => SceneLayer) | undefined;
+  readonly palette: PaletteName;
+  /** Goals per chance so far; undefined before the first answer. */
+  readonly goals: Interval | undefined;
+  readonly trials: number;
+  /** The answer is a first one, from few trials. */
+  readonly coarse: boolean;
+  /** Goals per chance more than before the last change, when that is known. */
+  readonly difference: Interval | undefined;
+  /** What comes open first, in words. */
+  readonly firstLook: string;
+  /** Why there is no answer, when there can be none. */
+  readonly refused: string | undefined;
+  readonly chosen: boolean;
+  readonly onChoose: () => void;
+}
+
+/** One scheme: its small live field, what the play is worth against it and how sure that is, and what comes open first. */
+export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): ReactNode {
+  const { name, goals, trials, coarse, difference, firstLook, refused } = props;
+  return (
+    <button
+      type="button"
+      className={styles.card}
+      aria-pressed={props.chosen}
+      aria-label={spoken(props)}
+      onClick={props.onChoose}
+    >
+      <span className={styles.name}>{name}</span>
+      <span className={styles.field}>
+        <SceneCanvas
+          player={props.player}
+          ground={props.ground}
+          moment={props.moment}
+          palette={props.palette}
+          words={`The play against ${name}`}
+        />
+      </span>
+      {refused !== undefined ? (
+        <span className={styles.refused}>{refused}</span>
+      ) : (
+        <>
+          <span className={styles.goals} data-coarse={coarse}>
+            {goals === undefined ? '…' : goalsText(goals.mean)}
+            <span className={styles.interval}>{goals === undefined ? '' : sureness(goals)}</span>
+          </span>
+          <IntervalBar goals={goals} />
+          <span className={styles.difference} data-sign={signOf(difference)}>
+            {difference === undefined ? (coarse && trials > 0 ? 'first guess' : '') : differenceText(difference)}
+          </span>
+          <span className={styles.look}>{firstLook}</span>
+        </>
+      )}
+    </button>
+  );
+});
+
+/** Goals per chance that the bar's right end stands for. */
+const barEnd = 0.8;
+
+/** The interval on one scale for all schemes, so that they can be compared at a glance. */
+function IntervalBar({ goals }: { readonly goals: Interval | undefined }): ReactNode {
+  const share = (value: number): string => `${(100 * Math.min(Math.max(value, 0), barEnd)) / barEnd}%`;
+  return (
+    <svg className={styles.bar} aria-hidden="true" width="100%" height="8">
+      <line x1="0" x2="100%" y1="4" y2="4" className={styles.scale} />
+      {goals !== undefined && (
+        <>
+          <line x1={share(goals.low)} x2={share(goals.high)} y1="4" y2="4" className={styles.range} />
+          <circle cx={share(goals.mean)} cy="4" r="3.5" className={styles.mean} />
+        </>
+      )}
+    </svg>
+  );
+}
+
+function signOf(difference: Interval | undefined): 'up' | 'down' | 'open' | undefined {
+  if (difference === undefined) return undefined;
+  if (difference.low > 0) return 'up';
+  return difference.high < 0 ? 'down' : 'open';
+}
+
+function spoken({ name, goals, refused, coarse, difference, firstLook }: SchemeCardProps): string {
+  if (refused !== undefined) return `${name}: ${refused}`;
+  if (goals === undefined) return `${name}: being played`;
+  const change = difference === undefined ? '' : `, ${differenceText(difference)} against before`;
+  const look = firstLook === '' ? '' : `, first look ${firstLook}`;
+  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${look}`;
+}
