@@ -1,9 +1,9 @@
 import * as Y from 'yjs';
-import { type Playbook, serializePlaybook, withoutNames } from '../../playbook/index.ts';
+import { limits, type Playbook, serializePlaybook, withoutNames } from '../../playbook/index.ts';
 import { type OpenDocument, openDocument } from './open-document.ts';
 import { mapsOf, nothingYet, type Projection, projectPlaybook, seedUpdate, writePlaybook } from './playbook-maps.ts';
 import { type SaveStatus, saveStatuses } from './save-status.ts';
-import type { Persistence, SetAside, VersionInfo, VersionReason } from './storage.ts';
+import type { Persistence, SetAside, VersionInfo } from './storage.ts';
 import { createUndoSteps, type StepLabels } from './undo-steps.ts';
 
 export interface PlaybookStoreOptions {
@@ -46,7 +46,9 @@ export interface PlaybookStore {
   readonly undo: () => string | undefined;
   readonly redo: () => string | undefined;
   /** Puts another playbook in place of this one: one step of undo, and a version is kept before and after. */
-  readonly replace: (label: string, playbook: Playbook, reason?: VersionReason) => Promise<void>;
+  readonly replace: (label: string, playbook: Playbook, options?: ReplaceOptions) => Promise<void>;
+  /** What this playbook and one that came as a file have in common, to merge them by: the last copy that both come from, as it was. */
+  readonly commonBase: (theirs: Playbook) => Promise<Playbook | undefined>;
   readonly versions: () => Promise<readonly VersionInfo[]>;
   /** The playbook of a version, to be looked at; undefined when it is gone or damaged. */
   readonly version: (id: number) => Promise<Playbook | undefined>;
@@ -54,7 +56,10 @@ export interface PlaybookStore {
   readonly keepVersion: (reason: VersionReason) => Promise<void>;
   /** Brings a version back as one step of undo. False when it is gone. */
   readonly restore: (id: number) => Promise<boolean>;
-  /** The text of the playbook's file; without names for who may not see those of minors. */
+  /**
+   * The text of the playbook's file; without names for who may not see those of minors. With names it gets a mark, so that it can be merged when it comes
+   * back changed.
+   */
   readonly exportText: (options?: { readonly names: boolean }) => string;
   /** Stored content that could not be read, as the text of a file to download. */
   readonly setAside: () => Promise<readonly { readonly id: number; readonly text: string }[]>;
@@ -71,7 +76,16 @@ export interface EditOptions {
   readonly joins?: string;
 }
 
+export interface ReplaceOptions {
+  /** Imported when left out. */
+  readonly reason?: 'imported' | 'merged' | 'restored';
+  /** The file that came in, when it was merged; the playbook itself when that is what came in. */
+  readonly received?: Playbook;
+}
+
 const minute = 60_000;
+/** Origin of changes that are no step of undo. */
+const byItself = Symbol('by itself');
 
 export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStore {
   const { now = Date.now, versionEvery = 10 * minute } = options;
@@ -126,11 +140,24 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     steps.record(label, joins, () => writePlaybook(maps, before, next, newKey));
     return projection !== before;
   };
-  const replace: PlaybookStore['replace'] = async (label, playbook, reason = 'imported') => {
+  const replace: PlaybookStore['replace'] = async (label, playbook, { reason = 'imported', received } = {}) => {
     await whenReady;
+    const came = received ?? (reason === 'imported' ? playbook : undefined);
+    const mark = came?.copies?.at(-1);
     await opened?.versions.keep('beforeReplace', projection.playbook);
+    if (came !== undefined && mark !== undefined) await opened?.versions.keep('received', came, mark);
     edit(label, () => playbook);
     await opened?.versions.keep(reason, projection.playbook);
+  };
+  /** Hands the playbook out: it and the file have a copy in common from now on. */
+  const marked = (): Playbook => {
+    if (opened === undefined) return projection.playbook;
+    const mark = newMark();
+    const copies = [...(projection.playbook.copies ?? []), mark].slice(-limits.copies);
+    steps.settle();
+    doc.transact(() => writePlaybook(maps, projection, { ...projection.playbook, copies }, newKey), byItself);
+    void opened.versions.keep('exported', projection.playbook, mark);
+    return projection.playbook;
   };
   return {
     get playbook() {
@@ -156,17 +183,25 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     undo: steps.undo,
     redo: steps.redo,
     replace,
+    commonBase: async (theirs) => {
+      const shared = (theirs.copies ?? []).filter((mark) => projection.playbook.copies?.includes(mark));
+      for (const mark of shared.reverse()) {
+        const base = await opened?.versions.marked(mark);
+        if (base !== undefined) return base;
+      }
+      return undefined;
+    },
     versions: async () => (await opened?.versions.list()) ?? [],
     version: async (id) => opened?.versions.get(id),
     keepVersion: async (reason) => opened?.versions.keep(reason, projection.playbook),
     restore: async (id) => {
       const playbook = await opened?.versions.get(id);
       if (playbook === undefined) return false;
-      await replace('Bring back an earlier version', playbook, 'restored');
+      await replace('Bring back an earlier version', playbook, { reason: 'restored' });
       return true;
     },
     exportText: ({ names } = { names: true }) =>
-      serializePlaybook(names ? projection.playbook : withoutNames(projection.playbook)),
+      serializePlaybook(names ? marked() : withoutNames(projection.playbook)),
     setAside: async () => ((await opened?.setAside()) ?? []).map(rawText),
     dropSetAside: async (id) => opened?.dropSetAside(id),
     acknowledgeBroken: () => opened?.acknowledgeBroken(),
@@ -187,6 +222,11 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
 function keyMaker(doc: Y.Doc): () => string {
   let count = 0;
   return () => `${doc.clientID.toString(36)}.${count++}`;
+}
+
+/** 40 bits: two copies of one playbook will not get the same. */
+function newMark(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(10)), (byte) => (byte % 16).toString(16)).join('');
 }
 
 /** Stored content as text: JSON with each update in base 64, for who can mend it. */

@@ -6,13 +6,15 @@ export interface VersionKeeper {
   readonly list: () => Promise<readonly VersionInfo[]>;
   /** The playbook of a version; undefined when it is gone or damaged. */
   readonly get: (id: number) => Promise<Playbook | undefined>;
-  /** The newest version that can be read. */
+  /** The newest version of this document that can be read. */
   readonly newest: () => Promise<Playbook | undefined>;
+  /** The copy with a mark, handed out or received; undefined when it is gone or damaged. */
+  readonly marked: (mark: string) => Promise<Playbook | undefined>;
   /** Keeps the playbook as it is, unless the newest version says the same. Never rejects: a version that finds no room is not kept. */
-  readonly keep: (reason: VersionReason, playbook: Playbook) => Promise<void>;
+  readonly keep: (reason: VersionReason, playbook: Playbook, mark?: string) => Promise<void>;
 }
 
-/** Versions that are kept; older ones go. */
+/** Versions that are kept, and copies by which to merge; older ones go. */
 export const mostVersions = 10;
 
 /** `storage` is undefined where nothing can be kept. */
@@ -24,14 +26,16 @@ export function createVersionKeeper(storage: DocumentStorage | undefined, now: (
       return [];
     }
   };
+  const own = async (): Promise<readonly Version[]> => (await all()).filter(isOwn);
   return {
-    list: async () => (await all()).map(({ playbook: _, ...info }) => info),
-    get: async (id) => soundPlaybook((await all()).find((version) => version.id === id)),
-    newest: async () => (await all()).map(soundPlaybook).find((playbook) => playbook !== undefined),
-    keep: async (reason, playbook) => {
-      const version = { at: now(), reason, team: playbook.team.name, plays: playbook.plays.length, playbook };
+    list: async () => (await own()).map(({ playbook: _, ...info }) => info),
+    get: async (id) => soundPlaybook((await own()).find((version) => version.id === id)),
+    newest: async () => (await own()).map(soundPlaybook).find((playbook) => playbook !== undefined),
+    marked: async (mark) => soundPlaybook((await all()).find((version) => version.mark === mark)),
+    keep: async (reason, playbook, mark) => {
+      const facts = { at: now(), reason, team: playbook.team.name, plays: playbook.plays.length };
       try {
-        await storage?.versions.add(version, staying);
+        await storage?.versions.add({ ...facts, ...(mark !== undefined && { mark }), playbook }, staying);
       } catch {
         // The document itself says that the device is full or closed to us.
       }
@@ -39,22 +43,17 @@ export function createVersionKeeper(storage: DocumentStorage | undefined, now: (
   };
 }
 
-/**
- * Of all versions, newest first and the new one among them, those that stay. The last that was handed out as a file stays however old it is: an
- * assistant's copy comes back to it.
- */
+/** Of all versions, newest first and the new one among them, those that stay. */
 function staying(versions: readonly Version[]): readonly Version[] {
-  const [newest, before, ...older] = versions;
-  if (newest !== undefined && before !== undefined && sameValue(newest.playbook, before.playbook)) {
-    // The same once more is only worth keeping when it says more: that this is what a file holds.
-    return newest.reason === 'exported' ? [newest, ...older] : [before, ...older];
-  }
-  if (versions.length <= mostVersions) return versions;
-  const handedOut = versions.find(({ reason }) => reason === 'exported');
-  const last = versions.slice(0, mostVersions);
-  return handedOut === undefined || last.includes(handedOut)
-    ? last
-    : [...versions.slice(0, mostVersions - 1), handedOut];
+  const [newest, ...older] = versions;
+  const before = older.find(isOwn);
+  if (newest?.mark === undefined && before !== undefined && sameValue(newest?.playbook, before.playbook)) return older;
+  const marked = versions.filter((version) => version.mark !== undefined).slice(0, mostVersions);
+  return [...versions.filter((version) => version.mark === undefined).slice(0, mostVersions), ...marked];
+}
+
+function isOwn(version: Version): boolean {
+  return version.reason !== 'received';
 }
 
 function soundPlaybook(version: Version | undefined): Playbook | undefined {
