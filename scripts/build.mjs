@@ -5,7 +5,7 @@ import { ensureInstalled } from './ensure-installed.mjs';
 
 const targets = [
   { entry: 'src/cli/main.ts', outfile: 'dist/sliderule.js', executable: true },
-  { entry: 'src/worker/trial-worker.ts', outfile: 'dist/trial-worker.js' },
+  { entry: 'src/worker/node/trial-worker.ts', outfile: 'dist/trial-worker.js' },
 ];
 
 /** Builds everything that runs in Node and says what it could not build; false when something did not compile. */

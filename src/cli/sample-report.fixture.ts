@@ -106,6 +106,7 @@ export function sampleTally(goals: readonly number[]): Tally {
     from: 0,
     to: goals.length,
     goals_byTrial: Uint8Array.from(goals),
+    goalOdds_byTrial: Float32Array.from(goals),
     shots_byTrial: none,
     turnovers_byTrial: none,
     firstShot_byTrial: never,

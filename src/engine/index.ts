@@ -64,6 +64,7 @@ export {
 } from './looks/plan-forced.ts';
 export { type LookSummary, summarizeLooks } from './looks/summarize.ts';
 export { type WatchedPlay, watchLooks, watchPlay } from './looks/watch.ts';
+export { type ScriptTrace, traceScript, type WeighedMoments } from './looks/watch-trace.ts';
 export type { LookKind, LookWindow } from './looks/window.ts';
 export * from './offense/assign.ts';
 export * from './offense/best-assignment.ts';
@@ -113,6 +114,7 @@ export {
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
 export { type Comparison, compareTallies } from './trials/compare.ts';
 export { complexityOf } from './trials/complexity.ts';
+export { compareGoals, estimateGoals, type GoalChange } from './trials/estimate-goals.ts';
 export { canonicalJson, inputHash } from './trials/input-hash.ts';
 export type * from './trials/report.ts';
 export { type FoundLooks, reportScheme } from './trials/report-scheme.ts';

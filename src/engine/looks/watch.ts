@@ -41,6 +41,9 @@ interface OpenWindow {
   settled: boolean;
 }
 
+/** Told what was weighed at a watched moment, for the man who has the ball or to whom it is on its way. */
+export type MomentKeeper = (state: ChanceState, hand: number, options: Options) => void;
+
 /** One trial while it is watched. */
 interface Watch {
   readonly model: ChanceModel;
@@ -52,6 +55,8 @@ interface Watch {
   readonly throws: readonly OwnThrow[];
   readonly mates_byCarrier: Uint8Array;
   readonly seen_byThrow: Map<number, OwnThrowSeen>;
+  /** Keeps all that is weighed, which is then every mate; null when nobody wants to see it. */
+  readonly keep: MomentKeeper | null;
   /** When the script's first beat started; NaN before. Kept here, because the last ten seconds start a script anew. */
   began: number;
   /** `heldSince` of the last possession in which the holder could act: at its first moment his pass may already be on its way. */
@@ -71,8 +76,15 @@ export interface WatchedPlay {
 /**
  * Watch trials `from` (included) to `to` (excluded): the script runs by itself, nobody takes an opening, and every look that
  * is truly there (not only the ones a carrier would notice) is kept as a window. Stops each trial where its script ends.
+ * `keep` is told of every watched moment, and changes nothing of what is seen.
  */
-export function watchPlay(model: ChanceModel, state: ChanceState, from: number, to: number): WatchedPlay {
+export function watchPlay(
+  model: ChanceModel,
+  state: ChanceState,
+  from: number,
+  to: number,
+  keep: MomentKeeper | null = null,
+): WatchedPlay {
   const windows: LookWindow[] = [];
   const seen: OwnThrowSeen[] = [];
   const throws = ownThrows(model.program.script);
@@ -81,7 +93,7 @@ export function watchPlay(model: ChanceModel, state: ChanceState, from: number, 
   for (let trial = from; trial < to; trial++) {
     const began = Number.NaN;
     const fresh = { spells: new Map(), seen_byThrow: new Map(), began, possession: began, thrownAt: began };
-    const watch: Watch = { model, state, options, windows, throws, mates_byCarrier, ...fresh };
+    const watch: Watch = { model, state, options, windows, throws, mates_byCarrier, keep, ...fresh };
     watchTrial(watch, trial);
     seen.push(...watch.seen_byThrow.values());
   }
@@ -129,9 +141,10 @@ function watchMoment(watch: Watch): void {
       state,
       hand,
       state.bodies.motion,
-      unsettledMates(spells, hand) | watch.mates_byCarrier[hand],
+      watch.keep === null ? unsettledMates(spells, hand) | watch.mates_byCarrier[hand] : everyMate,
       lookShare * model.parameters.playMargin,
     );
+    watch.keep?.(state, hand, options);
     const canAct = canActNow(watch);
     for (let to = 0; to < 6; to++) watchLook(watch, hand, to, canAct);
     // What replaces the script in the last ten seconds is another play.
@@ -143,6 +156,8 @@ function watchMoment(watch: Watch): void {
     spells.delete(key);
   }
 }
+
+const everyMate = 0b111111;
 
 /** The mates (bit i for mate i) to whom a look has opened that the carrier can't have seen yet: they are weighed even when it has gone. */
 function unsettledMates(spells: ReadonlyMap<number, Spell>, hand: number): number {

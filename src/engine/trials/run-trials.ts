@@ -40,6 +40,7 @@ function emptySums(from: number, to: number, beats: number): Sums {
     from,
     to,
     goals_byTrial: new Uint8Array(length),
+    goalOdds_byTrial: new Float32Array(length),
     shots_byTrial: new Uint8Array(length),
     turnovers_byTrial: new Uint8Array(length),
     firstShot_byTrial: new Float32Array(length),
@@ -67,6 +68,7 @@ function emptySums(from: number, to: number, beats: number): Sums {
 
 function addTrial(sums: Sums, { counts, begun_byBeat }: ChanceState, index: number): void {
   sums.goals_byTrial[index] = counts.goals;
+  sums.goalOdds_byTrial[index] = counts.goalOddsSum;
   sums.shots_byTrial[index] = counts.shots;
   sums.turnovers_byTrial[index] = counts.turnovers;
   sums.firstShot_byTrial[index] = counts.firstShot;
@@ -142,6 +144,7 @@ const summed = [
 function addTally(merged: Sums, tally: Tally): void {
   const offset = tally.from - merged.from;
   merged.goals_byTrial.set(tally.goals_byTrial, offset);
+  merged.goalOdds_byTrial.set(tally.goalOdds_byTrial, offset);
   merged.shots_byTrial.set(tally.shots_byTrial, offset);
   merged.turnovers_byTrial.set(tally.turnovers_byTrial, offset);
   merged.firstShot_byTrial.set(tally.firstShot_byTrial, offset);

@@ -10,6 +10,8 @@ export interface Tally {
   readonly to: number;
   /** Goals in each trial (more than one only when the penalty is not releasable). */
   readonly goals_byTrial: Uint8Array;
+  /** Goal odds of the shots of each trial, added up: what its goals are on average, given that it came to these shots. */
+  readonly goalOdds_byTrial: Float32Array;
   readonly shots_byTrial: Uint8Array;
   readonly turnovers_byTrial: Uint8Array;
   /** Seconds from the restart to the first shot; NaN when there was none. */
