@@ -53,7 +53,7 @@ function passLine(step: FieldStep, mover: SpotId | undefined, at: Point, passTim
   const from = places[ball];
   if (from === undefined || mover === undefined || mover === ball) return '';
   const length = Math.hypot(at.x - from.x, at.y - from.y);
-  return `pass from ${ball} ${yards(length)} yd, ${passTime(from, at).toFixed(1)} s`;
+  return `pass from ${ball} ${yards(length)} yd, ${passTime(from, at).toFixed(1)} s in the air`;
 }
 
 function yards(value: number): string {
