@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { contrast, laidOver, relativeLuminance } from './contrast.fixture.ts';
+import { heatLevels } from './heat-marks.ts';
 import { type PaletteName, paletteNames } from './palettes.ts';
 import type { StyleName } from './scene.ts';
 import { svgStyles } from './svg-styles.ts';
@@ -30,6 +31,11 @@ const marks: readonly StyleName[] = [
   'fake',
   'duty',
   'dutyLock',
+  'laneSure',
+  'laneFair',
+  'laneUnder',
+  'openRing',
+  'readRing',
 ];
 
 /** Words and what they stand on. */
@@ -45,6 +51,44 @@ const words: readonly (readonly [StyleName, readonly StyleName[]])[] = [
   ['attackerText', ['attacker']],
   ['carrierText', ['carrier']],
   ['keeperText', ['keeper']],
+  ['laneText', grounds],
+  ['openText', grounds],
+  ['readText', grounds],
+  // Its ring is as the turf.
+  ['heatText', ['turf']],
+  ...(
+    [
+      'spotText',
+      'beatName',
+      'triggerText',
+      'timeText',
+      'openWorth',
+      'hopWord',
+      'doingWord',
+      'readCue',
+      'playheadText',
+    ] as const
+  ).map((letters) => [letters, ['chartPage']] as const),
+];
+
+/** What carries meaning on a tempo chart. */
+const chartMarks: readonly StyleName[] = [
+  'beatLine',
+  'triggerMark',
+  'openHatch',
+  'ballCase',
+  'hopAdjacent',
+  'hopSkip',
+  'hopFeed',
+  'hopShot',
+  'hopHead',
+  'doing',
+  'doingHead',
+  'doingWait',
+  'readStub',
+  'readEnd',
+  'playhead',
+  'playheadTip',
 ];
 
 describe('relative luminance', () => {
@@ -73,6 +117,44 @@ describe.each(paletteNames)('palette %s', (name) => {
   it.each(words)('lets %s be read', (letters, under) => {
     for (const ground of under)
       expect(contrast(palette[letters].fill!, palette[ground].fill!), ground).toBeGreaterThanOrEqual(leastForText);
+  });
+
+  it.each(chartMarks)('shows %s on a chart, also where a window shades it', (mark) => {
+    const page = palette.chartPage.fill!;
+    const shaded = laidOver(palette.openTint4.fill!, palette.openTint4.opacity!, page);
+    for (const ground of [page, shaded]) {
+      const { stroke, fill, opacity = 1 } = palette[mark];
+      expect(contrast(laidOver(stroke ?? fill!, opacity, ground), ground)).toBeGreaterThanOrEqual(leastForMarks);
+    }
+  });
+
+  it('lets words be read where windows and beats shade the chart', () => {
+    const tint = (style: StyleName, under: string): string =>
+      laidOver(palette[style].fill!, palette[style].opacity!, under);
+    const shaded = tint('openTint4', tint('beatBand', palette.chartPage.fill!));
+    // Letters with a ring stand on that; those without never stand in a row.
+    for (const letters of ['hopWord', 'doingWord', 'openWorth', 'readCue'] as const)
+      expect(palette[letters].haloColour).toBe(palette.chartPage.fill);
+    expect(contrast(palette.spotText.fill!, palette.chartPage.fill!)).toBeGreaterThanOrEqual(leastForText);
+    expect(contrast(palette.doingWord.fill!, shaded)).toBeGreaterThanOrEqual(leastForMarks);
+  });
+
+  it('keeps people in sight over the best place to shoot from', () => {
+    let ground = palette.boxArea.fill!;
+    for (const _ of heatLevels) ground = laidOver(palette.heat.fill!, palette.heat.opacity!, ground);
+    for (const mark of ['attacker', 'carrier', 'defender', 'pass', 'laneSure', 'openRing'] as const) {
+      const { stroke, fill } = palette[mark];
+      expect(contrast(stroke ?? fill!, ground), mark).toBeGreaterThanOrEqual(leastForMarks);
+    }
+  });
+
+  it('tells each band of heat from the one below it, in grey too', () => {
+    let ground = palette.boxArea.fill!;
+    for (const level of heatLevels) {
+      const band = laidOver(palette.heat.fill!, palette.heat.opacity!, ground);
+      expect(contrast(band, ground), String(level)).toBeGreaterThan(1.03);
+      ground = band;
+    }
   });
 
   it('shows the ball on the field and against the man who has it', () => {

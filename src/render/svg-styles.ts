@@ -43,6 +43,8 @@ function stylesOf(palette: Palette): Styles {
     ...ballStyles(palette),
     ...wordStyles(palette),
     ...watchStyles(palette),
+    ...chartStyles(palette),
+    ...chartWordStyles(palette),
   };
 }
 
@@ -120,6 +122,51 @@ function watchStyles({ ink, page, grass, quiet, open, heat, weight, faint }: Pal
     openText: { fill: open, fontPx: 17, bold: true, haloColour: page },
     readRing: { stroke: ink, widthPx: wide(2.25, weight), dashPx: [3, 5] },
     readText: { fill: ink, fontPx: 16, bold: true, haloColour: page },
+  } as const;
+}
+
+/** The tempo chart: kinds of pass are told apart by their dashes, how much a window is worth by how dense its hatching is. */
+function chartStyles({ ink, quiet, page, offense, ball, open, paint, weight }: Palette) {
+  return {
+    chartPage: { fill: page },
+    beatBand: { fill: quiet, opacity: 0.1 },
+    beatLine: { stroke: quiet, widthPx: wide(1, weight) },
+    rowLine: { stroke: paint, widthPx: wide(1, weight) },
+    triggerMark: { fill: page, stroke: ink, widthPx: wide(2, weight) },
+    openTint1: { fill: open, opacity: 0.08 },
+    openTint2: { fill: open, opacity: 0.14 },
+    openTint3: { fill: open, opacity: 0.2 },
+    openTint4: { fill: open, opacity: 0.28 },
+    openHatch: { stroke: open, widthPx: wide(1, weight) },
+    // The ball's own colour is too light to be seen on a light page by itself.
+    ballCase: { stroke: ink, widthPx: wide(9, weight) },
+    ballHeld: { stroke: ball, widthPx: wide(5, weight) },
+    hopAdjacent: { stroke: ink, widthPx: wide(2.25, weight), dashPx: [7, 5] },
+    hopSkip: { stroke: ink, widthPx: wide(3, weight), dashPx: [17, 6] },
+    hopFeed: { stroke: ink, widthPx: wide(2.5, weight), dashPx: [1, 5] },
+    hopShot: { stroke: ink, widthPx: wide(2, weight) },
+    hopHead: { fill: ink },
+    doing: { stroke: offense, widthPx: wide(2.5, weight) },
+    doingHead: { fill: offense },
+    doingWait: { stroke: offense, widthPx: wide(2, weight), dashPx: [1, 5] },
+    readStub: { stroke: ink, widthPx: wide(1.5, weight), dashPx: [3, 4] },
+    readEnd: { fill: page, stroke: ink, widthPx: wide(1.75, weight) },
+    playhead: { stroke: ink, widthPx: wide(2, weight) },
+    playheadTip: { fill: ink },
+  } as const;
+}
+
+function chartWordStyles({ ink, quiet, page, offense, open }: Palette) {
+  return {
+    spotText: { fill: offense, fontPx: 18, bold: true },
+    beatName: { fill: ink, fontPx: 16, bold: true, haloColour: page },
+    triggerText: { fill: quiet, fontPx: 14, haloColour: page },
+    timeText: { fill: quiet, fontPx: 14 },
+    openWorth: { fill: open, fontPx: 14, bold: true, haloColour: page },
+    hopWord: { fill: ink, fontPx: 14, bold: true, haloColour: page },
+    doingWord: { fill: offense, fontPx: 14, haloColour: page },
+    readCue: { fill: ink, fontPx: 14, haloColour: page },
+    playheadText: { fill: ink, fontPx: 15, bold: true, haloColour: page },
   } as const;
 }
 

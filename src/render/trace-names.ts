@@ -1,4 +1,4 @@
-import { type Matchup, mirrorDefenderName, type Read } from '../engine/index.ts';
+import { type Matchup, mirrorDefenderName, type Read, type Scheme } from '../engine/index.ts';
 import { printAction, printCarrierAction, printCue } from '../playbook/index.ts';
 
 /** What the people and the reads of a trace are called, in the trace's order. */
@@ -16,8 +16,13 @@ export interface TraceNames {
   readonly beats: Readonly<Record<string, string>>;
 }
 
+/** What of a matchup has names. */
+export interface Named extends Pick<Matchup, 'play' | 'sense'> {
+  readonly scheme: Pick<Scheme, 'notes' | 'names'>;
+}
+
 /** Names for any trace of a matchup. In a mirrored chance the man called tr stands on the left. */
-export function traceNames({ play, scheme, sense }: Matchup): TraceNames {
+export function traceNames({ play, scheme, sense }: Named): TraceNames {
   return {
     play: play.name,
     scheme: scheme.notes.name,
