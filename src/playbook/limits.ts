@@ -30,4 +30,6 @@ export const limits = {
   schemes: 50,
   rows: 40,
   opponents: 100,
+  /** Marks of copies; the oldest go first. */
+  copies: 20,
 } as const;

@@ -92,6 +92,7 @@ export function mergePlaybooks(
     ...chancesOf(base, mine, theirs),
     ...(settings !== undefined && { settings }),
     ...(notes !== undefined && { notes }),
+    ...copiesOf(mine, theirs),
   };
   return { merged, conflicts };
 }
@@ -135,6 +136,12 @@ function chancesOf(base: Playbook | undefined, mine: Playbook, theirs: Playbook)
   const outcome = mergeValues(base && { value: base.chances }, mine.chances, theirs.chances);
   const { chances } = outcome === 'theirs' ? theirs : mine;
   return chances === undefined ? {} : { chances };
+}
+
+/** What is merged comes from all that either came from. */
+function copiesOf(mine: Playbook, theirs: Playbook): Pick<Playbook, 'copies'> {
+  if (mine.copies === undefined && theirs.copies === undefined) return {};
+  return { copies: [...new Set([...(mine.copies ?? []), ...(theirs.copies ?? [])])].slice(-limits.copies) };
 }
 
 /** The merged list: what stays, in its order; a copy stands behind its original. */

@@ -62,6 +62,9 @@ const measuredSchema = z
   })
   .describe('Each reading as it was taken; a measurement counts instead of the grade of what it measures.');
 
+/** The mark of one copy that was handed out. */
+const copyPattern = /^[a-z0-9]+$/;
+
 /** What a player is in the whole game. For people and the roster's table; at a man-up his crosse and grades count. */
 export const playerRoles = ['attack', 'midfield', 'defense', 'lsm', 'goalkeeper'] as const;
 
@@ -257,6 +260,11 @@ export const playbookSchema = z
     chances: z.array(z.never()).max(0).optional().describe('Kept for chances that were charted; empty in version 1.'),
     settings: settingsSchema.optional(),
     notes: notes.optional(),
+    copies: z
+      .array(z.string().regex(copyPattern).max(limits.id))
+      .max(limits.copies)
+      .optional()
+      .describe('Marks of the copies that this file comes from, oldest first; the program writes them.'),
   })
   .describe('A Sliderule playbook: team, plays, own sets and schemes, opponents, settings.');
 

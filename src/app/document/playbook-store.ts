@@ -3,7 +3,7 @@ import { limits, type Playbook, serializePlaybook, withoutNames } from '../../pl
 import { type OpenDocument, openDocument } from './open-document.ts';
 import { mapsOf, nothingYet, type Projection, projectPlaybook, seedUpdate, writePlaybook } from './playbook-maps.ts';
 import { type SaveStatus, saveStatuses } from './save-status.ts';
-import type { Persistence, SetAside, VersionInfo } from './storage.ts';
+import type { Persistence, SetAside, VersionInfo, VersionReason } from './storage.ts';
 import { createUndoSteps, type StepLabels } from './undo-steps.ts';
 
 export interface PlaybookStoreOptions {
@@ -45,8 +45,11 @@ export interface PlaybookStore {
   /** Label of the step that was taken back or done again; undefined when there was none. */
   readonly undo: () => string | undefined;
   readonly redo: () => string | undefined;
-  /** Puts another playbook in place of this one: one step of undo, and a version is kept before and after. */
-  readonly replace: (label: string, playbook: Playbook, options?: ReplaceOptions) => Promise<void>;
+  /**
+   * Puts another playbook in place of this one: one step of undo, and a version is kept before and after, for the reason `imported` when none is given.
+   * `received` is the file that came in, when the playbook is what came of merging it; an imported playbook is its own.
+   */
+  readonly replace: (label: string, playbook: Playbook, reason?: VersionReason, received?: Playbook) => Promise<void>;
   /** What this playbook and one that came as a file have in common, to merge them by: the last copy that both come from, as it was. */
   readonly commonBase: (theirs: Playbook) => Promise<Playbook | undefined>;
   readonly versions: () => Promise<readonly VersionInfo[]>;
@@ -56,11 +59,13 @@ export interface PlaybookStore {
   readonly keepVersion: (reason: VersionReason) => Promise<void>;
   /** Brings a version back as one step of undo. False when it is gone. */
   readonly restore: (id: number) => Promise<boolean>;
-  /**
-   * The text of the playbook's file; without names for who may not see those of minors. With names it gets a mark, so that it can be merged when it comes
-   * back changed.
-   */
+  /** The text of the playbook's file as it is now; without names for who may not see those of minors. */
   readonly exportText: (options?: { readonly names: boolean }) => string;
+  /**
+   * The same for a file that is really handed out: it gets a mark, and a version is kept, so that it can be merged by both when it comes back changed.
+   * Without names it gets none.
+   */
+  readonly handOut: (options?: { readonly names: boolean }) => string;
   /** Stored content that could not be read, as the text of a file to download. */
   readonly setAside: () => Promise<readonly { readonly id: number; readonly text: string }[]>;
   readonly dropSetAside: (id: number) => Promise<void>;
@@ -74,13 +79,6 @@ export interface PlaybookStore {
 
 export interface EditOptions {
   readonly joins?: string;
-}
-
-export interface ReplaceOptions {
-  /** Imported when left out. */
-  readonly reason?: 'imported' | 'merged' | 'restored';
-  /** The file that came in, when it was merged; the playbook itself when that is what came in. */
-  readonly received?: Playbook;
 }
 
 const minute = 60_000;
@@ -140,7 +138,7 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     steps.record(label, joins, () => writePlaybook(maps, before, next, newKey));
     return projection !== before;
   };
-  const replace: PlaybookStore['replace'] = async (label, playbook, { reason = 'imported', received } = {}) => {
+  const replace: PlaybookStore['replace'] = async (label, playbook, reason = 'imported', received) => {
     await whenReady;
     const came = received ?? (reason === 'imported' ? playbook : undefined);
     const mark = came?.copies?.at(-1);
@@ -149,7 +147,7 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     edit(label, () => playbook);
     await opened?.versions.keep(reason, projection.playbook);
   };
-  /** Hands the playbook out: it and the file have a copy in common from now on. */
+  /** The playbook with a new mark: it and the file have a copy in common from now on. */
   const marked = (): Playbook => {
     if (opened === undefined) return projection.playbook;
     const mark = newMark();
@@ -197,11 +195,11 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     restore: async (id) => {
       const playbook = await opened?.versions.get(id);
       if (playbook === undefined) return false;
-      await replace('Bring back an earlier version', playbook, { reason: 'restored' });
+      await replace('Bring back an earlier version', playbook, 'restored');
       return true;
     },
-    exportText: ({ names } = { names: true }) =>
-      serializePlaybook(names ? marked() : withoutNames(projection.playbook)),
+    exportText: ({ names } = { names: true }) => textOf(projection.playbook, names),
+    handOut: ({ names } = { names: true }) => textOf(names ? marked() : projection.playbook, names),
     setAside: async () => ((await opened?.setAside()) ?? []).map(rawText),
     dropSetAside: async (id) => opened?.dropSetAside(id),
     acknowledgeBroken: () => opened?.acknowledgeBroken(),
@@ -222,6 +220,10 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
 function keyMaker(doc: Y.Doc): () => string {
   let count = 0;
   return () => `${doc.clientID.toString(36)}.${count++}`;
+}
+
+function textOf(playbook: Playbook, names: boolean): string {
+  return serializePlaybook(names ? playbook : withoutNames(playbook));
 }
 
 /** 40 bits: two copies of one playbook will not get the same. */

@@ -38,8 +38,11 @@ export type VersionReason =
   | 'imported'
   | 'merged'
   | 'restored'
+  | 'begun'
+  /** Handed out as a file. */
   | 'exported'
-  | 'begun';
+  /** Came in as a file: somebody else's, kept only to merge his next one by. */
+  | 'received';
 
 export interface VersionInfo {
   readonly id: number;
@@ -48,6 +51,8 @@ export interface VersionInfo {
   readonly reason: VersionReason;
   readonly team: string;
   readonly plays: number;
+  /** The mark in the file that was handed out or came in. */
+  readonly mark?: string;
 }
 
 export interface Version extends VersionInfo {

@@ -43,13 +43,24 @@ export function createVersionKeeper(storage: DocumentStorage | undefined, now: (
   };
 }
 
-/** Of all versions, newest first and the new one among them, those that stay. */
+/**
+ * Of all versions, newest first and the new one among them, those that stay. What has a mark stays beside the others, because somebody's copy comes
+ * back to it; without one, at least the last that was handed out does.
+ */
 function staying(versions: readonly Version[]): readonly Version[] {
   const [newest, ...older] = versions;
   const before = older.find(isOwn);
-  if (newest?.mark === undefined && before !== undefined && sameValue(newest?.playbook, before.playbook)) return older;
-  const marked = versions.filter((version) => version.mark !== undefined).slice(0, mostVersions);
-  return [...versions.filter((version) => version.mark === undefined).slice(0, mostVersions), ...marked];
+  if (newest?.mark === undefined && before !== undefined && sameValue(newest?.playbook, before.playbook)) {
+    // The same once more is only worth keeping when it says more: that this is what a file holds.
+    const saysMore = newest?.reason === 'exported' && before.mark === undefined;
+    return saysMore ? versions.filter((version) => version !== before) : older;
+  }
+  const plain = versions.filter(({ mark }) => mark === undefined);
+  const marked = versions.filter(({ mark }) => mark !== undefined).slice(0, mostVersions);
+  const last = plain.slice(0, mostVersions);
+  const handedOut = plain.find(({ reason }) => reason === 'exported');
+  const isKept = handedOut === undefined || last.includes(handedOut);
+  return [...(isKept ? last : [...last.slice(0, -1), handedOut]), ...marked];
 }
 
 function isOwn(version: Version): boolean {

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import { conflictId, mergePlaybooks, type Playbook, parsePlaybook } from '../../playbook/index.ts';
+import type { PlaybookStore } from './playbook-store.ts';
+import { device, playNames, removePlay, renamePlay, renameTeam, tab } from './tabs.fixture.ts';
+
+const read = (text: string): Playbook => parsePlaybook(text).value!;
+
+/** One gets the other's file and merges it by what both have in common; gives the conflicts, of which mine is taken. */
+async function receive(store: PlaybookStore, theirs: Playbook): Promise<readonly string[]> {
+  const { merged, conflicts } = mergePlaybooks(await store.commonBase(theirs), store.playbook, theirs);
+  await store.replace('Merge a file', merged, 'merged', theirs);
+  return conflicts.map(conflictId);
+}
+
+/** A coach, and an assistant on another device who opened the coach's file. */
+async function coachAndAssistant() {
+  const coach = await tab(device());
+  const assistant = await tab(device());
+  await assistant.replace('Open a file', read(coach.handOut()));
+  return { coach, assistant };
+}
+
+const edit = (store: PlaybookStore, change: (playbook: Playbook) => Playbook) => store.edit('Edit', change);
+
+describe('a file that goes to an assistant and comes back', () => {
+  test('is merged without a question when each changed something else', async () => {
+    const { coach, assistant } = await coachAndAssistant();
+    edit(coach, renamePlay(0, 'Coach'));
+    edit(assistant, renamePlay(1, 'Assistant'));
+    edit(assistant, removePlay(2));
+    expect(await receive(coach, read(assistant.handOut()))).toEqual([]);
+    expect(playNames(coach)).toEqual(['Coach', 'Assistant']);
+  });
+
+  test('is asked about where both changed the same', async () => {
+    const { coach, assistant } = await coachAndAssistant();
+    edit(coach, renamePlay(0, 'Coach'));
+    edit(assistant, renamePlay(0, 'Assistant'));
+    expect(await receive(coach, read(assistant.handOut()))).toEqual([`play ${coach.playbook.plays[0]!.id}`]);
+  });
+
+  test('goes to and fro, and never takes back what one of them changed since', async () => {
+    const { coach, assistant } = await coachAndAssistant();
+    edit(assistant, renamePlay(1, 'A1'));
+    await receive(coach, read(assistant.handOut()));
+    edit(coach, renamePlay(0, 'C1'));
+    // He has not seen C1, and goes on from his own.
+    edit(assistant, renamePlay(1, 'A2'));
+    expect(await receive(coach, read(assistant.handOut()))).toEqual([]);
+    expect(playNames(coach).slice(0, 2)).toEqual(['C1', 'A2']);
+    expect(await receive(assistant, read(coach.handOut()))).toEqual([]);
+    expect(assistant.playbook.plays).toEqual(coach.playbook.plays);
+  });
+
+  test('an older file is not taken for a newer one: what I changed after I handed it out stays', async () => {
+    const { coach, assistant } = await coachAndAssistant();
+    edit(coach, renamePlay(0, 'After'));
+    // A second file, which the assistant never opens.
+    coach.handOut();
+    edit(coach, renameTeam('Later'));
+    expect(await receive(coach, read(assistant.handOut()))).toEqual([]);
+    expect(playNames(coach)[0]).toBe('After');
+    expect(coach.playbook.team.name).toBe('Later');
+  });
+
+  test('has nothing in common with a file that does not come from mine', async () => {
+    const [one, other] = [await tab(device()), await tab(device())];
+    one.handOut();
+    expect(await one.commonBase(read(other.handOut()))).toBeUndefined();
+  });
+
+  test('handing it out is no step of undo, and takes none away', async () => {
+    const store = await tab(device());
+    edit(store, renameTeam('A'));
+    const before = store.playbook;
+    store.undo();
+    const file = read(store.handOut());
+    expect(file.copies).toHaveLength(1);
+    expect(store.steps).toEqual({ redo: 'Edit' });
+    store.redo();
+    expect(store.playbook).toEqual({ ...before, copies: file.copies });
+  });
+
+  test('without names it carries no mark', async () => {
+    const store = await tab(device());
+    store.handOut();
+    expect(read(store.handOut({ names: false })).copies).toBeUndefined();
+  });
+});
