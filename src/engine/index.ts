@@ -18,6 +18,7 @@ export { createChanceState } from './chance/create-state.ts';
 export type { Matchup, PenaltyPlan } from './chance/matchup.ts';
 export { type ChanceModel, type ChanceSettings, compileChance, defaultChanceSettings } from './chance/model.ts';
 export { recordTrace, runTrial } from './chance/run.ts';
+export { scriptTimes } from './chance/script-times.ts';
 export { farShot } from './chance/shoot.ts';
 export type { ChanceState, Recorder } from './chance/state.ts';
 export type * from './chance/trace.ts';
@@ -117,7 +118,7 @@ export { complexityOf } from './trials/complexity.ts';
 export { compareGoals, estimateGoals, type GoalChange } from './trials/estimate-goals.ts';
 export { canonicalJson, inputHash } from './trials/input-hash.ts';
 export type * from './trials/report.ts';
-export { type FoundLooks, reportScheme } from './trials/report-scheme.ts';
+export { describeLook, type FoundLooks, type Reported, reportScheme } from './trials/report-scheme.ts';
 export { mergeTallies, runTrials, turnoverKinds } from './trials/run-trials.ts';
 export {
   applyStopRule,

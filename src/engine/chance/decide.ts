@@ -284,4 +284,4 @@ function carryLeft(state: ChanceState, carrier: number): boolean {
 }
 
 /** Yards before the end of a carry at which the pass may leave. */
-const lastStride = 1.5;
+export const lastStride = 1.5;

@@ -8,7 +8,7 @@ export type ScriptEvent = 'start' | 'catch' | 'pass' | 'arrival';
 export const passStyles = ['adjacent', 'skip', 'feed'] as const;
 
 /** A waiting runner goes at the latest after this, so that a play never stands still for one man. Seconds. */
-const runPatience = 2;
+export const runPatience = 2;
 
 /** Begin the script from its first beat. */
 export function startScript(state: ChanceState): void {

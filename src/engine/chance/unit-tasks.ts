@@ -4,13 +4,13 @@ import { fireTriggers } from './script.ts';
 import { ballMode, type ChanceState, stride, task } from './state.ts';
 
 /** A waypoint counts as passed within this distance, so that runners round their corners. Yards. */
-const waypointRadius = 0.7;
+export const waypointRadius = 0.7;
 /** The end of a run counts as reached within this distance. Yards. */
-const arrivalRadius = 0.5;
+export const arrivalRadius = 0.5;
 /** Share of top speed at which men go to places, carry, and run their cuts. */
 const jog = 0.7;
-const carryEffort = 0.8;
-const sprint = 1;
+export const carryEffort = 0.8;
+export const sprint = 1;
 /** A defender farther than this from where a run ends leaves it open. Yards. */
 const openDistance = 2.8;
 /** Where a man seals: this far from the defender's body, on the ball's side. Yards. */

@@ -1,3 +1,4 @@
+export { type ScriptMan, usualMan } from '../play/usual-clock.ts';
 export { changeSet } from './change-set.ts';
 export {
   type ActionVerb,
@@ -41,6 +42,18 @@ export { holderAtStart, passTo, throwBetween } from './pass-to.ts';
 export { placeRefusal, restartRefusal, roundPlace } from './place-rules.ts';
 export { groundOf, type PlayGround, playSpots, setSpots } from './play-ground.ts';
 export { beatsOf, type FoundBeat, findBeat, type ReadEntry, readsOf, type ScriptName } from './play-script.ts';
+export {
+  frameSeconds,
+  type PlayTiming,
+  passTime,
+  playTiming,
+  type TimedBeat,
+  type TimedHold,
+  type TimedShot,
+  type TimedThrow,
+  type TimedWay,
+  type TimingOptions,
+} from './play-timing.ts';
 export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 export { removeBeat } from './remove-beat.ts';
 export { type FoundPlay, searchPlays } from './search-plays.ts';

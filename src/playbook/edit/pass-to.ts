@@ -1,14 +1,11 @@
-import { type Action, type Level, type Point, passStyleOf, type Spot, type SpotId } from '../../engine/index.ts';
-import { paceOf } from '../play/pace.ts';
-import { readPlay } from '../play/read-play.ts';
-import { recordWalk } from '../play/walk.ts';
-import { createReport } from '../report.ts';
+import { type Action, type Point, passStyleOf, type Spot, type SpotId } from '../../engine/index.ts';
 import type { PlayEntry } from '../schema.ts';
 import { addAction, noBeat } from './edit-actions.ts';
 import { addBeat } from './edit-beats.ts';
 import { type PlayEdit, refused } from './edit-result.ts';
 import { type PlayGround, playSpots } from './play-ground.ts';
 import { beatsOf, type FoundBeat, findBeat } from './play-script.ts';
+import { playTiming } from './play-timing.ts';
 import { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 import { endOfRelay } from './remove-beat.ts';
 
@@ -58,14 +55,7 @@ export function holderAtStart(play: PlayEntry, ground: PlayGround, found: FoundB
   // In the last ten seconds anybody may have the ball.
   if (found.script === 'lastTen') return undefined;
   if (trigger?.kind === 'start') return play.start.ball;
-  return walked(play, ground, ground.level).find((each) => each.beat === found.index)?.holder;
-}
-
-/** Beats in the order in which they start when nobody hinders the play, and who has the ball then. */
-function walked(play: PlayEntry, ground: PlayGround, level: Level) {
-  const { draft } = readPlay(play, [], ground.sets, ground.field, createReport());
-  if (draft === undefined) return [];
-  return recordWalk(draft.play, paceOf(level)).filter((event) => event.kind === 'beat');
+  return playTiming(play, ground).beats.find((each) => each.beat === found.beat.id)?.holder;
 }
 
 function actionsOf({ beat }: FoundBeat, words: PlayWords): readonly Action[] {
@@ -85,11 +75,10 @@ function placesAfter(
   spots: readonly Spot[],
 ): ReadonlyMap<SpotId, Point> {
   const places = new Map(spots.map((spot) => [spot.id, spot.at]));
-  const order = found.script === 'main' ? walked(play, ground, ground.level).map((each) => each.beat) : [];
-  const until = order.indexOf(found.index);
-  const before = until < 0 ? [] : order.slice(0, until);
-  for (const index of [...before, found.index]) {
-    const beat = beatsOf(play, found.script)[index];
+  const order = playTiming(play, ground, { script: found.script }).beats.map((each) => each.beat);
+  const until = order.indexOf(found.beat.id);
+  for (const id of [...order.slice(0, Math.max(0, until)), found.beat.id]) {
+    const beat = beatsOf(play, found.script).find((each) => each.id === id);
     for (const text of beat?.do ?? []) {
       const action = words.action(text);
       const end = action === undefined ? undefined : placesIn(action).at(-1);
