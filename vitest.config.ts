@@ -14,8 +14,21 @@ export default defineConfig({
     reporters: ['default', 'json'],
     outputFile: { json: 'artifacts/test-results.json' },
     projects: [
-      { test: { ...shared, name: 'behaviour', include: ['**/*.spec.ts'] } },
-      { test: { ...shared, name: 'laws', include: ['**/*.props.ts'], setupFiles: ['test/fix-seed.ts'] } },
+      { test: { ...shared, name: 'behaviour', include: ['**/*.spec.{ts,tsx}'] } },
+      { test: { ...shared, name: 'laws', include: ['**/*.props.{ts,tsx}'], setupFiles: ['test/fix-seed.ts'] } },
+      {
+        test: {
+          ...shared,
+          name: 'browser',
+          include: ['**/*.browser.ts'],
+          globalSetup: ['test/browser/global-setup.ts'],
+          // After the others and one file at a time: they share one browser, and a page that simulates takes all cores.
+          sequence: { groupOrder: 1 },
+          maxWorkers: 1,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+        },
+      },
     ],
   },
 });

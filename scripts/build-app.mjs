@@ -29,6 +29,8 @@ export async function buildApp() {
   // Built beside and then renamed into place: who reads dist/app at this moment sees the old one or the new one, whole.
   const draft = `${output}.${process.pid}`;
   try {
+    // The tests have another word here, and would test another workbench than the one that is used.
+    process.env.NODE_ENV = 'production';
     const { build } = await import('vite');
     await build({
       configFile: `${root}/vite.config.ts`,
