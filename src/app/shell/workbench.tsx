@@ -1,9 +1,12 @@
-import { type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { PlayScreen } from '../play/play-screen.tsx';
 import { Masthead } from './masthead.tsx';
 import { MastheadTools } from './masthead-tools.tsx';
 import { type Place, usePlace } from './place.ts';
 import styles from './workbench.module.css';
+
+// Loaded when somebody goes there: the play must be on the screen first.
+const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
 
 /** The whole page: where one is, and the way to the other places. */
 export function Workbench(): ReactNode {
@@ -25,6 +28,7 @@ function screenOf(place: Place): ReactNode {
     case 'play':
       return <PlayScreen playId={place.play} />;
     case 'team':
+      return <TeamScreen />;
     case 'opponents':
     case 'playbook':
       return <h1>{place.kind}</h1>;
