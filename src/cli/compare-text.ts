@@ -1,5 +1,5 @@
 import { compareTallies, type Interval, type PlayReport, type Tally } from '../engine/index.ts';
-import { perChance, percent } from './number-text.ts';
+import { perChance, percent } from '../render/index.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
 import type { ReportNames } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';

@@ -1,6 +1,5 @@
 import type { LookReport, OwnThrowReport, PlayReport, SchemeReport } from '../engine/index.ts';
-import { isWorthKnown, leftByCell, lookName, lookSentence, worthCell } from './look-words.ts';
-import { percent, tenth } from './number-text.ts';
+import { isWorthKnown, leftByCell, lookName, lookSentence, percent, tenth, worthCell } from '../render/index.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable, type Row } from './table.ts';
 

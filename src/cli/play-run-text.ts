@@ -1,5 +1,5 @@
 import type { PlayReport, SchemeReport } from '../engine/index.ts';
-import { percent } from './number-text.ts';
+import { percent } from '../render/index.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable } from './table.ts';
 

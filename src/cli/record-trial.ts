@@ -1,9 +1,8 @@
 import { compileChance, type Matchup, recordTrace, type Trace } from '../engine/index.ts';
-import { type TraceNames, traceNames } from '../render/index.ts';
+import { count, type TraceNames, traceNames } from '../render/index.ts';
 import { buildMatchup } from '../worker/index.ts';
 import type { Conditions } from './conditions.ts';
 import { badUse } from './failure.ts';
-import { count } from './number-text.ts';
 import type { OpenPlaybook } from './open-playbook.ts';
 
 /** One trial with the names to tell it by. */

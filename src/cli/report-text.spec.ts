@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { OwnThrowReport } from '../engine/index.ts';
+import { count, lookSentence, perChance, percent, withInterval } from '../render/index.ts';
 import { compareText } from './compare-text.ts';
-import { lookSentence } from './look-words.ts';
-import { count, perChance, percent, withInterval } from './number-text.ts';
 import { opponentWhole } from './opponent-whole.ts';
 import { reportsJson } from './report-json.ts';
 import { howToRead, isClearlyApart, reportText } from './report-text.ts';

@@ -1,7 +1,6 @@
 import { type Interval, leastReplays, type PlayReport, type SchemeReport, type TurnoverKind } from '../engine/index.ts';
-import { turnoverNames } from '../render/index.ts';
+import { count, counted, perChance, percent, tenth, turnoverNames, withInterval } from '../render/index.ts';
 import { looksSentence, looksTable } from './looks-table.ts';
-import { count, counted, perChance, percent, tenth, withInterval } from './number-text.ts';
 import type { OpponentWhole } from './opponent-whole.ts';
 import { playRunSentence, playRunTable } from './play-run-text.ts';
 import { type ReportNames, schemeName } from './report-names.ts';

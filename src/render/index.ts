@@ -1,5 +1,8 @@
 export * from './draw-scene.ts';
 export * from './field-scene.ts';
+export * from './left-words.ts';
+export * from './look-words.ts';
+export * from './number-text.ts';
 export * from './palettes.ts';
 export * from './play-frames.ts';
 export * from './play-run-words.ts';
@@ -9,6 +12,7 @@ export * from './play-words.ts';
 export * from './scene.ts';
 export * from './svg.ts';
 export * from './svg-styles.ts';
+export * from './tempo-as-written.ts';
 export * from './tempo-chart.ts';
 export * from './tempo-hit-areas.ts';
 export * from './tempo-layout.ts';

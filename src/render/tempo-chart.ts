@@ -2,16 +2,16 @@ import type { Action, BeatId, LookReport, LookWindow, Play, Read, SpotId, Trigge
 import { printCue } from '../playbook/index.ts';
 
 /** When one action is done, seconds after the play's first beat. */
-export interface TimedAction {
+export interface TempoAction {
   readonly start: number;
   readonly end: number;
 }
 
 /** A beat with the times of its actions in their order; `null` for one that never came about. */
-export interface TimedBeat {
+export interface TempoBeat {
   readonly id: BeatId;
   readonly starts: number;
-  readonly actions: readonly (TimedAction | null)[];
+  readonly actions: readonly (TempoAction | null)[];
 }
 
 /** The ball's way: in a man's stick, on the way to another, or at the goal. Seconds after the play's first beat. */
@@ -38,7 +38,7 @@ export type BallLeg =
 
 /** When everything of a play happens: as it is written, or as it went in one trial. Beats in any order; those that never began are absent. */
 export interface PlayTempo {
-  readonly beats: readonly TimedBeat[];
+  readonly beats: readonly TempoBeat[];
   readonly ball: readonly BallLeg[];
 }
 

@@ -1,6 +1,6 @@
 import type { Action, Beat, Play, Point, SpotId, Trace, TraceEvent } from '../engine/index.ts';
 import { distance } from './arrow.ts';
-import type { BallLeg, PlayTempo, TimedAction, TimedBeat } from './tempo-chart.ts';
+import type { BallLeg, PlayTempo, TempoAction, TempoBeat } from './tempo-chart.ts';
 import { frameAt, traceEnd } from './trace-frame.ts';
 
 /** A man is there when he is this near to the end of his way, yd: runs are cut short where the next order comes. */
@@ -69,7 +69,7 @@ function startedBeats({ play, trace, from, until }: Run): readonly StartedBeat[]
   });
 }
 
-function timedBeat({ beat, time }: StartedBeat, started: readonly StartedBeat[], run: Run): TimedBeat {
+function timedBeat({ beat, time }: StartedBeat, started: readonly StartedBeat[], run: Run): TempoBeat {
   return {
     id: beat.id,
     starts: time - run.from,
@@ -92,7 +92,7 @@ function isRun({ kind }: Action): boolean {
   return kind === 'run' || kind === 'carry' || kind === 'stepIn' || kind === 'pick';
 }
 
-function timeOfAction(action: Action, told: number, until: number, run: Run): TimedAction | null {
+function timeOfAction(action: Action, told: number, until: number, run: Run): TempoAction | null {
   const by = spotIndex(run.play, action.by);
   switch (action.kind) {
     case 'run':
@@ -124,7 +124,7 @@ function spotIndex({ spots }: Play, id: SpotId): number {
   return spots.findIndex((spot) => spot.id === id);
 }
 
-function eventTime({ trace, until }: Run, told: number, isIt: (event: TraceEvent) => boolean): TimedAction | null {
+function eventTime({ trace, until }: Run, told: number, isIt: (event: TraceEvent) => boolean): TempoAction | null {
   const event = trace.events.find((one) => one.time >= told && one.time <= until && isIt(one));
   return event === undefined ? null : { start: told, end: event.time };
 }
@@ -146,7 +146,7 @@ function runTime(
   told: number,
   until: number,
   { trace }: Run,
-): TimedAction | null {
+): TempoAction | null {
   if (target === undefined || by < 0) return null;
   const stood = placeAt(trace, told, by);
   let start: number | undefined;

@@ -1,10 +1,10 @@
-import type { LookWindow, Point, Trace, TraceEvent } from '../engine/index.ts';
+import type { LookWindow, Point, Trace, TraceEvent, WeighedMoments } from '../engine/index.ts';
 import { along, distance } from './arrow.ts';
+import { percent } from './number-text.ts';
 import type { MarkSizes } from './people-marks.ts';
 import { circle, line, type Primitive, text, type View } from './scene.ts';
 import type { TraceFrame } from './trace-frame.ts';
 import type { TraceNames } from './trace-names.ts';
-import { percent } from './words.ts';
 
 /** The lane from the carrier to one mate at one moment. */
 export interface LaneOdds {
@@ -39,6 +39,32 @@ export function openMenAt(windows: readonly LookWindow[], trial: number, time: n
     open.set(window.to, { who: window.to, word: window.kind === 'shot' ? 'free' : 'open' });
   }
   return [...open.values()];
+}
+
+/** What was weighed this long ago is no longer how it is, s: the carrier's choices are weighed several times a second. */
+const weighedFor = 0.3;
+
+/** The lanes of `holder` (an offense index) at `time` of the trace, by what was weighed last; none while another man has the ball. */
+export function lanesAt(
+  { time_byMoment, hand_byMoment, completion_byMate }: WeighedMoments,
+  time: number,
+  holder: number,
+): readonly LaneOdds[] {
+  const moment = lastAt(time_byMoment, time);
+  if (moment < 0 || hand_byMoment[moment] !== holder || time - time_byMoment[moment]! > weighedFor) return [];
+  const mates = [0, 1, 2, 3, 4, 5].filter((mate) => mate !== holder);
+  return mates.map((to) => ({ to, completion: completion_byMate[moment * 6 + to]! }));
+}
+
+/** Index of the last of `times` (rising) that is not after `time`; -1 when all are. */
+function lastAt(times: ArrayLike<number>, time: number): number {
+  let [low, high] = [0, times.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[middle]! <= time) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
 }
 
 /** The lanes from the man who has the ball: the surer the heavier, dashed where fewer than half arrive, with the odds at the mate's end. */

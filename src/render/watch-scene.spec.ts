@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { duty, type LookWindow, type ShotHeat, type Trace } from '../engine/index.ts';
+import { duty, type LookWindow, type ShotHeat, type Trace, type WeighedMoments } from '../engine/index.ts';
 import { fieldScene, unitView } from './field-scene.ts';
 import { handMadeField, handMadeNames, handMadeTrace } from './hand-made.fixture.ts';
 import { heatLevels } from './heat-marks.ts';
 import type { Primitive, SceneLayer, StyleName } from './scene.ts';
 import { traceScene } from './trace-scene.ts';
-import { firstBeatAt, openMenAt } from './watch-marks.ts';
+import { firstBeatAt, lanesAt, openMenAt } from './watch-marks.ts';
 import { joinLayers, smallWatchOptions, watchField, watchScene } from './watch-scene.ts';
 import { watchWords } from './watch-words.ts';
 
@@ -195,6 +195,35 @@ describe('what is open at a moment', () => {
   it('counts from the first beat of the trace', () => {
     expect(firstBeatAt(trace)).toBe(0);
     expect(firstBeatAt({ ...trace, events: [] })).toBeUndefined();
+  });
+});
+
+describe('lanesAt', () => {
+  // Two moments: TR (1) at 1 s, WL (4) at 2 s; mate i of moment m completes (m * 6 + i) / 16.
+  const none = new Float32Array(12);
+  const weighed: WeighedMoments = {
+    time_byMoment: Float32Array.of(1, 2),
+    hand_byMoment: Int8Array.of(1, 4),
+    completion_byMate: Float32Array.from({ length: 12 }, (_, at) => at / 16),
+    shotOdds_byMate: none,
+    value_byMate: none,
+    lob_byMate: new Uint8Array(12),
+    shotOdds_byMoment: none,
+    shotValue_byMoment: none,
+    holdValue_byMoment: none,
+  };
+
+  it('takes what was weighed last, for each mate', () => {
+    expect(lanesAt(weighed, 1.2, 1)).toEqual([0, 2, 3, 4, 5].map((to) => ({ to, completion: to / 16 })));
+    expect(lanesAt(weighed, 2, 4)).toEqual([0, 1, 2, 3, 5].map((to) => ({ to, completion: (6 + to) / 16 })));
+  });
+
+  it.each([
+    ['before anything was weighed', 0.9, 1],
+    ['long after', 1.9, 1],
+    ['of a man who has not got the ball', 1.1, 4],
+  ])('gives none %s', (_, time, holder) => {
+    expect(lanesAt(weighed, time, holder)).toEqual([]);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Trace } from '../engine/index.ts';
+import { percent } from './number-text.ts';
 import { seconds } from './play-words.ts';
 import type { Scene } from './scene.ts';
 import { frameAt } from './trace-frame.ts';
@@ -6,7 +7,6 @@ import { withoutAbsent } from './trace-marks.ts';
 import { attackerName, type TraceNames } from './trace-names.ts';
 import { dutySentence, sentenceAt } from './trace-scene.ts';
 import type { LaneOdds, OpenMan } from './watch-marks.ts';
-import { percent } from './words.ts';
 
 /** The same moment in words: what happened last, who is open, how sure each lane is, and what each defender does. */
 export function watchWords(

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { duty, type TraceEvent } from '../engine/index.ts';
 import { handMadeNames, handMadeTrace } from './hand-made.fixture.ts';
 import { distanceToSegment } from './lane-words.ts';
-import { dutyClause, eventLine, eventWords, percent } from './words.ts';
+import { percent } from './number-text.ts';
+import { dutyClause, eventLine, eventWords } from './words.ts';
 
 const trace = handMadeTrace();
 const words = (event: TraceEvent): string => eventWords(event, trace, handMadeNames);

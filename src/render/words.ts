@@ -1,6 +1,7 @@
 import type { ChanceEnd, RefusedPass, Trace, TraceEvent, TurnoverKind } from '../engine/index.ts';
 import { dutyNames } from '../engine/index.ts';
 import { clearLane, laneWords, roomWords, yards } from './lane-words.ts';
+import { percent } from './number-text.ts';
 import { passVerb, seconds } from './play-words.ts';
 import { attackerName, defenderName, type TraceNames } from './trace-names.ts';
 
@@ -142,11 +143,6 @@ export function dutyClause(defender: string, duty: string, a: string | undefined
     default:
       throw new TypeError(`unknown duty: ${duty} (expected ${dutyNames.join(', ')})`);
   }
-}
-
-/** A share as whole percent: "86 %". */
-export function percent(share: number): string {
-  return `${Math.round(share * 100) + 0} %`;
 }
 
 /** The play begins this soon after the set is up when the unit does not look round first. Seconds. */

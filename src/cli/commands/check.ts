@@ -1,7 +1,7 @@
 import { hasErrors } from '../../playbook/index.ts';
+import { counted } from '../../render/index.ts';
 import { type AddCommand, examples } from '../command-line.ts';
 import { exitCodes } from '../failure.ts';
-import { counted } from '../number-text.ts';
 import { diagnosticLines, moreWords, problemCount, readPlaybook } from '../open-playbook.ts';
 import { tableWidth } from '../table.ts';
 import { wrapParagraph } from '../wrap-paragraph.ts';

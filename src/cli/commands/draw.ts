@@ -1,9 +1,8 @@
 import { ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
-import { drawnField, playFrames, sceneToSvg } from '../../render/index.ts';
+import { count, drawnField, playFrames, sceneToSvg } from '../../render/index.ts';
 import { chosenPlays } from '../choose-matchups.ts';
 import { type AddCommand, examples } from '../command-line.ts';
 import { readConditions } from '../conditions.ts';
-import { count } from '../number-text.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
 import { writeNewFolder } from '../write-folder.ts';
 

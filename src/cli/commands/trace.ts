@@ -1,5 +1,6 @@
 import { type Playbook, ruleCodeOf } from '../../playbook/index.ts';
 import {
+  count,
   drawnField,
   eventLine,
   isMainEvent,
@@ -14,7 +15,6 @@ import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions, wholeNumber } from '../conditions.ts';
 import { badUse } from '../failure.ts';
 import { levelNote } from '../level-note.ts';
-import { count } from '../number-text.ts';
 import { openPlaybook } from '../open-playbook.ts';
 import { type RecordedTrial, recordTrial } from '../record-trial.ts';
 import { shellCommand } from '../repeat-command.ts';
