@@ -8,21 +8,33 @@ import { schemaAt, withoutOptional } from './schema-walk.ts';
  * typed, numbers out of range and lists too long, as they are while somebody writes; `parsePlaybook` says what is wrong with them.
  */
 export function isPlaybookShaped(value: unknown): value is Playbook {
-  const issues = playbookSchema.safeParse(value).error?.issues ?? [];
-  return issues.every((issue) => mayBeTyped(issue, value));
+  return allMayBeTyped(playbookSchema, value, [], value);
 }
 
-function mayBeTyped(issue: z.core.$ZodIssue, document: unknown): boolean {
-  const path: JsonPath = issue.path.filter((step) => typeof step !== 'symbol');
+function allMayBeTyped(schema: z.ZodType, value: unknown, path: JsonPath, document: unknown): boolean {
+  const issues = schema.safeParse(value).error?.issues ?? [];
+  return issues.every((issue) => {
+    const rest = issue.path.filter((step) => typeof step !== 'symbol');
+    return mayBeTyped(issue, [...path, ...rest], document);
+  });
+}
+
+function mayBeTyped(issue: z.core.$ZodIssue, path: JsonPath, document: unknown): boolean {
   switch (issue.code) {
     case 'invalid_format':
     case 'invalid_key':
     case 'unrecognized_keys':
       return true;
     case 'too_small':
-    case 'too_big':
+    case 'too_big': {
+      if (issue.origin !== 'array') return true;
+      const item = withoutOptional(schemaAt(path))?.element as z.ZodType | undefined;
+      const list = valueAt(document, path);
       // A place of one number is no place.
-      return issue.origin !== 'array' || withoutOptional(schemaAt(path))?.element !== undefined;
+      if (item === undefined || !Array.isArray(list)) return false;
+      // The schema does not look into a list that is too long.
+      return list.every((one, index) => allMayBeTyped(item, one, [...path, index], document));
+    }
     case 'invalid_type':
       // A number that should be whole; NaN and the infinities are no numbers of a document.
       return issue.expected === 'int' && Number.isFinite(valueAt(document, path));

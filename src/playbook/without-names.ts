@@ -3,12 +3,10 @@ import type { Playbook, Player } from './schema.ts';
 /**
  * The playbook with jersey numbers in place of players' names: `No. 7`. Notes on players are left out, and where a name or a part of it stands in another text
  * (notes, names of plays, tags) the number stands instead. Ids stay, because other parts of the file go by them.
- * The marks of copies go: merging it by them would bring the numbers back in place of the names.
  */
 export function withoutNames(playbook: Playbook): Playbook {
   const { roster } = playbook.team;
-  const { copies: _, ...rest } = playbook;
-  const hidden = hideTexts({ ...rest, team: { ...playbook.team, roster: [] } }, hider(roster));
+  const hidden = hideTexts({ ...playbook, team: { ...playbook.team, roster: [] } }, hider(roster));
   return { ...hidden, team: { ...hidden.team, roster: roster.map(nameless) } };
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { conflictId, mergePlaybooks, type Playbook, parsePlaybook } from '../../playbook/index.ts';
+import { conflictId, demoPlaybook, mergePlaybooks, type Playbook, parsePlaybook } from '../../playbook/index.ts';
 import type { PlaybookStore } from './playbook-store.ts';
 import { device, playNames, removePlay, renamePlay, renameTeam, tab } from './tabs.fixture.ts';
 
@@ -58,6 +58,10 @@ describe('a file that goes to an assistant and comes back', () => {
     // A second file, which the assistant never opens.
     coach.handOut();
     edit(coach, renameTeam('Later'));
+    // Merged by that second file, the assistant's old play would count as his change.
+    const second = await coach.version((await coach.versions()).find(({ reason }) => reason === 'exported')!.id);
+    const { merged } = mergePlaybooks(second, coach.playbook, read(assistant.handOut()));
+    expect(merged.plays[0]!.name).not.toBe('After');
     expect(await receive(coach, read(assistant.handOut()))).toEqual([]);
     expect(playNames(coach)[0]).toBe('After');
     expect(coach.playbook.team.name).toBe('Later');
@@ -81,9 +85,10 @@ describe('a file that goes to an assistant and comes back', () => {
     expect(store.playbook).toEqual({ ...before, copies: file.copies });
   });
 
-  test('without names it carries no mark', async () => {
+  test('without names it leads to the playbook that has them', async () => {
     const store = await tab(device());
-    store.handOut();
-    expect(read(store.handOut({ names: false })).copies).toBeUndefined();
+    const file = read(store.handOut({ names: false }));
+    edit(store, renameTeam('Later'));
+    expect(await store.commonBase(file)).toEqual({ ...demoPlaybook, copies: file.copies });
   });
 });

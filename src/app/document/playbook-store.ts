@@ -62,8 +62,8 @@ export interface PlaybookStore {
   /** The text of the playbook's file as it is now; without names for who may not see those of minors. */
   readonly exportText: (options?: { readonly names: boolean }) => string;
   /**
-   * The same for a file that is really handed out: it gets a mark, and a version is kept, so that it can be merged by both when it comes back changed.
-   * Without names it gets none.
+   * The same for a file that is really handed out: it gets a mark, and a version (with names) is kept under it, so that it can be merged by both when
+   * it comes back changed.
    */
   readonly handOut: (options?: { readonly names: boolean }) => string;
   /** Stored content that could not be read, as the text of a file to download. */
@@ -199,7 +199,7 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
       return true;
     },
     exportText: ({ names } = { names: true }) => textOf(projection.playbook, names),
-    handOut: ({ names } = { names: true }) => textOf(names ? marked() : projection.playbook, names),
+    handOut: ({ names } = { names: true }) => textOf(marked(), names),
     setAside: async () => ((await opened?.setAside()) ?? []).map(rawText),
     dropSetAside: async (id) => opened?.dropSetAside(id),
     acknowledgeBroken: () => opened?.acknowledgeBroken(),
