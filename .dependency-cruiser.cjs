@@ -1,6 +1,6 @@
 // Zones: engine <- playbook <- render <- {worker, app, cli}. Each rule has a known-bad file in test/guards/bad/zones.
 /** Tests, and what only tests share. */
-const tests = '[.](spec|props|fixture)[.]ts$';
+const tests = '[.](spec|props|fixture|browser)[.]tsx?$';
 
 /** A pure layer: its code, tests aside, reaches only what is named. No other layer, no package, no node: module. */
 const closed = (layer, reachable, comment) => ({
@@ -107,12 +107,14 @@ module.exports = {
       comment: 'a file is named after its main export; these names are a drawer for anything',
       severity: 'error',
       from: {},
-      to: { path: '/(util|utils|helper|helpers|manager|common)[.]ts$', pathNot: 'node_modules' },
+      to: { path: '/(util|utils|helper|helpers|manager|common)[.]tsx?$', pathNot: 'node_modules' },
     },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
     // Type imports count too: a type from the wrong layer is a wrong arrow.
     tsPreCompilationDeps: true,
+    // Some packages can be imported only, and have no entry for `require`.
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'types', 'default', 'require'] },
   },
 };

@@ -1,0 +1,3 @@
+export function Fine() {
+  return <p>fine</p>;
+}

@@ -1,0 +1,3 @@
+export function Picture() {
+  return <img src="field.svg" />;
+}

@@ -1,0 +1,3 @@
+export function Press({ act }: { readonly act: () => void }) {
+  return <div onClick={act}>press here</div>;
+}
