@@ -88,7 +88,7 @@ function schemeFacts(scheme: SchemeEntry): Facts {
 }
 
 function opponentFacts(opponent: Opponent, { schemes: own }: Playbook): Facts {
-  const nameOf = (id: string): string => own?.find((one) => one.id === id)?.name ?? schemeById(id)?.names.name ?? id;
+  const nameOf = (id: string): string => own?.find((one) => one.id === id)?.name ?? schemeById(id)?.notes.name ?? id;
   return factsOf([
     ['Name', line(opponent.name)],
     ['Schemes', Object.entries(opponent.schemes ?? {}).map(([id, weight]) => `${nameOf(id)}, weight ${weight}`)],

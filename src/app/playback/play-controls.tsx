@@ -3,8 +3,8 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import styles from './play-controls.module.css';
-import { nearestMark, seek, speeds } from './playhead.ts';
 import type { Player } from './player.ts';
+import { nearestMark, seek, speeds } from './playhead.ts';
 import { usePlaying } from './use-playing.ts';
 
 export interface PlayControlsProps {
@@ -19,15 +19,25 @@ export function PlayControls({ player, marks }: PlayControlsProps): ReactNode {
   const step = (direction: 1 | -1): void =>
     player.change((head) => ({ ...seek(head, nearestMark(head, marks, direction)), running: false }));
   return (
-    <div className={styles.controls} role="group" aria-label="Playing">
-      <Button tone="plain" aria-label="Back to the event before" icon={<StepBack aria-hidden="true" />} onClick={() => step(-1)} />
+    <fieldset className={styles.controls} aria-label="Playing" data-tour="play-controls">
+      <Button
+        tone="plain"
+        aria-label="Back to the event before"
+        icon={<StepBack aria-hidden="true" />}
+        onClick={() => step(-1)}
+      />
       <Button
         tone="main"
         aria-label={running ? 'Pause' : 'Play'}
         icon={running ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
         onClick={() => player.change((head) => ({ ...fromStartIfOver(head), running: !head.running }))}
       />
-      <Button tone="plain" aria-label="On to the next event" icon={<StepForward aria-hidden="true" />} onClick={() => step(1)} />
+      <Button
+        tone="plain"
+        aria-label="On to the next event"
+        icon={<StepForward aria-hidden="true" />}
+        onClick={() => step(1)}
+      />
       <Scrubber player={player} />
       <PickList
         label="Speed"
@@ -43,11 +53,13 @@ export function PlayControls({ player, marks }: PlayControlsProps): ReactNode {
         icon={<Repeat aria-hidden="true" />}
         onClick={() => player.change((head) => ({ ...head, loops: !head.loops }))}
       />
-    </div>
+    </fieldset>
   );
 }
 
-function fromStartIfOver<Head extends { readonly time: number; readonly from: number; readonly to: number }>(head: Head): Head {
+function fromStartIfOver<Head extends { readonly time: number; readonly from: number; readonly to: number }>(
+  head: Head,
+): Head {
   return head.time >= head.to ? { ...head, time: head.from } : head;
 }
 

@@ -29,6 +29,7 @@ export function Masthead({ place, children }: { readonly place: Place; readonly 
             className={styles.link}
             href={addressOf(target)}
             aria-current={target.kind === place.kind ? 'page' : undefined}
+            data-tour={target.kind === 'playbook' ? 'playbook-link' : undefined}
           >
             {text}
           </a>

@@ -1,5 +1,8 @@
 import { lazy, type ReactNode, Suspense } from 'react';
+import { SaveBanner } from '../files/save-banner.tsx';
+import { UpdateBar } from '../files/update-bar.tsx';
 import { PlayScreen } from '../play/play-screen.tsx';
+import { GuidedMinute } from '../tour/guided-minute.tsx';
 import { Masthead } from './masthead.tsx';
 import { MastheadTools } from './masthead-tools.tsx';
 import { type Place, usePlace } from './place.ts';
@@ -7,6 +10,7 @@ import styles from './workbench.module.css';
 
 // Loaded when somebody goes there: the play must be on the screen first.
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
+const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
 
 /** The whole page: where one is, and the way to the other places. */
 export function Workbench(): ReactNode {
@@ -16,6 +20,9 @@ export function Workbench(): ReactNode {
       <Masthead place={place}>
         <MastheadTools />
       </Masthead>
+      <SaveBanner />
+      <UpdateBar />
+      <GuidedMinute place={place} />
       <main className={styles.place} id="place" tabIndex={-1}>
         <Suspense fallback={<p className={styles.waiting}>One moment.</p>}>{screenOf(place)}</Suspense>
       </main>
@@ -30,8 +37,9 @@ function screenOf(place: Place): ReactNode {
     case 'team':
       return <TeamScreen />;
     case 'opponents':
-    case 'playbook':
       return <h1>{place.kind}</h1>;
+    case 'playbook':
+      return <PlaybookScreen />;
     default:
       return exhaustive(place);
   }

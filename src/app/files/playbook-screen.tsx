@@ -1,0 +1,134 @@
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import type { Playbook } from '../../playbook/index.ts';
+import { Button } from '../controls/button.tsx';
+import { useDesk, usePlaybook, useStepLabels } from '../shell/desk.tsx';
+import { DamagedSection } from './damaged-section.tsx';
+import { FileReport } from './file-report.tsx';
+import { MergeView } from './merge-view.tsx';
+import { OpenSection } from './open-section.tsx';
+import { type OpenedFile, openFile } from './opened-file.ts';
+import styles from './playbook-screen.module.css';
+import { SafetyWords } from './safety-words.tsx';
+import type { Said } from './said.ts';
+import { SaveSection } from './save-section.tsx';
+import { StartSection } from './start-section.tsx';
+import { TourSection } from './tour-section.tsx';
+import { useFileDrop } from './use-file-drop.ts';
+import { VersionSection } from './version-section.tsx';
+import { countText } from './version-words.ts';
+
+type View =
+  | { readonly kind: 'home' }
+  | { readonly kind: 'reading'; readonly name: string }
+  | { readonly kind: 'file'; readonly file: OpenedFile }
+  | { readonly kind: 'merge'; readonly name: string; readonly copy: Playbook; readonly base: Playbook | undefined };
+
+/** The place where a playbook is saved as a file, opened, merged, brought back, or begun. */
+export default function PlaybookScreen(): ReactNode {
+  const { store } = useDesk();
+  const [view, setView] = useState<View>({ kind: 'home' });
+  const [said, setSaid] = useState<Said>();
+  const takeFile = useCallback((file: File): void => {
+    setSaid(undefined);
+    setView({ kind: 'reading', name: file.name });
+    void openFile(file).then((opened) => setView({ kind: 'file', file: opened }));
+  }, []);
+  const isOver = useFileDrop(takeFile);
+  const finish = (done?: Said): void => {
+    setSaid(done);
+    setView({ kind: 'home' });
+  };
+  const replaceBy = async (file: OpenedFile & { readonly playbook: Playbook }): Promise<void> => {
+    const step = `Open ${file.name}`;
+    await store.replace(step, file.playbook, 'imported');
+    finish({ text: `“${file.name}” is now your playbook. What was here before is kept among the versions.`, step });
+  };
+  const merge = async (name: string, copy: Playbook): Promise<void> => {
+    setView({ kind: 'merge', name, copy, base: await store.commonBase(copy) });
+  };
+  return (
+    <div className={styles.screen}>
+      <div className={styles.top}>
+        <ScreenHead isHome={view.kind === 'home'} />
+        <SaidLine said={said} />
+      </div>
+      {view.kind === 'home' && <Home onFile={takeFile} onDone={setSaid} />}
+      {view.kind === 'reading' && <p className={styles.lead}>“{view.name}” is being read.</p>}
+      {view.kind === 'file' && (
+        <FileReport
+          file={view.file}
+          onReplace={replaceBy}
+          onMerge={(file) => merge(file.name, file.playbook)}
+          onFile={takeFile}
+          onLeave={() => finish()}
+        />
+      )}
+      {view.kind === 'merge' && <MergeView {...view} onDone={finish} />}
+      {isOver && (
+        <p className={styles.drop} aria-hidden="true">
+          Let go to open it. Nothing changes before you say so.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function ScreenHead({ isHome }: { readonly isHome: boolean }): ReactNode {
+  const { team, plays, opponents } = usePlaybook();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const wasHome = useRef(isHome);
+  // Who comes back from a file by keyboard is not left where nothing is.
+  useEffect(() => {
+    if (isHome && !wasHome.current) heading.current?.focus();
+    wasHome.current = isHome;
+  }, [isHome]);
+  const counts = [
+    countText(plays.length, 'play'),
+    countText(team.roster.length, 'player'),
+    countText(opponents?.length ?? 0, 'opponent'),
+  ];
+  return (
+    <>
+      <h1 ref={heading} tabIndex={-1} className={styles.title}>
+        {team.name || 'Playbook without a name'}
+      </h1>
+      <p className={styles.lead}>{counts.join(', ')}</p>
+      {isHome && <SafetyWords />}
+    </>
+  );
+}
+
+function SaidLine({ said }: { readonly said: Said | undefined }): ReactNode {
+  const { store } = useDesk();
+  const { undo } = useStepLabels();
+  const canUndo = said?.step !== undefined && undo === said.step;
+  return (
+    <div role="status">
+      {said !== undefined && (
+        <p className={styles.said}>
+          <span>{said.text}</span>
+          {canUndo && <Button onClick={() => store.undo()}>Undo it</Button>}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Home({
+  onFile,
+  onDone,
+}: {
+  readonly onFile: (file: File) => void;
+  readonly onDone: (said: Said) => void;
+}): ReactNode {
+  return (
+    <div className={styles.sections}>
+      <SaveSection onDone={onDone} />
+      <OpenSection onFile={onFile} />
+      <VersionSection onDone={onDone} />
+      <DamagedSection />
+      <StartSection onDone={onDone} />
+      <TourSection />
+    </div>
+  );
+}
