@@ -4,18 +4,22 @@ import {
   compileChance,
   createChanceState,
   forceLooks,
+  recordTrace,
   runTrials,
+  shotHeat,
+  traceScript,
   watchPlay,
 } from '../engine/index.ts';
-import { type Playbook, parsePlaybook } from '../playbook/index.ts';
+import { type ParseResult, parsePlaybook } from '../playbook/index.ts';
 import { buildMatchup } from './build-matchup.ts';
-import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
+import { castOf } from './cast.ts';
+import type { Cast, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 
 /** Answers one request. Pure but for what it remembers between requests, which changes no answer. */
 export function answerRequest(request: WorkerRequest): WorkerAnswer {
   const ready = readySetup(request.setup);
   if (ready.kind === 'refused') return ready;
-  const { model, state } = ready;
+  const { model, state, cast } = ready;
   switch (request.kind) {
     case 'tally':
       return { kind: 'tally', tally: runTrials(model, state, request.range.from, request.range.to) };
@@ -23,31 +27,45 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
       return { kind: 'watch', watched: watchPlay(model, state, request.range.from, request.range.to) };
     case 'force':
       return { kind: 'force', goals: forceLooks(model, state, request.trials) };
+    case 'trace':
+      if (request.of === 'script') {
+        return { kind: 'trace', of: 'script', cast, script: traceScript(model, state, request.trial) ?? null };
+      }
+      return { kind: 'trace', of: 'chance', cast, trace: recordTrace(model, request.trial, request.forced) };
+    case 'heat':
+      return { kind: 'heat', heat: shotHeat(model, request.shooter) };
     default:
       throw new TypeError(`unknown request: ${JSON.stringify(request satisfies never)}`);
   }
 }
 
 type Ready =
-  | { readonly kind: 'ready'; readonly model: ChanceModel; readonly state: ChanceState }
+  | { readonly kind: 'ready'; readonly model: ChanceModel; readonly state: ChanceState; readonly cast: Cast }
   | { readonly kind: 'refused'; readonly reason: string };
 
 /** Matchups kept compiled: a thread that gets the batches of one play against all schemes in turn compiles each once. */
-const keptSetups = 16;
+const keptSetups = 32;
 const compiled = new Map<string, Ready>();
-const parsed = new Map<string, Playbook | undefined>();
+/** Documents kept read: what is asked before and after an edit, and beside it. */
+const keptDocuments = 4;
+const parsed = new Map<string, ParseResult>();
 
 function readySetup(setup: TrialSetup): Ready {
   return remembered(compiled, keptSetups, JSON.stringify(setup), () => compile(setup));
 }
 
 function compile(setup: TrialSetup): Ready {
-  const playbook = remembered(parsed, 1, setup.document, () => parsePlaybook(setup.document).value);
-  if (playbook === undefined) return { kind: 'refused', reason: 'the playbook has errors' };
-  const built = buildMatchup(playbook, setup);
+  const read = remembered(parsed, keptDocuments, setup.document, () => parsePlaybook(setup.document));
+  if (read.value === undefined) return { kind: 'refused', reason: whyRefused(read) };
+  const built = buildMatchup(read.value, setup);
   if (built.kind === 'refused') return built;
   const model = compileChance(built.matchup, setup.seed);
-  return { kind: 'ready', model, state: createChanceState(model) };
+  return { kind: 'ready', model, state: createChanceState(model), cast: castOf(built.matchup, built.players) };
+}
+
+function whyRefused({ diagnostics }: ParseResult): string {
+  const first = diagnostics.find(({ severity }) => severity === 'error');
+  return first === undefined ? 'the playbook has errors' : `the playbook has errors: ${first.message}`;
 }
 
 // Oldest first out: a Map keeps the order in which keys came.

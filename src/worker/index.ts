@@ -1,3 +1,4 @@
+export { answerRequest } from './answer-request.ts';
 export {
   type BuiltMatchup,
   buildMatchup,
@@ -6,6 +7,9 @@ export {
   penaltyOf,
   schemeIds,
 } from './build-matchup.ts';
+export { castOf } from './cast.ts';
 export { type Effort, type Measured, type MeasureOptions, measureMatchups, RefusedSetup } from './measure-matchups.ts';
-export type { TrialRange, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
+export { onePlayText } from './one-play-text.ts';
+export type { Cast, TrialRange, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 export type { AnswerOptions, StopSignal, TrialPool } from './trial-pool.ts';
+export { joinWatched } from './watched-parts.ts';

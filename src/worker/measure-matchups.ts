@@ -14,6 +14,7 @@ import {
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import { chunksOf, trialBatches } from './trial-batches.ts';
 import type { StopSignal, TrialPool } from './trial-pool.ts';
+import { joinWatched } from './watched-parts.ts';
 
 /** How much is simulated. The same effort gives the same answer, for any number of threads. */
 export interface Effort {
@@ -110,15 +111,6 @@ async function watchAll(ask: Ask, setups: readonly TrialSetup[], watched: number
   );
   const parts = answers.map((answer) => expectKind(answer, 'watch').watched);
   return setups.map((_, index) => joinWatched(parts.slice(index * ranges.length, (index + 1) * ranges.length)));
-}
-
-/** Every part names the same throws; without a part there are none to name. */
-function joinWatched(parts: readonly WatchedPlay[]): WatchedPlay {
-  return {
-    throws: parts[0]?.throws ?? [],
-    seen: parts.flatMap(({ seen }) => seen),
-    windows: parts.flatMap(({ windows }) => windows),
-  };
 }
 
 /** Forced trials in one request: about as much work as a batch. */

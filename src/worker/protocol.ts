@@ -1,4 +1,15 @@
-import type { ForcedTrial, Level, Tally, WatchedPlay } from '../engine/index.ts';
+import type {
+  Athlete,
+  ForcedTrial,
+  Level,
+  Matchup,
+  Scheme,
+  ScriptTrace,
+  ShotHeat,
+  Tally,
+  Trace,
+  WatchedPlay,
+} from '../engine/index.ts';
 
 /**
  * Everything that a set of trials depends on, as plain data that any worker can receive. Two setups that are equal
@@ -32,7 +43,28 @@ export type WorkerRequest =
   /** What comes open in these trials while the script runs by itself? */
   | { readonly kind: 'watch'; readonly setup: TrialSetup; readonly range: TrialRange }
   /** What is it worth to take these looks? */
-  | { readonly kind: 'force'; readonly setup: TrialSetup; readonly trials: readonly ForcedTrial[] };
+  | { readonly kind: 'force'; readonly setup: TrialSetup; readonly trials: readonly ForcedTrial[] }
+  /** Show one trial: its script alone (or that of the first trial after it in which the play begins), or the whole chance. */
+  | {
+      readonly kind: 'trace';
+      readonly setup: TrialSetup;
+      readonly of: 'script' | 'chance';
+      readonly trial: number;
+      /** A look that is taken in the chance, whatever else is there; its trial is this one. */
+      readonly forced?: ForcedTrial;
+    }
+  /** What is a shot by this one of the six (offense index) worth, from everywhere? */
+  | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
+
+/** Who is who in a matchup, without what no message can carry: enough to name, draw and report what it does. */
+export interface Cast extends Pick<Matchup, 'play' | 'sense'> {
+  readonly scheme: Pick<Scheme, 'id' | 'notes' | 'names'>;
+  /** Jersey numbers and athletes, one for each spot. */
+  readonly numbers: readonly number[];
+  readonly six: readonly Athlete[];
+  /** One for each of the scheme's names. */
+  readonly defenders: readonly Athlete[];
+}
 
 /** What a worker answers. */
 export type WorkerAnswer =
@@ -40,5 +72,9 @@ export type WorkerAnswer =
   | { readonly kind: 'watch'; readonly watched: WatchedPlay }
   /** Goals from each forced look to its chance's end. */
   | { readonly kind: 'force'; readonly goals: Uint8Array }
+  /** `null`: the play begins in none of the trials that were tried. */
+  | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
+  | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }
+  | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

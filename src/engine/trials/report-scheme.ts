@@ -1,18 +1,24 @@
 import type { Matchup } from '../chance/matchup.ts';
 import { dutyNames } from '../defense/duty.ts';
 import { mirrorDefenderName } from '../defense/mirror-name.ts';
+import type { Scheme } from '../defense/scheme.ts';
 import type { OwnThrowSummary } from '../looks/own-throws.ts';
 import { type LookValue, leastReplays } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
 import { estimateCount } from '../statistics/estimate-count.ts';
 import { quartiles } from '../statistics/quantile.ts';
 import { wilsonInterval } from '../statistics/wilson-interval.ts';
-import type { LookReport, OwnThrowReport, PlayRunReport, SchemeReport } from './report.ts';
+import type { LookReport, OwnThrowReport, PlayRunReport, SchemeReport, SeenLook } from './report.ts';
 import { turnoverKinds } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 
 /** Looks listed for one scheme, besides those that the play throws itself. */
 const mostLooks = 8;
+
+/** What of a matchup a report names. */
+export interface Reported extends Pick<Matchup, 'play' | 'sense'> {
+  readonly scheme: Pick<Scheme, 'id' | 'names'>;
+}
 
 /** What watching a play's trials brought. */
 export interface FoundLooks {
@@ -30,7 +36,7 @@ const nothingFound: FoundLooks = { watched: 0, looks: [], values: [], own: [] };
  * Looks without a value are left out; pass nothing found when only goals are wanted. Best looks first, by share x value,
  * then those whose value rests on too few replays.
  */
-export function reportScheme(matchup: Matchup, tally: Tally, found: FoundLooks = nothingFound): SchemeReport {
+export function reportScheme(matchup: Reported, tally: Tally, found: FoundLooks = nothingFound): SchemeReport {
   const trials = tally.to - tally.from;
   return {
     scheme: matchup.scheme.id,
@@ -53,7 +59,7 @@ export function reportScheme(matchup: Matchup, tally: Tally, found: FoundLooks =
   };
 }
 
-function reportPlay({ play }: Matchup, tally: Tally, trials: number): PlayRunReport {
+function reportPlay({ play }: Reported, tally: Tally, trials: number): PlayRunReport {
   return {
     begun: wilsonInterval(tally.begun, trials),
     beats: play.beats.map(({ id }, beat) => ({ id, share: share(tally.begun_byBeat[beat], trials) })),
@@ -66,7 +72,7 @@ function share(part: number, whole: number): number {
   return whole === 0 ? 0 : part / whole;
 }
 
-function reportLooks(matchup: Matchup, { looks, values, own }: FoundLooks): LookReport[] {
+function reportLooks(matchup: Reported, { looks, values, own }: FoundLooks): LookReport[] {
   const reports: LookReport[] = [];
   for (const look of looks) {
     const value = values.find(({ from, to }) => from === look.from && to === look.to);
@@ -78,7 +84,7 @@ function reportLooks(matchup: Matchup, { looks, values, own }: FoundLooks): Look
   return reports.sort(bestFirst).filter((look, at) => at < mostLooks || isOwn(look));
 }
 
-function reportThrow({ play }: Matchup, own: OwnThrowSummary): OwnThrowReport {
+function reportThrow({ play }: Reported, own: OwnThrowSummary): OwnThrowReport {
   const { style, from, to, asked, beat, reached, share, completion } = own;
   return {
     kind: style === 'adjacent' ? 'pass' : style,
@@ -103,11 +109,13 @@ function promise({ share, completion, shotValue }: LookReport): number {
   return share * completion * shotValue;
 }
 
-function reportLook(
-  matchup: Matchup,
-  look: LookSummary,
-  { value, valueLow, valueHigh, trials }: LookValue,
-): LookReport {
+function reportLook(matchup: Reported, look: LookSummary, value: LookValue): LookReport {
+  const { value: mean, valueLow, valueHigh, trials } = value;
+  return { ...describeLook(matchup, look), value: mean, valueLow, valueHigh, replays: trials };
+}
+
+/** A look as it was seen, in the names of the play and the scheme: all of its report but what taking it is worth. */
+export function describeLook(matchup: Reported, look: LookSummary): SeenLook {
   const { spots } = matchup.play;
   const { kind, share, opens, closes, completion, shotOdds, leftBy } = look;
   return {
@@ -119,10 +127,6 @@ function reportLook(
     closes,
     completion,
     shotValue: shotOdds,
-    value,
-    valueLow,
-    valueHigh,
-    replays: trials,
     leftBy: {
       defender: leftBy.defender < 0 ? null : defenderName(matchup, leftBy.defender),
       duty: leftBy.defender < 0 ? leftFree : dutyNames[leftBy.duty],
@@ -135,7 +139,7 @@ function reportLook(
 const leftFree = 'left free';
 
 /** In a mirrored chance the man called tr stands on the left. */
-function defenderName({ scheme, sense }: Matchup, defender: number): string {
+function defenderName({ scheme, sense }: Reported, defender: number): string {
   const name = scheme.names[defender];
   return sense === 1 ? name : mirrorDefenderName(name);
 }

@@ -33,6 +33,9 @@ export interface LookReport {
   readonly leftBy: { readonly defender: string | null; readonly duty: string; readonly lateBy: number };
 }
 
+/** A look before anybody has found out what taking it is worth. */
+export type SeenLook = Omit<LookReport, 'value' | 'valueLow' | 'valueHigh' | 'replays'>;
+
 /** One pass that the play names itself, in a beat or in a read, and what became of it in the watched trials. */
 export interface OwnThrowReport {
   readonly kind: 'pass' | 'skip' | 'feed';

@@ -1,0 +1,42 @@
+/** How much is simulated for one scheme. Sizes are in trials. The same plan gives the same answers, on any number of threads. */
+export interface AnswerPlan {
+  /**
+   * Trials of one request: about 8 ms of work each. A new question waits for two requests at most on each thread, and every scheme's first
+   * answer is one of them.
+   */
+  readonly batch: { readonly tally: number; readonly watch: number; readonly force: number };
+  /** Half widths of the interval of goals a chance that are gone for in turn. */
+  readonly halfWidths: { readonly near: number; readonly fair: number; readonly fine: number };
+  /** Fewer counted trials than this are only a first guess, however alike they look; more than `most` are not counted, whatever their spread. */
+  readonly least: number;
+  readonly most: number;
+  /** Trials watched for a first look, for looks that can be named and replayed, and for good. */
+  readonly watched: { readonly first: number; readonly named: number; readonly all: number };
+  /** Looks that are replayed for their worth, besides those that the play throws itself, and replays of each. */
+  readonly looks: number;
+  readonly perLook: number;
+}
+
+/** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
+export const defaultAnswerPlan: AnswerPlan = {
+  batch: { tally: 8, watch: 6, force: 8 },
+  halfWidths: { near: 0.05, fair: 0.03, fine: 0.02 },
+  least: 48,
+  most: 2000,
+  watched: { first: 12, named: 90, all: 180 },
+  looks: 5,
+  perLook: 32,
+};
+
+/** What is done for one scheme, the most urgent first: the numbers are priorities of requests. */
+export const urgency = {
+  coarse: 9,
+  look: 8,
+  near: 7,
+  watch: 6,
+  fair: 5,
+  force: 4,
+  fine: 3,
+  watchMore: 2,
+  baseline: 1,
+} as const;

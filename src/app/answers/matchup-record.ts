@@ -1,0 +1,50 @@
+import {
+  estimateGoals,
+  type ForcedTrial,
+  type LookValue,
+  type ScriptTrace,
+  type Tally,
+  type WatchedPlay,
+} from '../../engine/index.ts';
+import type { Cast, TrialSetup } from '../../worker/index.ts';
+import type { AnswerPlan } from './answer-plan.ts';
+
+/** What is known of one setup so far. Grows, in steps that depend on the setup alone: when it is finished it is the same on every machine. */
+export interface MatchupRecord {
+  readonly setup: TrialSetup;
+  /** The first trials, counted. */
+  tally: Tally | null;
+  /** What was seen in the first trials, watched. */
+  seen: { readonly trials: number; readonly play: WatchedPlay } | null;
+  /** Replays of looks that have been run, in the order of the plan, and what they came to when all have. */
+  replays: { readonly plan: readonly ForcedTrial[]; readonly goals: readonly number[] } | null;
+  values: readonly LookValue[];
+  traced: { readonly cast: Cast; readonly script: ScriptTrace | null } | null;
+  /** Why there can be no answer: a plain sentence. */
+  refused: string | null;
+  finished: boolean;
+  /** Counts the changes above. */
+  changes: number;
+}
+
+export function createRecord(setup: TrialSetup): MatchupRecord {
+  return {
+    setup,
+    tally: null,
+    seen: null,
+    replays: null,
+    values: [],
+    traced: null,
+    refused: null,
+    finished: false,
+    changes: 0,
+  };
+}
+
+/** Whether goals a chance are known so well, or will not be known better. */
+export function isKnownTo(tally: Tally | null, halfWidth: number, { least, most }: AnswerPlan): boolean {
+  if (tally === null || tally.to < least) return false;
+  if (tally.to >= most) return true;
+  const { low, high } = estimateGoals([tally]);
+  return (high - low) / 2 <= halfWidth;
+}

@@ -1,0 +1,168 @@
+import { mergeTallies, planForced, summarizeLooks, type Tally, valueLooks } from '../../engine/index.ts';
+import {
+  joinWatched,
+  type StopSignal,
+  type TrialPool,
+  type TrialRange,
+  type TrialSetup,
+  type WorkerAnswer,
+  type WorkerRequest,
+} from '../../worker/index.ts';
+import { type AnswerPlan, urgency } from './answer-plan.ts';
+import { isKnownTo, type MatchupRecord } from './matchup-record.ts';
+
+/** How a record is worked on. */
+export interface Work {
+  readonly pool: TrialPool;
+  readonly plan: AnswerPlan;
+  readonly signal: StopSignal;
+  /** Added to every urgency: what is looked at goes before its like. */
+  readonly boost: number;
+  /** Tally batches that are asked at once, so that no thread waits. */
+  readonly ahead: number;
+  /** Told after each change of the record. */
+  readonly onChange: () => void;
+}
+
+/**
+ * Go on with a record from where it stands until it is finished. Rejects when the signal ends it, or when a thread fails; what was found
+ * by then stays. What a worker refuses is written into the record.
+ */
+export async function measureRecord(record: MatchupRecord, work: Work): Promise<void> {
+  if (record.finished) return;
+  try {
+    await Promise.all([countGoals(record, work), lookOn(record, work)]);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    record.refused = error.message;
+  }
+  record.finished = true;
+  changed(record, work);
+}
+
+async function countGoals(record: MatchupRecord, work: Work): Promise<void> {
+  const { batch, halfWidths } = work.plan;
+  if (record.tally === null) {
+    addTallies(record, await askTallies(record.setup, [{ from: 0, to: batch.tally }], work, urgency.coarse), work);
+  }
+  for (const step of ['near', 'fair', 'fine'] as const) await countTo(record, work, halfWidths[step], urgency[step]);
+}
+
+async function countTo(record: MatchupRecord, work: Work, halfWidth: number, priority: number): Promise<void> {
+  const { batch } = work.plan;
+  while (!isKnownTo(record.tally, halfWidth, work.plan)) {
+    const from = record.tally?.to ?? 0;
+    const ranges = rangesBetween(from, from + work.ahead * batch.tally, batch.tally);
+    addTallies(record, await askTallies(record.setup, ranges, work, priority), work);
+  }
+}
+
+function rangesBetween(from: number, to: number, size: number): readonly TrialRange[] {
+  const ranges: TrialRange[] = [];
+  for (let start = from; start < to; start += size) ranges.push({ from: start, to: Math.min(to, start + size) });
+  return ranges;
+}
+
+/** One after the other, and none beyond the end: how many were asked at once must not be seen in the answer. */
+function addTallies(record: MatchupRecord, tallies: readonly Tally[], work: Work): void {
+  for (const tally of tallies) {
+    if (isKnownTo(record.tally, work.plan.halfWidths.fine, work.plan)) break;
+    record.tally = record.tally === null ? tally : mergeTallies([record.tally, tally]);
+  }
+  changed(record, work);
+}
+
+/** The first tallies of a setup, up to trial `to` (excluded), grown from those that are known: for what a new answer is compared with. */
+export async function extendTally(setup: TrialSetup, known: Tally, to: number, work: Work): Promise<Tally> {
+  const ranges = rangesBetween(known.to, to, work.plan.batch.tally);
+  return mergeTallies([known, ...(await askTallies(setup, ranges, work, urgency.baseline))]);
+}
+
+async function lookOn(record: MatchupRecord, work: Work): Promise<void> {
+  const { watched } = work.plan;
+  await Promise.all([traceOne(record, work), watchTo(record, work, watched.first, urgency.look)]);
+  await watchTo(record, work, watched.named, urgency.watch);
+  await replayLooks(record, work);
+  await watchTo(record, work, watched.all, urgency.watchMore);
+}
+
+async function traceOne(record: MatchupRecord, work: Work): Promise<void> {
+  if (record.traced !== null) return;
+  const { setup } = record;
+  const [answer] = await ask([{ kind: 'trace', setup, of: 'script', trial: 0 }], work, urgency.look);
+  const { cast, script } = scriptOf(expectKind(answer, 'trace'));
+  record.traced = { cast, script };
+  changed(record, work);
+}
+
+function scriptOf(answer: Extract<WorkerAnswer, { kind: 'trace' }>): Extract<typeof answer, { of: 'script' }> {
+  if (answer.of !== 'script') throw new TypeError(`expected a script, not a ${answer.of}`);
+  return answer;
+}
+
+async function watchTo(record: MatchupRecord, work: Work, trials: number, priority: number): Promise<void> {
+  const { setup, seen } = record;
+  const ranges = rangesBetween(seen?.trials ?? 0, trials, work.plan.batch.watch);
+  if (ranges.length === 0) return;
+  const requests = ranges.map((range) => ({ kind: 'watch', setup, range }) as const);
+  const parts = (await ask(requests, work, priority)).map((answer) => expectKind(answer, 'watch').watched);
+  record.seen = { trials, play: joinWatched(seen === null ? parts : [seen.play, ...parts]) };
+  changed(record, work);
+}
+
+/** The plan comes from the trials that were watched by then, so later ones sharpen how often a look is there, not what it is worth. */
+async function replayLooks(record: MatchupRecord, work: Work): Promise<void> {
+  const { setup, seen } = record;
+  if (seen === null || record.values.length > 0) return;
+  const { windows, throws } = seen.play;
+  const { perLook, looks, batch } = work.plan;
+  const plan = record.replays?.plan ?? planForced(summarizeLooks(windows, seen.trials), perLook, looks, throws);
+  const done = record.replays?.goals ?? [];
+  record.replays = { plan, goals: done };
+  const requests: WorkerRequest[] = [];
+  for (let from = done.length; from < plan.length; from += batch.force) {
+    requests.push({ kind: 'force', setup, trials: plan.slice(from, from + batch.force) });
+  }
+  const answers = await ask(requests, work, urgency.force);
+  const goals = [...done, ...answers.flatMap((answer) => [...expectKind(answer, 'force').goals])];
+  record.replays = { plan, goals };
+  record.values = valueLooks(plan, goals);
+  changed(record, work);
+}
+
+async function askTallies(
+  setup: TrialSetup,
+  ranges: readonly TrialRange[],
+  work: Work,
+  priority: number,
+): Promise<readonly Tally[]> {
+  const requests = ranges.map((range) => ({ kind: 'tally', setup, range }) as const);
+  return (await ask(requests, work, priority)).map((answer) => expectKind(answer, 'tally').tally);
+}
+
+async function ask(
+  requests: readonly WorkerRequest[],
+  { pool, signal, boost }: Work,
+  priority: number,
+): Promise<readonly WorkerAnswer[]> {
+  const answers = await pool.answer(requests, { signal, priority: priority + boost });
+  // An answer that came in the same moment as the end of the question must not change the record any more.
+  signal.throwIfAborted();
+  return answers;
+}
+
+class Refusal extends Error {}
+
+function expectKind<K extends WorkerAnswer['kind']>(
+  answer: WorkerAnswer | undefined,
+  kind: K,
+): Extract<WorkerAnswer, { kind: K }> {
+  if (answer?.kind === 'refused') throw new Refusal(answer.reason);
+  if (answer?.kind !== kind) throw new TypeError(`expected ${kind}, not ${answer?.kind}`);
+  return answer as Extract<WorkerAnswer, { kind: K }>;
+}
+
+function changed(record: MatchupRecord, { onChange }: Work): void {
+  record.changes += 1;
+  onChange();
+}

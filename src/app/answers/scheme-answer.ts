@@ -1,0 +1,106 @@
+import {
+  compareGoals,
+  describeLook,
+  estimateGoals,
+  type LookSummary,
+  type LookValue,
+  leastReplays,
+  reportScheme,
+  type SchemeReport,
+  summarizeLooks,
+  summarizeThrows,
+  type Tally,
+} from '../../engine/index.ts';
+import type { LookAnswer, SchemeAnswer } from './answers-snapshot.ts';
+import type { MatchupRecord } from './matchup-record.ts';
+
+/**
+ * What a record says, for the screen. `before` is the tally that it is compared with, `shown` what stands on the screen for the same play
+ * until the record knows better. Fewer than `leastTrials` are a first guess.
+ */
+export function schemeAnswer(
+  record: MatchupRecord,
+  before: Tally | null,
+  shown: SchemeAnswer | null,
+  leastTrials: number,
+): SchemeAnswer {
+  const { tally, traced, seen, refused, setup } = record;
+  if (refused !== null) return { ...nothingKnown(setup.scheme), state: 'refused', reason: refused };
+  const known = nothingKnown(setup.scheme);
+  const old = shown ?? known;
+  const change = tally !== null && before !== null ? compareGoals([tally], [before]) : null;
+  return {
+    scheme: setup.scheme,
+    state: stateOf(record, leastTrials),
+    reason: null,
+    goals: tally === null ? old.goals : estimateGoals([tally]),
+    trials: tally === null ? old.trials : tally.to,
+    change: tally === null ? old.change : change,
+    looks: seen === null || traced === null ? old.looks : looksOf(record),
+    watched: seen?.trials ?? old.watched,
+    report: tally === null || traced === null ? old.report : reportOf(record),
+    cast: traced?.cast ?? old.cast,
+    script: traced === null ? old.script : traced.script,
+    stale: {
+      goals: tally === null && old.goals !== null,
+      looks: (seen === null || traced === null) && old.looks.length > 0,
+      script: traced === null && old.script !== null,
+    },
+  };
+}
+
+function nothingKnown(scheme: string): SchemeAnswer {
+  return {
+    scheme,
+    state: 'waiting',
+    reason: null,
+    goals: null,
+    trials: 0,
+    change: null,
+    looks: [],
+    watched: 0,
+    report: null,
+    cast: null,
+    script: null,
+    stale: { goals: false, looks: false, script: false },
+  };
+}
+
+function stateOf({ tally, finished }: MatchupRecord, leastTrials: number): SchemeAnswer['state'] {
+  if (tally === null) return 'waiting';
+  if (finished) return 'done';
+  return tally.to < leastTrials ? 'coarse' : 'sharpening';
+}
+
+function looksOf({ traced, seen, values }: MatchupRecord): readonly LookAnswer[] {
+  const { cast } = traced!;
+  const looks = summarizeLooks(seen!.play.windows, seen!.trials).map((look) => ({
+    ...describeLook(cast, look),
+    worth: worthOf(look, values),
+    seenIn: look.windows.map(({ trial, opens, closes }) => ({ trial, opens, closes })),
+  }));
+  // Worth that is known comes before odds that were seen; the sort keeps the order of what is left.
+  return looks.sort((one, other) => promiseOf(other) - promiseOf(one));
+}
+
+function worthOf(look: LookSummary, values: readonly LookValue[]): LookAnswer['worth'] {
+  const value = values.find(({ from, to }) => from === look.from && to === look.to);
+  if (value === undefined || value.trials < leastReplays) return null;
+  return { mean: value.value, low: value.valueLow, high: value.valueHigh, replays: value.trials };
+}
+
+function promiseOf({ share, worth }: LookAnswer): number {
+  return worth === null ? 0 : share * worth.mean;
+}
+
+function reportOf({ traced, tally, seen, values }: MatchupRecord): SchemeReport {
+  const watched = seen?.trials ?? 0;
+  const report = reportScheme(traced!.cast, tally!, {
+    watched,
+    looks: seen === null ? [] : summarizeLooks(seen.play.windows, watched),
+    values,
+    own: seen === null ? [] : summarizeThrows(seen.play.throws, seen.play.seen, watched),
+  });
+  // One number for one thing: the odds tell it better than the goals.
+  return { ...report, goalsPerChance: estimateGoals([tally!]) };
+}
