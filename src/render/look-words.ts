@@ -2,7 +2,7 @@ import { type LookReport, leastReplays } from '../engine/index.ts';
 import { perChance, percent, tenth, withInterval } from './number-text.ts';
 
 /** A look in a table's cell: "skip TR to WL", "shot by P". */
-export function lookName(look: LookReport): string {
+export function lookName(look: Pick<LookReport, 'kind' | 'from' | 'to'>): string {
   return look.kind === 'shot' ? `shot by ${look.from}` : `${look.kind} ${look.from} to ${look.to}`;
 }
 

@@ -46,6 +46,13 @@ describe('tempoChart', () => {
     ]);
   });
 
+  it('sets all reads of one moment while the ball is there', () => {
+    const reads = Array.from({ length: 6 }, () => handMadeReads[1]);
+    const shown = tempoChart({ ...handMadePlay, reads }, handMadeTempo).reads.map(({ at }) => at);
+    expect(new Set(shown).size).toBe(6);
+    expect(Math.max(...shown)).toBeLessThan(2.5);
+  });
+
   it('sets a read whose carrier never has the ball at the start of its beat, and none whose beat never began', () => {
     const read = { ...handMadeReads[0], carrier: 'C' } as const;
     const late = { ...handMadeReads[0], during: 'gone' } as const;
@@ -95,6 +102,7 @@ describe('windows', () => {
       { ...window, trial: 7 },
       { ...window, trial: 8 },
       { ...window, trial: 7, to: 9 },
+      { ...window, trial: 7, completion: 0 },
     ];
     expect(windowsOfTrial(windows, 7, chart.rows)).toEqual([{ spot: 'C', opens: 1, closes: 2, worth: 0.2 }]);
   });
@@ -167,8 +175,8 @@ describe('tempoOfTrace', () => {
 describe('tempoChartWords', () => {
   const words = tempoChartWords(chart);
 
-  it('is a sentence for each beat, then the shot, then what is open', () => {
-    expect(words).toHaveLength(5);
+  it('is a sentence for each beat, then what is open', () => {
+    expect(words).toHaveLength(4);
     expect(words[0]).toBe(
       '0.0 s, "open", when the set is up: P carries from 0.0 to 0.5 s; TL fills the empty place from 0.0 to 1.5 s; P passes to TR at 0.5, there at 1.0 s.',
     );
@@ -176,12 +184,17 @@ describe('tempoChartWords', () => {
     expect(words[1]).toContain(
       "Reads: if WL is open and WL's man has left him, TR skips to WL; TR shoots in any case.",
     );
-    expect(words[3]).toBe('WL shoots at 4.0 s.');
-    expect(words[4]).toBe('Open: WL from 2.0 to 3.5 s (worth 0.41); C from 1.0 to 1.5 s (worth 0.10).');
+    expect(words[2]).toBe('3.3 s, "finish", when WL catches: WL shoots at 4.0 s.');
+    expect(words[3]).toBe('Open: WL from 2.0 to 3.5 s (worth 0.41); C from 1.0 to 1.5 s (worth 0.10).');
+  });
+
+  it('tells a shot that no beat asked for, and what became of it', () => {
+    const ball = [{ kind: 'shot', by: 'C', leaves: 4.4, arrives: 4.7, result: 'saved' }] as const;
+    expect(tempoChartWords({ ...chart, ball })[3]).toBe('C shoots at 4.4 s: saved.');
   });
 
   it('says nothing of what is not open', () => {
-    expect(tempoChartWords({ ...chart, windows: [] })).toHaveLength(4);
+    expect(tempoChartWords({ ...chart, windows: [] })).toHaveLength(3);
     expect(handMadeWindows).toHaveLength(2);
   });
 

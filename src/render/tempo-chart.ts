@@ -129,14 +129,14 @@ export function windowsOfLooks(looks: readonly LookReport[]): readonly OpenWindo
   return looks.map(({ to, opens, closes, value }) => ({ spot: to, opens, closes, worth: value }));
 }
 
-/** The windows of one trial: worth the odds that the ball arrives times those of the shot. */
+/** The windows of one trial: worth the odds that the ball arrives times those of the shot. One that closed before anybody could see it is left out. */
 export function windowsOfTrial(
   windows: readonly LookWindow[],
   trial: number,
   spots: readonly SpotId[],
 ): readonly OpenWindow[] {
   return windows
-    .filter((one) => one.trial === trial)
+    .filter((one) => one.trial === trial && one.completion > 0)
     .flatMap(({ to, opens, closes, completion, shotOdds }) => {
       const spot = spots[to];
       return spot === undefined ? [] : [{ spot, opens, closes, worth: completion * shotOdds }];
@@ -170,33 +170,39 @@ function beatTimes({ starts, actions }: ChartBeat): readonly number[] {
   return [starts, ...actions.flatMap(({ start, end }) => [start, end])];
 }
 
-// Reads of one carrier in one beat are tried in their order: so they follow each other.
+// Reads of one carrier in one beat are tried in their order: so they follow each other, all while he has the ball.
 function readsOf(play: Play, beats: readonly ChartBeat[], ball: readonly BallLeg[], end: number): readonly ChartRead[] {
-  const taken = new Map<string, number>();
-  return play.reads.flatMap((read, index) => {
+  const placed = play.reads.flatMap((read, index) => {
     const held = firstHeld(read, beats, ball, end);
-    if (held === undefined) return [];
-    const key = `${read.carrier} ${held}`;
-    const before = taken.get(key) ?? 0;
-    taken.set(key, before + 1);
+    return held === undefined ? [] : [{ read, index, held, key: `${read.carrier} ${held.from}` }];
+  });
+  return placed.map(({ read, index, held, key }) => {
+    const together = placed.filter((one) => one.key === key);
+    const before = together.findIndex((one) => one.index === index);
+    const step = Math.max(0, Math.min(readStep, (held.to - held.from - readAfter) / together.length));
     const cues = read.cues.length === 0 ? 'always' : read.cues.map((cue) => printCue(cue)).join(', ');
-    return [{ index, read, at: held + readAfter + before * readStep, cues }];
+    return { index, read, at: held.from + readAfter + before * step, cues };
   });
 }
 
-/** When the carrier first has the ball while his read counts; when its beat starts if the script never gives it to him then. */
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** While the carrier first has the ball and his read counts; its whole beat if the script never gives it to him then. */
 function firstHeld(
   { carrier, during }: Read,
   beats: readonly ChartBeat[],
   ball: readonly BallLeg[],
   end: number,
-): number | undefined {
+): Span | undefined {
   const beat = beats.find(({ id }) => id === during);
   if (during !== undefined && beat === undefined) return undefined;
   const [from, to] = beat === undefined ? [0, end] : [beat.starts, beat.ends];
   for (const leg of ball) {
     if (leg.kind !== 'held' || leg.spot !== carrier || leg.to <= from || leg.from >= to) continue;
-    return Math.max(leg.from, from);
+    return { from: Math.max(leg.from, from), to: Math.min(leg.to, to) };
   }
-  return beat?.starts;
+  return beat === undefined ? undefined : { from, to };
 }

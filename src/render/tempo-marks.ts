@@ -253,10 +253,10 @@ export function actionWords(
 
 /** How far to the right of where it leaves the ball's line a read ends. */
 const stubWidth = 1.1;
-/** How far above the line a read ends that sends the ball nowhere. */
-const stubRise = 0.42;
+/** How far below the line a read ends that sends the ball to nobody: clear of it, and of what the man does. */
+const stubDrop = 0.45;
 
-/** Where a read ends: on the row of the man it sends the ball to, or just above its own line. */
+/** Where a read ends: on the row of the man it sends the ball to, or just below its own line. */
 export function readEnd(
   one: ChartRead,
   chart: TempoChart,
@@ -267,7 +267,7 @@ export function readEnd(
   if (y === undefined) return undefined;
   const from = { x: timeToX(layout, one.at), y };
   const target = then.kind === 'pass' ? ballLineY(layout, chart, then.to) : undefined;
-  return { from, to: { x: from.x + stubWidth, y: target ?? y - stubRise } };
+  return { from, to: { x: from.x + stubWidth, y: target ?? y + stubDrop } };
 }
 
 /** A taught read: a thin branch off the ball's line, with what has to be seen at its end. */
@@ -276,13 +276,20 @@ export function readMarks(one: ChartRead, chart: TempoChart, layout: TempoLayout
   if (ends === undefined) return [];
   const { from, to } = ends;
   const then = one.read.then.kind;
-  const words = then === 'pass' ? `if ${one.cues}` : `if ${one.cues}: ${then === 'stepIn' ? 'step in' : then}`;
+  const what = then === 'pass' ? '' : `: ${then === 'stepIn' ? 'step in' : then}`;
+  const words = `${one.cues === 'always' ? '' : 'if '}${one.cues}${what}`;
+  // To the left where it would run out of the chart.
+  const isRight = to.x + cueGap + words.length * letter < layout.view.left + layout.view.width;
+  const at = { x: to.x + (isRight ? cueGap : -cueGap), y: to.y };
   return [
     line('readStub', from, to),
     circle('readEnd', to, 0.17),
-    text('readCue', { x: to.x + 0.35, y: to.y }, one.cues === 'always' ? words.replace('if ', '') : words, 'start'),
+    text('readCue', at, words, isRight ? 'start' : 'end'),
   ];
 }
+
+/** From the end of a read to its words. */
+const cueGap = 0.35;
 
 export function head(style: StyleName, from: Point, tip: Point): readonly Primitive[] {
   const length = distance(from, tip);

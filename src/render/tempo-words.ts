@@ -2,10 +2,13 @@ import type { Trigger } from '../engine/index.ts';
 import { actionWords, readWords, seconds, triggerWords } from './play-words.ts';
 import type { BallLeg, ChartAction, ChartBeat, TempoChart } from './tempo-chart.ts';
 
-/** The chart in words, one sentence for each beat in the order in which they start, then one for what comes open if anything does. */
+/** The chart in words, one sentence for each beat in the order in which they start, then a shot that no beat asks for, and what comes open. */
 export function tempoChartWords(chart: TempoChart): readonly string[] {
   const beats = chart.beats.map((beat) => beatSentence(beat, chart));
-  const shots = chart.ball.flatMap((leg) => (leg.kind === 'shot' ? [shotSentence(leg)] : []));
+  const asked = chart.beats.flatMap(({ actions }) => actions.map(({ action }) => action));
+  const shots = chart.ball.flatMap((leg) =>
+    leg.kind === 'shot' && !asked.some((one) => one.kind === 'shot' && one.by === leg.by) ? [shotSentence(leg)] : [],
+  );
   return [...beats, ...shots, ...windowSentence(chart)];
 }
 
@@ -47,6 +50,10 @@ function whenWords({ action, start, end }: ChartAction, ball: readonly BallLeg[]
     );
     if (leg?.kind === 'pass')
       return `at ${tenth(leg.leaves)}, there at ${seconds(leg.arrives)}${leg.lost === undefined ? '' : ` (${leg.lost})`}`;
+  }
+  if (action.kind === 'shot') {
+    const leg = ball.find((one) => one.kind === 'shot' && one.by === action.by);
+    return `at ${seconds(end)}${leg?.kind === 'shot' && leg.result !== undefined ? ` (${leg.result})` : ''}`;
   }
   return end - start < 0.05 ? `at ${seconds(start)}` : `from ${tenth(start)} to ${seconds(end)}`;
 }
