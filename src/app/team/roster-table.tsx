@@ -4,7 +4,8 @@ import { limits } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { useDesk } from '../shell/desk.tsx';
 import { type CellPlace, gridStep } from './grid-step.ts';
-import type { RosterColumn } from './roster-columns.ts';
+import type { ChoiceColumn, RosterColumn } from './roster-columns.ts';
+import { nextByLetter } from './next-by-letter.ts';
 import { nameOf } from './roster-problems.ts';
 import styles from './roster-table.module.css';
 import { draftKey, useTeam } from './team-state.ts';
@@ -88,7 +89,12 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
         <thead>
           <tr>
             {columns.map((column) => (
-              <th key={column.id} scope="col" title={column.name} style={{ minWidth: `${column.width}ch` }}>
+              <th
+                key={column.id}
+                scope="col"
+                className={column.id.startsWith('grade ') ? styles.middle : undefined}
+                title={column.name}
+                style={{ minWidth: `${column.width}ch` }}>
                 {column.head}
               </th>
             ))}
@@ -200,6 +206,8 @@ interface RosterCellProps {
 
 function RosterCell({ editor, row, rowKey, column, place, label, hasProblem, describedBy, onTyping }: RosterCellProps): ReactNode {
   const player = editor.roster[row];
+  const choose = (choice: ChoiceColumn, value: string): void =>
+    editor.edit(rowKey, `choose ${choice.head.toLowerCase()}`, (man) => choice.put(man, value));
   switch (column.kind) {
     case 'text':
       return (
@@ -228,7 +236,14 @@ function RosterCell({ editor, row, rowKey, column, place, label, hasProblem, des
           data-cell={place}
           aria-label={label}
           value={player === undefined ? '' : column.valueOf(player)}
-          onChange={({ target }) => editor.edit(rowKey, `choose ${column.head.toLowerCase()}`, (man) => column.put(man, target.value))}
+          onChange={({ target }) => choose(column, target.value)}
+          onKeyDown={(event) => {
+            // Browsers differ in what a letter does to a closed list; here it chooses at once.
+            const found = event.ctrlKey || event.metaKey || event.altKey ? undefined : nextByLetter(column.options, event.currentTarget.value, event.key);
+            if (found === undefined) return;
+            event.preventDefault();
+            choose(column, found);
+          }}
         >
           {player === undefined && !column.options.some(({ value }) => value === '') && <option value="" />}
           {column.options.map(({ value, text }) => (

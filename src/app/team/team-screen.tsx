@@ -12,15 +12,17 @@ export default function TeamScreen(): ReactNode {
   return (
     <div className={styles.screen}>
       <TeamHead />
-      <Segments
-        label="What of the team"
-        value={view}
-        options={[
-          { value: 'roster', text: 'Roster' },
-          { value: 'lineUp', text: 'Spots and absences' },
-        ]}
-        onChange={(next) => change({ view: next })}
-      />
+      <div>
+        <Segments
+          label="What of the team"
+          value={view}
+          options={[
+            { value: 'roster', text: 'Roster' },
+            { value: 'lineUp', text: 'Spots and absences' },
+          ]}
+          onChange={(next) => change({ view: next })}
+        />
+      </div>
       {view === 'roster' ? <RosterView /> : null}
     </div>
   );

@@ -22,10 +22,11 @@ export interface TextCellProps {
 /** A cell that is typed in: all of it is marked on coming, so that typing replaces it. */
 export function TextCell({ column, player, place, text, label, hasProblem, describedBy, onText, onLeave }: TextCellProps): ReactNode {
   const instead = player === undefined || !column.id.startsWith('grade ') ? undefined : measuredInstead(player, column.id.slice(6) as Skill);
+  // A grade also stands as a bar under its figure.
   const grade = column.id.startsWith('grade ') && text !== '' ? Number(text) : Number.NaN;
   return (
     <input
-      className={[styles.text, column.form === 'words' ? '' : styles.figure].join(' ')}
+      className={[styles.text, styles[formOf(column)]].join(' ')}
       data-cell={place}
       data-instead={instead?.extent}
       style={grade >= 1 && grade <= 5 ? { backgroundSize: `${grade * 20}% 3px` } : undefined}
@@ -45,4 +46,9 @@ export function TextCell({ column, player, place, text, label, hasProblem, descr
       onBlur={onLeave}
     />
   );
+}
+
+function formOf({ id, form }: TextColumn): 'grade' | 'figure' | 'words' {
+  if (id.startsWith('grade ')) return 'grade';
+  return form === 'words' ? 'words' : 'figure';
 }
