@@ -6,6 +6,7 @@ export interface NumberFieldProps {
   readonly label: string;
   readonly value: number;
   readonly step: number;
+  /** Stands before the number: "x", "y", "s". */
   readonly unit: string;
   readonly onNumber: (value: number) => void;
 }
@@ -21,6 +22,7 @@ export function NumberField({ label, value, step, unit, onNumber }: NumberFieldP
   return (
     <label className={styles.inline}>
       <span className="spoken">{label}</span>
+      <span aria-hidden="true">{unit}</span>
       <input
         className={`${styles.input} ${styles.number}`}
         type="text"
@@ -39,7 +41,6 @@ export function NumberField({ label, value, step, unit, onNumber }: NumberFieldP
           take(String(Math.round(((typed === undefined ? value : Number(typed)) + direction * step) * 100) / 100));
         }}
       />
-      <span aria-hidden="true">{unit}</span>
     </label>
   );
 }

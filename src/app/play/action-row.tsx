@@ -11,8 +11,8 @@ import {
 } from '../../playbook/index.ts';
 import { actionWords } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
-import { PickList } from '../controls/pick-list.tsx';
 import { NumberField } from '../controls/number-field.tsx';
+import { PickList } from '../controls/pick-list.tsx';
 import styles from './step-panel.module.css';
 import type { PlayEditor } from './use-play-editor.ts';
 
@@ -37,9 +37,7 @@ export function ActionRow({ editor, action, at, spots }: ActionRowProps): ReactN
           quietLabel
           value={target}
           options={spots.filter((spot) => spot !== action.by).map((spot) => ({ value: spot, text: spot }))}
-          onChange={(spot) =>
-            editor.apply(`change ${words}`, (entry, ground) => changeTarget(entry, ground, at, spot))
-          }
+          onChange={(spot) => editor.apply(`change ${words}`, (entry, ground) => changeTarget(entry, ground, at, spot))}
         />
       )}
       {end !== undefined && <PlaceFields editor={editor} words={words} at={at} end={end} />}
@@ -50,9 +48,7 @@ export function ActionRow({ editor, action, at, spots }: ActionRowProps): ReactN
           step={0.1}
           unit="s"
           onNumber={(seconds) =>
-            editor.apply(`change ${words}`, (entry, ground) =>
-              changeAction(entry, ground, at, { ...action, seconds }),
-            )
+            editor.apply(`change ${words}`, (entry, ground) => changeAction(entry, ground, at, { ...action, seconds }))
           }
         />
       )}
@@ -95,8 +91,20 @@ function PlaceFields({
   const { x, y } = end.place;
   return (
     <>
-      <NumberField label={`${words}: yards right`} value={x} step={0.5} unit="→" onNumber={(next) => move({ x: next, y })} />
-      <NumberField label={`${words}: yards up`} value={y} step={0.5} unit="↓" onNumber={(next) => move({ x, y: next })} />
+      <NumberField
+        label={`${words}: yards right`}
+        value={x}
+        step={0.5}
+        unit="x"
+        onNumber={(next) => move({ x: next, y })}
+      />
+      <NumberField
+        label={`${words}: yards up`}
+        value={y}
+        step={0.5}
+        unit="y"
+        onNumber={(next) => move({ x, y: next })}
+      />
     </>
   );
 }

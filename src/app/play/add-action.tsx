@@ -36,7 +36,12 @@ export function AddAction({ editor, beat, spots }: AddActionProps): ReactNode {
       onSubmit={(event) => {
         event.preventDefault();
         const done = editor.apply(`tell ${by} to ${verb}`, (entry, ground) =>
-          tellEdit(entry, ground, beat, { by, verb, at: needsPlace ? at : undefined, on: aim === 'place' ? undefined : target }),
+          tellEdit(entry, ground, beat, {
+            by,
+            verb,
+            at: needsPlace ? at : undefined,
+            on: aim === 'place' ? undefined : target,
+          }),
         );
         if (done !== undefined) setPlace('');
       }}
@@ -49,7 +54,12 @@ export function AddAction({ editor, beat, spots }: AddActionProps): ReactNode {
         onChange={(chosen) => setVerb(verbs.find((each) => each === chosen) ?? 'pass')}
       />
       {(aim === 'man' || aim === 'placeAndMan') && (
-        <PickList label="Whom" value={target} options={others.map((spot) => ({ value: spot, text: spot }))} onChange={setOn} />
+        <PickList
+          label="Whom"
+          value={target}
+          options={others.map((spot) => ({ value: spot, text: spot }))}
+          onChange={setOn}
+        />
       )}
       {needsPlace && (
         <TextField

@@ -94,8 +94,7 @@ export function PlayHead({ editor }: { readonly editor: PlayEditor | undefined }
               {
                 text: entry.archived === true ? 'Take out again' : 'Put away',
                 apart: true,
-                onChoose: () =>
-                  apply(`put ${name} away`, (book) => archivePlay(book, id, entry.archived !== true)),
+                onChoose: () => apply(`put ${name} away`, (book) => archivePlay(book, id, entry.archived !== true)),
               },
               {
                 text: 'Delete',
@@ -110,7 +109,11 @@ export function PlayHead({ editor }: { readonly editor: PlayEditor | undefined }
           />
         </>
       )}
-      {entry === undefined && <Button tone="main" onClick={() => setOpened('new')}>New play</Button>}
+      {entry === undefined && (
+        <Button tone="main" onClick={() => setOpened('new')}>
+          New play
+        </Button>
+      )}
       <PlayList open={opened === 'list'} current={id} onClose={close} onNew={() => setOpened('new')} />
       <NewPlay open={opened === 'new'} onClose={close} />
       {entry !== undefined && <PlayNames open={opened === 'names'} onClose={close} entry={entry} />}

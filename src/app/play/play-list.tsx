@@ -48,7 +48,9 @@ export function PlayList({ open, current, onClose, onNew }: PlayListProps): Reac
             >
               <span className={styles.name}>{play.name}</span>
               <span className={styles.about}>
-                {[setName(play.set, sets), ...(play.tags ?? []), ...(play.archived === true ? ['put away'] : [])].join(' · ')}
+                {[setName(play.set, sets), ...(play.tags ?? []), ...(play.archived === true ? ['put away'] : [])].join(
+                  ' · ',
+                )}
               </span>
             </button>
           </li>

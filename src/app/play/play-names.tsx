@@ -1,5 +1,12 @@
 import type { ReactNode } from 'react';
-import { notePlay, type Playbook, type PlaybookEdit, type PlayEntry, renamePlay, tagPlay } from '../../playbook/index.ts';
+import {
+  notePlay,
+  type Playbook,
+  type PlaybookEdit,
+  type PlayEntry,
+  renamePlay,
+  tagPlay,
+} from '../../playbook/index.ts';
 import { Dialog } from '../controls/dialog.tsx';
 import { useDesk } from '../shell/desk.tsx';
 import styles from './new-play.module.css';

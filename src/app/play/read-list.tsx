@@ -25,7 +25,7 @@ export function ReadList({ editor, play, beat, spots }: ReadListProps): ReactNod
       <h3 className={styles.title}>Reads</h3>
       <ol className={styles.rows}>
         {here.map(({ read, index }) => (
-          <li key={index} className={styles.row}>
+          <li key={JSON.stringify(read)} className={styles.row}>
             <span className={styles.words}>
               {readWords(read)}
               {read.during === undefined && ' (in every step)'}
@@ -68,7 +68,12 @@ function AddRead({ editor, beat, spots }: Omit<ReadListProps, 'play'>): ReactNod
       aria-label="Teach a read"
       onSubmit={(event) => {
         event.preventDefault();
-        const read: Read = { carrier, during: beat.id, cues: [cueOf(cue, target)], then: thenOf(then, carrier, target) };
+        const read: Read = {
+          carrier,
+          during: beat.id,
+          cues: [cueOf(cue, target)],
+          then: thenOf(then, carrier, target),
+        };
         editor.apply(`teach ${carrier} a read`, (entry, ground) => addRead(entry, ground, 'main', read));
       }}
     >

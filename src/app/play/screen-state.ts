@@ -14,6 +14,14 @@ export interface Notice {
   readonly tone: 'said' | 'refused';
 }
 
+/** One trial of many: its script alone up to where the look opens, or the whole chance with the look taken. */
+export interface WatchedTrial {
+  readonly of: 'script' | 'chance';
+  readonly trial: number;
+  /** Seconds after the first beat at which to begin. */
+  readonly from: number;
+}
+
 interface ScreenState {
   readonly mode: FieldMode;
   /** Step of the play that is written on: 0 is the set. */
@@ -25,9 +33,8 @@ interface ScreenState {
   /** Schemes that the play runs against; null for all with a man less. */
   readonly chosen: readonly string[] | null;
   readonly layers: ReadonlySet<LayerName>;
-  readonly shows: 'script' | 'chance';
-  /** The trial that is watched, of the trials that every scheme plays. */
-  readonly trial: number;
+  /** The trial that the large field shows in place of the usual one: one of those behind a look's count. */
+  readonly trial: WatchedTrial | undefined;
   readonly notice: Notice | undefined;
   readonly change: (part: Partial<Omit<ScreenState, 'change'>>) => void;
 }
@@ -41,8 +48,7 @@ export const useScreen = create<ScreenState>((set) => ({
   scheme: 'box-zone',
   chosen: null,
   layers: new Set<LayerName>(['duties', 'lanes']),
-  shows: 'script',
-  trial: 0,
+  trial: undefined,
   notice: undefined,
   change: (part) => set(part),
 }));

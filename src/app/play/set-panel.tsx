@@ -52,18 +52,21 @@ export function SetPanel({ editor, play }: { readonly editor: PlayEditor; readon
                 label={`${spot.id}: yards right of the goal`}
                 value={spot.at.x}
                 step={0.5}
-                unit="→"
+                unit="x"
                 onNumber={(x) => move(x, spot.at.y)}
               />
               <NumberField
                 label={`${spot.id}: yards in front of the goal`}
                 value={spot.at.y}
                 step={0.5}
-                unit="↓"
+                unit="y"
                 onNumber={(y) => move(spot.at.x, y)}
               />
               {entry.spots?.[spot.id] !== undefined && (
-                <Button tone="plain" onClick={() => apply(`put ${spot.id} back`, (before) => resetSpot(before, spot.id))}>
+                <Button
+                  tone="plain"
+                  onClick={() => apply(`put ${spot.id} back`, (before) => resetSpot(before, spot.id))}
+                >
                   Back
                 </Button>
               )}

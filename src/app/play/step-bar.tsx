@@ -14,21 +14,26 @@ export interface StepBarProps {
 /** The steps of the play: the set, then each beat. */
 export function StepBar({ beats, step, onStep, onAdd }: StepBarProps): ReactNode {
   return (
-    <div className={styles.bar} role="group" aria-label="Steps of the play">
+    <fieldset className={styles.bar} aria-label="Steps of the play">
       <ol className={styles.steps}>
         <li>
           <Step current={step === 0} number="0" name="set" onChoose={() => onStep(0)} />
         </li>
         {beats.map((name, index) => (
           <li key={name}>
-            <Step current={step === index + 1} number={String(index + 1)} name={name} onChoose={() => onStep(index + 1)} />
+            <Step
+              current={step === index + 1}
+              number={String(index + 1)}
+              name={name}
+              onChoose={() => onStep(index + 1)}
+            />
           </li>
         ))}
       </ol>
       <Button tone="plain" icon={<Plus aria-hidden="true" />} onClick={onAdd}>
         Step
       </Button>
-    </div>
+    </fieldset>
   );
 }
 

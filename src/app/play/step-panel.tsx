@@ -1,9 +1,9 @@
+import { Ellipsis } from 'lucide-react';
 import { type ReactNode, useMemo } from 'react';
 import type { Beat, Play } from '../../engine/index.ts';
 import { removeBeat, renameBeat } from '../../playbook/index.ts';
-import { Menu } from '../controls/menu.tsx';
 import { Button } from '../controls/button.tsx';
-import { Ellipsis } from 'lucide-react';
+import { Menu } from '../controls/menu.tsx';
 import { ActionRow } from './action-row.tsx';
 import { AddAction } from './add-action.tsx';
 import { ReadList } from './read-list.tsx';
@@ -33,7 +33,9 @@ export function StepPanel({ editor, play, beat }: StepPanelProps): ReactNode {
         <RenameField
           label="Step"
           value={beat.id}
-          onRename={(name) => editor.apply(`call step "${name}"`, (entry, ground) => renameBeat(entry, ground, beat.id, name))}
+          onRename={(name) =>
+            editor.apply(`call step "${name}"`, (entry, ground) => renameBeat(entry, ground, beat.id, name))
+          }
         />
         <Menu
           trigger={<Button tone="plain" aria-label="More for this step" icon={<Ellipsis aria-hidden="true" />} />}
@@ -47,7 +49,13 @@ export function StepPanel({ editor, play, beat }: StepPanelProps): ReactNode {
       <h3 className={styles.title}>Then</h3>
       <ul className={styles.rows}>
         {beat.actions.map((action, index) => (
-          <ActionRow key={`${action.by} ${action.kind} ${index}`} editor={editor} action={action} at={{ beat: beat.id, action: index }} spots={spots} />
+          <ActionRow
+            key={`${action.by} ${action.kind}`}
+            editor={editor}
+            action={action}
+            at={{ beat: beat.id, action: index }}
+            spots={spots}
+          />
         ))}
         {beat.actions.length === 0 && <li className={styles.empty}>Nobody is told anything yet.</li>}
       </ul>

@@ -31,14 +31,16 @@ export function TriggerRow({ editor, play, beat, spots }: TriggerRowProps): Reac
   const man = manOf(when);
   const choices = spots.map((spot) => ({ value: spot, text: spot }));
   return (
-    <div className={styles.form} role="group" aria-label="Starts when">
+    <fieldset className={styles.form} aria-label="Starts when">
       <PickList
         label="Starts when"
         value={when.kind}
         options={kinds.filter(({ value }) => value !== 'call' || others.length > 0)}
         onChange={(kind) => set(triggerOf(kind, man ?? spots[0] ?? '', others[0] ?? ''))}
       />
-      {man !== undefined && <PickList label="Who" value={man} options={choices} onChange={(spot) => set(withMan(when, spot))} />}
+      {man !== undefined && (
+        <PickList label="Who" value={man} options={choices} onChange={(spot) => set(withMan(when, spot))} />
+      )}
       {when.kind === 'call' && (
         <>
           <PickList
@@ -56,7 +58,7 @@ export function TriggerRow({ editor, play, beat, spots }: TriggerRowProps): Reac
           />
         </>
       )}
-    </div>
+    </fieldset>
   );
 }
 

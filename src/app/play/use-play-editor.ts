@@ -19,6 +19,10 @@ import { useScreen } from './screen-state.ts';
 export type EditOfPlay = (play: PlayEntry, ground: PlayGround) => PlayEdit;
 
 export interface PlayEditor {
+  /** The play as it is kept, whichever side it is seen from. */
+  readonly written: PlayEntry;
+  /** The playbook without its plays: what this one stands on. */
+  readonly standing: Playbook;
   /** The play as it is seen from the chosen side. */
   readonly entry: PlayEntry;
   readonly ground: PlayGround;
@@ -31,6 +35,10 @@ export interface PlayEditor {
     edit: EditOfPlay,
     joins?: string,
   ) => Extract<PlayEdit, { kind: 'edited' }> | undefined;
+  /** A play that was made from `entry` turned back to how it is kept; undefined when it cannot be. */
+  readonly asWritten: (seen: PlayEntry) => PlayEntry | undefined;
+  /** Whether a play could be simulated as it stands. */
+  readonly isWhole: (play: PlayEntry) => boolean;
   /** What an edit would make of the play, without doing it; why not, when it is refused. */
   readonly attempt: (
     edit: EditOfPlay,
@@ -63,6 +71,10 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
     const ground = groundOf(standing);
     const entry = seenFrom(written, ground, side);
     return {
+      written,
+      standing,
+      asWritten: (seen) => (side === 'right' ? seen : mirrored(seen, ground)),
+      isWhole: (play) => readPlayOf(standing, play).isWhole,
       entry,
       ground,
       lines: { field: ground.field, landmarks: landmarksOf(ruleCodeOf(standing).markings) },
@@ -94,9 +106,12 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
 }
 
 function seenFrom(play: PlayEntry, ground: PlayGround, side: Side): PlayEntry {
-  if (side === 'right') return play;
-  const mirrored = mirrorEntry(play, ground);
-  return mirrored.kind === 'edited' ? mirrored.play : play;
+  return side === 'right' ? play : (mirrored(play, ground) ?? play);
+}
+
+function mirrored(play: PlayEntry, ground: PlayGround): PlayEntry | undefined {
+  const turned = mirrorEntry(play, ground);
+  return turned.kind === 'edited' ? turned.play : undefined;
 }
 
 // On the left the coach sees the mirror image; what he does to it is turned back before it is kept.

@@ -16,13 +16,13 @@ export interface VerbBarProps {
 export function VerbBar({ by, hasBall, aiming, onVerb }: VerbBarProps): ReactNode {
   const verbs: readonly Verb[] = hasBall ? ballVerbs : runVerbs;
   return (
-    <div className={styles.bar} role="group" aria-label={`Tell ${by} to`}>
+    <fieldset className={styles.bar} aria-label={`Tell ${by} to`}>
       <span className={styles.who}>{by}</span>
       {verbs.map((verb) => (
         <Button key={verb} pressed={aiming === verb} onClick={() => onVerb(verb)}>
           {verb}
         </Button>
       ))}
-    </div>
+    </fieldset>
   );
 }

@@ -1,9 +1,9 @@
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { flightTime, levelMean, type Play, type Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
 import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
-import { type FieldOrder, type Verb, aimOf } from '../field/field-order.ts';
+import { aimOf, type FieldOrder, type Verb } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
 import { orderEdit } from '../field/order-edit.ts';
 import { orderReadout } from '../field/order-readout.ts';
@@ -36,13 +36,13 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
 
   const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
   const order = pendingOrder(tool, shown, dropReach);
-  const snapped = order === undefined ? undefined : snapOrder(order, shown, snapGround);
+  const snapped = useSame(order === undefined ? undefined : snapOrder(order, shown, snapGround));
   const attempt = useMemo(
     () =>
       snapped === undefined
         ? undefined
         : editor.attempt((entry, ground) => orderEdit(entry, ground, shown, snapped.order)),
-    [snapped?.key, editor, shown],
+    [snapped, editor, shown],
   );
   const drawn = attempt !== undefined && 'play' in attempt && attempt.play !== undefined ? attempt.play : play;
   const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
@@ -70,7 +70,11 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const onNudge = (grip: Grip, to: Point): void => {
     const edit = nudgeOrder(grip, to, step);
     if (edit !== undefined)
-      editor.apply(orderLabel(edit), (entry, ground) => orderEdit(entry, ground, shown, edit), `keys:${orderLabel(edit)}`);
+      editor.apply(
+        orderLabel(edit),
+        (entry, ground) => orderEdit(entry, ground, shown, edit),
+        `keys:${orderLabel(edit)}`,
+      );
   };
   const scene = useMemo(() => playScene(play, Math.min(step, shown.step), field), [play, step, shown.step, field]);
   const aiming = tool.kind === 'aiming' ? tool : undefined;
@@ -110,6 +114,13 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
       </div>
     </div>
   );
+}
+
+/** The same object as long as it means the same: what hangs on it is not done anew for each pixel. */
+function useSame<T extends { readonly key: string }>(value: T | undefined): T | undefined {
+  const kept = useRef(value);
+  if (kept.current?.key !== value?.key) kept.current = value;
+  return kept.current;
 }
 
 // The restart is only drawn on the set: every other step shows the unit larger.

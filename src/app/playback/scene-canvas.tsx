@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { drawScene, type PaletteName, type SceneLayer } from '../../render/index.ts';
-import type { Playhead } from './playhead.ts';
 import type { Player } from './player.ts';
+import type { Playhead } from './playhead.ts';
 import styles from './scene-canvas.module.css';
 
 export interface SceneCanvasProps {

@@ -15,6 +15,13 @@ export function differenceText({ mean, low, high }: Interval): string {
   return `${signed(mean)} (${range(low, high)})`;
 }
 
+/** Whether a change is surely for the better or the worse; `open` when its interval holds both; undefined when there is none. */
+export function signOf(difference: Interval | undefined): 'up' | 'down' | 'open' | undefined {
+  if (difference === undefined) return undefined;
+  if (difference.low > 0) return 'up';
+  return difference.high < 0 ? 'down' : 'open';
+}
+
 // One sign for both ends where they share it, as in "+.04 (.02 to .06)".
 function range(low: number, high: number): string {
   const text = (value: number): string => withoutZero(Math.abs(value).toFixed(2));

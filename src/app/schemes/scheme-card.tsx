@@ -1,10 +1,10 @@
 import { memo, type ReactNode } from 'react';
 import type { Interval } from '../../engine/index.ts';
 import type { PaletteName, SceneLayer } from '../../render/index.ts';
-import type { Playhead } from '../playback/playhead.ts';
 import type { Player } from '../playback/player.ts';
+import type { Playhead } from '../playback/playhead.ts';
 import { SceneCanvas } from '../playback/scene-canvas.tsx';
-import { differenceText, goalsText, sureness } from './goal-words.ts';
+import { differenceText, goalsText, signOf, sureness } from './goal-words.ts';
 import styles from './scheme-card.module.css';
 
 export interface SchemeCardProps {
@@ -85,12 +85,6 @@ function IntervalBar({ goals }: { readonly goals: Interval | undefined }): React
       )}
     </svg>
   );
-}
-
-function signOf(difference: Interval | undefined): 'up' | 'down' | 'open' | undefined {
-  if (difference === undefined) return undefined;
-  if (difference.low > 0) return 'up';
-  return difference.high < 0 ? 'down' : 'open';
 }
 
 function spoken({ name, goals, refused, coarse, difference, firstLook }: SchemeCardProps): string {

@@ -1,5 +1,6 @@
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
+import type { Answers } from '../answers/create-answers.ts';
 import type { PlaybookStore } from '../document/playbook-store.ts';
 import type { SaveStatus } from '../document/save-status.ts';
 import type { StepLabels } from '../document/undo-steps.ts';
@@ -8,6 +9,7 @@ import type { Player } from '../playback/player.ts';
 /** What every place works with: the document, the simulation's answers, and the clock. Made once, in main.tsx. */
 export interface Desk {
   readonly store: PlaybookStore;
+  readonly answers: Answers;
   readonly player: Player;
 }
 

@@ -33,7 +33,7 @@ export interface TempoPaneProps {
 }
 
 /** Pixels that a row takes on the screen. */
-const rowPx = 34;
+const rowPx = 30;
 /** One press of an arrow key on a call's mark, s. */
 const nudgeSeconds = 0.1;
 

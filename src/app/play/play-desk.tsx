@@ -1,0 +1,170 @@
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import type { Play } from '../../engine/index.ts';
+import {
+  addBeatAfter,
+  changeTrigger,
+  type Playbook,
+  type PlayEntry,
+  passTo,
+  ruleCodeOf,
+} from '../../playbook/index.ts';
+import { drawnField, playSteps } from '../../render/index.ts';
+import { useAnswers } from '../answers/use-answers.ts';
+import { useLook } from '../look/look.ts';
+import { PlayControls } from '../playback/play-controls.tsx';
+import { seek } from '../playback/playhead.ts';
+import { LayerBar } from '../schemes/layer-bar.tsx';
+import { LookList } from '../schemes/look-list.tsx';
+import { SchemePicker, schemeChoices, usualSchemes } from '../schemes/scheme-picker.tsx';
+import { SchemesPane } from '../schemes/schemes-pane.tsx';
+import { eventTimes } from '../schemes/script-moment.ts';
+import { useHeat } from '../schemes/use-heat.ts';
+import { useShownTrial } from '../schemes/use-shown-trial.ts';
+import { WatchField } from '../schemes/watch-field.tsx';
+import { useDesk } from '../shell/desk.tsx';
+import { TempoPane } from '../tempo/tempo-pane.tsx';
+import type { TempoOrder } from '../tempo/tempo-tool.ts';
+import styles from './play-screen.module.css';
+import { useScreen } from './screen-state.ts';
+import { SetPanel } from './set-panel.tsx';
+import { StepBar } from './step-bar.tsx';
+import { StepPanel } from './step-panel.tsx';
+import { useLiveAsk } from './use-live-ask.ts';
+import type { PlayEditor } from './use-play-editor.ts';
+import { useTempoChart } from './use-tempo-chart.ts';
+import { WriteField } from './write-field.tsx';
+
+export interface PlayDeskProps {
+  readonly playbook: Playbook;
+  readonly editor: PlayEditor;
+  readonly play: Play;
+}
+
+/** One play under the coach's hands: the field, its steps over time and in words, and what it does against every scheme. */
+export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
+  const { player } = useDesk();
+  const screen = useScreen();
+  const { step, mode, scheme, side, layers, change } = screen;
+  const palette = useLook((state) => state.shown);
+  const [pending, setPending] = useState<PlayEntry>();
+  const [picking, setPicking] = useState(false);
+  const [shooter, setShooter] = useState('');
+  const field = useMemo(() => drawnField(ruleCodeOf(playbook).markings), [playbook]);
+  const beats = useMemo(() => playSteps(play).map(({ beat }) => beat), [play]);
+  const choices = useMemo(() => schemeChoices(playbook), [playbook]);
+  const schemes = useMemo(
+    () => screen.chosen?.filter((id) => choices.some((choice) => choice.id === id)) ?? usualSchemes(choices),
+    [screen.chosen, choices],
+  );
+  const schemeNames = useMemo(() => Object.fromEntries(choices.map(({ id, name }) => [id, name])), [choices]);
+  useLiveAsk({ editor, playbook, pending, schemes, side });
+
+  const answers = useAnswers();
+  const answer = answers.schemes.find((one) => one.scheme === scheme) ?? answers.schemes[0];
+  const shown = useShownTrial(answer, screen.trial);
+  const chart = useTempoChart(play, editor.entry, editor.ground, answer, mode === 'watch' ? shown : undefined);
+  const marks = useMemo(() => (answer?.script == null ? [] : eventTimes(answer.script)), [answer?.script]);
+  const spots = play.spots.map(({ id }) => id);
+  const shooterSpot = spots.includes(shooter) ? shooter : (spots[0] ?? '');
+  const heat = useHeat(
+    layers.has('heat') && mode === 'watch',
+    answer?.scheme,
+    spots.indexOf(shooterSpot),
+    editor.entry,
+  );
+  useEffect(() => {
+    if (screen.trial !== undefined) player.change((head) => ({ ...seek(head, screen.trial!.from), running: true }));
+  }, [player, screen.trial]);
+
+  const beat = beats[step - 1];
+  const addStep = (): void => {
+    const after = beat?.id ?? beats.at(-1)?.id ?? '';
+    const made = editor.apply('add a step', (entry, ground) => addBeatAfter(entry, ground, after));
+    if (made !== undefined) change({ step: (beat === undefined ? beats.length : step) + 1, mode: 'write' });
+  };
+  const onTempo = (order: TempoOrder): void => {
+    switch (order.kind) {
+      case 'seek':
+        player.change((head) => ({ ...seek(head, order.time), running: false }));
+        return;
+      case 'choose':
+        change({
+          step: beats.findIndex(({ id }) => id === order.beat) + 1,
+          ...(order.spot !== undefined && { selected: order.spot }),
+        });
+        return;
+      case 'shiftCall': {
+        const trigger = beats.find(({ id }) => id === order.beat)?.when;
+        if (trigger?.kind !== 'call') return;
+        const seconds = Math.max(0.1, Math.round((trigger.seconds + order.by) * 10) / 10);
+        editor.apply(`move the call "${order.beat}"`, (entry, ground) =>
+          changeTrigger(entry, ground, order.beat, { ...trigger, seconds }),
+        );
+        return;
+      }
+      case 'throw':
+        editor.apply(`throw to ${order.to}`, (entry, ground) => passTo(entry, ground, order.beat, order.to));
+        return;
+      default:
+        exhaustive(order);
+    }
+  };
+  return (
+    <div className={styles.desk}>
+      <section className={styles.stage} aria-label="The field">
+        {mode === 'watch' && (
+          <LayerBar
+            layers={layers}
+            onLayers={(next) => change({ layers: next })}
+            spots={spots}
+            shooter={shooterSpot}
+            onShooter={setShooter}
+          />
+        )}
+        <div className={styles.field} data-tour="field">
+          {mode === 'write' ? (
+            <WriteField editor={editor} play={play} field={field} onPending={setPending} />
+          ) : (
+            <WatchField shown={shown} player={player} field={field} palette={palette} layers={layers} heat={heat} />
+          )}
+        </div>
+        <div data-tour="play-controls">
+          <PlayControls player={player} marks={marks} />
+        </div>
+        <StepBar
+          beats={beats.map((each) => each.id)}
+          step={step}
+          onStep={(next) => change({ step: next, mode: 'write' })}
+          onAdd={addStep}
+        />
+        {chart !== undefined && <TempoPane chart={chart} player={player} palette={palette} onOrder={onTempo} />}
+      </section>
+      <aside className={styles.panel} aria-label={mode === 'write' ? 'This step in words' : 'What comes open'}>
+        {mode === 'watch' && answer !== undefined && (
+          <LookList answer={answer} name={schemeNames[answer.scheme] ?? answer.scheme} />
+        )}
+        {mode === 'write' && beat !== undefined && <StepPanel editor={editor} play={play} beat={beat} />}
+        {mode === 'write' && beat === undefined && <SetPanel editor={editor} play={play} />}
+      </aside>
+      <section className={styles.schemes} aria-label="Against the schemes" data-tour="schemes">
+        <SchemesPane
+          field={field}
+          palette={palette}
+          names={schemeNames}
+          onPick={useCallback(() => setPicking(true), [])}
+        />
+      </section>
+      <SchemePicker
+        open={picking}
+        onClose={() => setPicking(false)}
+        choices={choices}
+        chosen={schemes}
+        onChange={(chosen) => change({ chosen })}
+      />
+    </div>
+  );
+}
+
+function exhaustive(order: never): never {
+  throw new TypeError(`unknown order: ${JSON.stringify(order)}`);
+}

@@ -1,0 +1,47 @@
+import { useEffect, useRef } from 'react';
+import type { Playbook, PlayEntry } from '../../playbook/index.ts';
+import { useDesk } from '../shell/desk.tsx';
+import type { PlayEditor } from './use-play-editor.ts';
+
+export interface LiveAsk {
+  readonly editor: PlayEditor;
+  readonly playbook: Playbook;
+  /** The play as it would be if the pointer were let go now, seen from the chosen side; undefined when nothing is held. */
+  readonly pending: PlayEntry | undefined;
+  readonly schemes: readonly string[];
+  readonly side: 'left' | 'right';
+}
+
+/** The same trials for every play, scheme and edit: so they share their luck, and differences are the plays' own. */
+const seed = 20_260;
+
+/**
+ * Keeps the simulation at work on what stands on the screen. Each edit is compared with the play before it; a drag is one edit from the
+ * first moment to the last.
+ */
+export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk): void {
+  const { answers } = useDesk();
+  const last = useRef<{ readonly asked: PlayEntry; readonly stage: string; readonly isPending: boolean }>(undefined);
+  const { written, standing, reading } = editor;
+  const asked = pending === undefined ? written : editor.asWritten(pending);
+  const isWhole = pending === undefined ? reading.isWhole : editor.isWhole(pending);
+  const isPending = pending !== undefined;
+  const { opponents } = playbook;
+  useEffect(() => {
+    if (asked === undefined || !isWhole || schemes.length === 0) return;
+    const stage = JSON.stringify([asked.id, side, schemes]);
+    const before = last.current;
+    if (before?.stage !== stage) answers.dropBaseline();
+    else if (before.asked !== asked && !before.isPending) answers.keepBaseline();
+    last.current = { asked, stage, isPending };
+    answers.ask({
+      playbook: { ...standing, ...(opponents && { opponents }), plays: [asked] },
+      play: asked.id,
+      schemes,
+      side,
+      penalty: null,
+      level: null,
+      seed,
+    });
+  }, [answers, standing, opponents, asked, isPending, isWhole, schemes, side]);
+}
