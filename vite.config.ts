@@ -12,11 +12,9 @@ export default defineConfig({
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2022',
-    // Which file is loaded with which, for the count of what the first load takes (scripts/first-load.mjs).
-    manifest: true,
     // Every browser that knows the target preloads modules by itself.
     modulePreload: { polyfill: false },
-    // Larger chunks than this are told by `npm run bench:app`, which counts what the first load really takes.
+    // What the first load really takes is counted, and bounded, by a test: test/browser/first-load.browser.ts.
     chunkSizeWarningLimit: 1000,
   },
   server: {
