@@ -48,6 +48,7 @@ function wayWords(action: Action, name_byHome: ReadonlyMap<Point, SpotId>): stri
   const places = placesIn(action).map((at) => name_byHome.get(at) ?? placeText(at.x, at.y));
   const last = places.pop();
   if (last === undefined) return '';
+  if (action.kind === 'stepIn') return `, at ${last}`;
   const ends = action.kind === 'pick' || (action.kind === 'run' && endsAt.has(action.run)) ? 'at' : 'to';
   return `${places.map((place) => ` by ${place}`).join('')} ${ends} ${last}`;
 }

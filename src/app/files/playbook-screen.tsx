@@ -123,12 +123,16 @@ function Home({
 }): ReactNode {
   return (
     <div className={styles.sections}>
-      <SaveSection onDone={onDone} />
-      <OpenSection onFile={onFile} />
-      <VersionSection onDone={onDone} />
-      <DamagedSection />
-      <StartSection onDone={onDone} />
-      <TourSection />
+      <div className={styles.column}>
+        <SaveSection onDone={onDone} />
+        <OpenSection onFile={onFile} />
+        <StartSection onDone={onDone} />
+        <TourSection />
+      </div>
+      <div className={styles.column}>
+        <VersionSection onDone={onDone} />
+        <DamagedSection />
+      </div>
     </div>
   );
 }

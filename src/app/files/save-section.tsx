@@ -33,8 +33,8 @@ export function SaveSection({ onDone }: { readonly onDone: (said: Said) => void 
           Save without names
         </Button>
         <p>
-          For sharing. Your players are minors, or were a short while ago: jersey numbers stand in place of their names,
-          and notes on players are left out.
+          For sharing. Players may be minors, whose names are nobody else’s business: their jersey numbers stand in
+          place of them, also in notes, and notes on players are left out.
         </p>
       </div>
       {telling.length > 0 && (
