@@ -10,8 +10,8 @@ export interface DialogProps {
   readonly title: string;
   /** What it is about, in a sentence under the title. */
   readonly about?: string;
-  /** `side` comes in from the left edge over the whole height: for lists. */
-  readonly form?: 'middle' | 'side';
+  /** `side` comes in from the left edge over the whole height: for lists. `sheet` from the right, the whole screen of a phone: for all of one thing. */
+  readonly form?: 'middle' | 'side' | 'sheet';
   readonly children: ReactNode;
 }
 

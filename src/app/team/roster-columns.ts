@@ -181,7 +181,7 @@ export function withGrade({ grades, ...player }: Player, skill: Skill, grade: nu
 export const readingNames = ['sprint20ydSeconds', 'passSpeedMph', 'shotSpeedMph', 'wallBallIn30s'] as const;
 export type ReadingName = (typeof readingNames)[number];
 
-const readingWords: Readonly<Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingUnit }>> =
+export const readingWords: Readonly<Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingUnit }>> =
   {
     sprint20ydSeconds: { head: '20 yd', name: 'Sprint over 20 yards', unit: 'seconds' },
     passSpeedMph: { head: 'Pass', name: 'Speed of his passes', unit: 'speed' },
@@ -215,7 +215,7 @@ export function readingColumn(name: ReadingName, { speed }: Units): TextColumn {
   };
 }
 
-const onGoalColumn: TextColumn = {
+export const onGoalColumn: TextColumn = {
   kind: 'text',
   id: 'measured onGoal',
   head: 'On goal',
@@ -226,7 +226,7 @@ const onGoalColumn: TextColumn = {
   read: (text) => mapRead(readOnGoal(text), (value) => (player) => withMeasured(player, 'onGoal', value)),
 };
 
-function heightColumn({ height }: Units): TextColumn {
+export function heightColumn({ height }: Units): TextColumn {
   const unit = height === 'cm' ? 'cm' : 'ft in';
   return {
     kind: 'text',
