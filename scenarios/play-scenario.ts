@@ -1,20 +1,30 @@
 import {
+  type ChanceModel,
   compileChance,
   createChanceState,
   type Matchup,
   recordTrace,
   runTrials,
+  shotHeat,
   type Trace,
 } from '../src/engine/index.ts';
 import { ruleCodeOf } from '../src/playbook/index.ts';
 import {
   drawnField,
   eventLine,
+  type FieldMarkings,
   isMainEvent,
+  joinLayers,
   sceneToSvg,
   type TraceNames,
+  tempoChart,
+  tempoChartScene,
+  tempoOfTrace,
   traceNames,
   traceScene,
+  watchField,
+  watchScene,
+  watchWords,
 } from '../src/render/index.ts';
 import { buildMatchup } from '../src/worker/index.ts';
 import type { Scenario } from './scenario.ts';
@@ -25,6 +35,10 @@ export interface PlayedScenario {
   readonly trace: Trace;
   readonly names: TraceNames;
   readonly svg: string;
+  /** The same moment as a screen shows it, dark, with the reach of each stick and what a shot by the man at the first spot is worth. */
+  readonly darkSvg: string;
+  /** What of the play came about in this trial, over time. */
+  readonly tempoSvg: string;
   /** Plain JSON: rounded, so that it is the same wherever the last digits differ. */
   readonly summary: unknown;
 }
@@ -57,6 +71,8 @@ export function playScenario(scenario: Scenario): PlayedScenario {
       trace,
       names,
       svg: sceneToSvg(traceScene(trace, moment, names, field)),
+      darkSvg: watchedSvg(model, { trace, moment, names, field }),
+      tempoSvg: sceneToSvg(tempoChartScene(tempoChart(matchup.play, tempoOfTrace(matchup.play, trace)))),
       summary: {
         shows: scenario.shows,
         trial,
@@ -70,6 +86,16 @@ export function playScenario(scenario: Scenario): PlayedScenario {
     };
   }
   throw new RangeError(`scenario ${scenario.id}: none of ${searched} trials shows it`);
+}
+
+function watchedSvg(
+  model: ChanceModel,
+  shown: { readonly trace: Trace; readonly moment: number; readonly names: TraceNames; readonly field: FieldMarkings },
+): string {
+  const { trace, moment, names, field } = shown;
+  const reach = model.matchup.defenders.map(({ stickReach }) => stickReach);
+  const layers = [watchField(field, { heat: shotHeat(model, 0) }), watchScene(trace, moment, names, { reach })];
+  return sceneToSvg(joinLayers(layers, watchWords(trace, moment, names)), 'dark');
 }
 
 function round(value: number, digits: number): number {

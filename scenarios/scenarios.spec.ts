@@ -17,7 +17,12 @@ describe('scenarios', () => {
 
   it.each(scenarios.map((one) => [one.id, one] as const))('%s looks and goes as before', (id, scenario) => {
     const played = playScenario(scenario);
-    const files = { svg: played.svg, json: `${JSON.stringify(played.summary, null, 2)}\n` };
+    const files = {
+      svg: played.svg,
+      'dark.svg': played.darkSvg,
+      'tempo.svg': played.tempoSvg,
+      json: `${JSON.stringify(played.summary, null, 2)}\n`,
+    };
     const changed = Object.entries(files).filter(([kind, content]) => !isExpected(`${folder}${id}/`, kind, content));
     expect(
       changed.map(([kind]) => `${id}/expected-changed.${kind}`),
