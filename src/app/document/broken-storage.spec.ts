@@ -19,7 +19,7 @@ describe('broken storage', () => {
     await first.settled();
     await first.close();
     const storage = await alone.open(name);
-    const damaged = damage((await storage.read()) as Uint8Array[]);
+    const damaged = damage((await storage.read()).map(({ update }) => update as Uint8Array));
     await storage.startBeside();
     await storage.append(damaged as Uint8Array[]);
     storage.close();

@@ -3,6 +3,7 @@ import {
   type Persistence,
   type SetAside,
   StorageFullError,
+  type StoredUpdate,
   type TabChannel,
   type Version,
   type VersionStorage,
@@ -83,19 +84,19 @@ type Transact = <T>(mode: IDBTransactionMode, work: (transaction: IDBTransaction
 function updateLog(transact: Transact, openedSeries: number): Omit<DocumentStorage, 'versions' | 'close'> {
   let series = openedSeries;
   return {
-    read: () => transact('readonly', async (t) => (await updatesOf(t, series)).map(({ bytes }) => bytes)),
+    read: () => transact('readonly', (t) => updatesOf(t, series)),
     append: (updates) =>
       transact('readwrite', async (t) => {
-        for (const bytes of updates) t.objectStore(stores.updates).add({ series, bytes });
-      }),
-    compact: (squeeze) =>
-      transact('readwrite', async (t) => {
-        const kept = await updatesOf(t, series);
-        const bytes = squeeze(kept.map((update) => update.bytes));
-        if (bytes === undefined) return;
         const store = t.objectStore(stores.updates);
-        for (const { key } of kept) store.delete(key);
-        store.add({ series, bytes });
+        // All are asked for before any is waited for: one that throws at once must leave no promise that nobody hears.
+        const requests = updates.map((bytes) => store.add({ series, bytes }));
+        return Promise.all(requests.map(answer));
+      }),
+    squeeze: (bytes, keys) =>
+      transact('readwrite', async (t) => {
+        const store = t.objectStore(stores.updates);
+        for (const key of keys) store.delete(key);
+        return answer(store.add({ series, bytes }));
       }),
     startBeside: () =>
       transact('readwrite', async (t) => {
@@ -125,12 +126,9 @@ async function readSeries(transaction: IDBTransaction): Promise<number> {
   return typeof kept === 'number' ? kept : 0;
 }
 
-async function updatesOf(
-  transaction: IDBTransaction,
-  series: number,
-): Promise<readonly { readonly key: IDBValidKey; readonly bytes: unknown }[]> {
+async function updatesOf(transaction: IDBTransaction, series: number): Promise<readonly StoredUpdate[]> {
   const entries = await entriesOf<KeptUpdate>(transaction.objectStore(stores.updates));
-  return entries.filter(({ value }) => value.series === series).map(({ key, value }) => ({ key, bytes: value.bytes }));
+  return entries.filter(({ value }) => value.series === series).map(({ key, value }) => ({ key, update: value.bytes }));
 }
 
 function versionStorage(transact: Transact): VersionStorage {

@@ -2,8 +2,8 @@ import * as Y from 'yjs';
 import type { Playbook } from '../../playbook/index.ts';
 import { createSaveQueue, type SaveQueue } from './save-queue.ts';
 import { type SaveKind, type SaveStatus, saveStatuses } from './save-status.ts';
-import type { DocumentStorage, Persistence, SetAside } from './storage.ts';
-import { type Reading, readUpdates, squeezeUpdates } from './stored-document.ts';
+import type { DocumentStorage, Persistence, SetAside, StorageKey } from './storage.ts';
+import { type Reading, readUpdates } from './stored-document.ts';
 import { syncTabs } from './tab-sync.ts';
 import { createVersionKeeper, type VersionKeeper } from './version-keeper.ts';
 
@@ -28,11 +28,7 @@ export interface OpenOptions {
   readonly retryAfter?: number;
 }
 
-/** Updates in the log beyond which it is put together when it is opened: reading them all is what opening takes long for. */
-const longLog = 100;
 const usualRetry = 15_000;
-/** Origin of what comes from storage, which need not be stored again. */
-const fromStorage = Symbol('storage');
 
 /**
  * Fills an empty document: with what is stored, with the best that can be read of it, or with the initial playbook. Never rejects; where nothing can be
@@ -57,18 +53,14 @@ export async function openDocument(
     const isSafe = saving === 'saved' || saving === 'saving';
     tell(saveStatuses[isBroken && isSafe ? 'broken' : saving]);
   };
-  const queue = storage && createSaveQueue(storage, show, retryAfter);
   if (reading.kind === 'broken') await storage?.startBeside().catch(() => undefined);
   const begins = await firstUpdate(reading, versions, () => seed(initial));
-  doc.on('update', (update, origin) => {
-    if (origin !== fromStorage) queue?.push(update);
-  });
-  Y.applyUpdate(doc, begins, reading.kind === 'whole' ? fromStorage : undefined);
+  if (reading.kind === 'whole') Y.applyUpdate(doc, begins);
+  const whole = () => Y.encodeStateAsUpdate(doc);
+  const queue = storage && createSaveQueue({ storage, tell: show, retryAfter, ...replaceable(found), whole });
+  doc.on('update', (update) => queue?.push(update));
+  if (reading.kind !== 'whole') Y.applyUpdate(doc, begins);
   show();
-  if (found !== undefined && found.updates.length > longLog) {
-    // A log that stays long is only slow.
-    await storage?.compact((updates) => squeezeUpdates(updates, found)).catch(() => undefined);
-  }
   return {
     isFirstVisit: reading.kind === 'nothing',
     versions,
@@ -113,16 +105,29 @@ function afterOpening(
   };
 }
 
-async function findStored(
-  persistence: Persistence,
-  name: string,
-): Promise<
-  { readonly storage: DocumentStorage; readonly reading: Reading; readonly updates: readonly unknown[] } | undefined
-> {
+/** What of the stored updates the document holds, so that it may be put in their place. */
+function replaceable(found: Found | undefined): { readonly stored: readonly StorageKey[]; readonly isBulky: boolean } {
+  if (found?.reading.kind !== 'whole') return { stored: [], isBulky: false };
+  return { stored: found.keys, isBulky: found.bytes > bulky * found.reading.update.length };
+}
+
+/** How many times the size of the document what is stored may have. */
+const bulky = 2;
+
+interface Found {
+  readonly storage: DocumentStorage;
+  readonly reading: Reading;
+  readonly keys: readonly StorageKey[];
+  readonly bytes: number;
+}
+
+async function findStored(persistence: Persistence, name: string): Promise<Found | undefined> {
   try {
     const storage = await persistence.open(name);
-    const updates = await storage.read();
-    return { storage, reading: readUpdates(updates), updates };
+    const stored = await storage.read();
+    const updates = stored.map(({ update }) => update);
+    const bytes = updates.reduce<number>((sum, one) => sum + (one instanceof Uint8Array ? one.length : 0), 0);
+    return { storage, reading: readUpdates(updates), keys: stored.map(({ key }) => key), bytes };
   } catch {
     return undefined;
   }

@@ -122,7 +122,8 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     document.begin();
     versionAt = now();
     notify();
-    await document.versions.keep('opened', projection.playbook);
+    // Nobody waits for it.
+    void document.versions.keep('opened', projection.playbook);
   };
   const whenReady = open();
   const newKey = keyMaker(doc);

@@ -2,8 +2,10 @@ import { IDBObjectStore } from 'fake-indexeddb';
 import { describe, expect, test, vi } from 'vitest';
 import { demoPlaybook, parsePlaybook } from '../../playbook/index.ts';
 import { indexedDbPersistence } from './indexed-db-persistence.ts';
+import { seedUpdate } from './playbook-maps.ts';
+import { longLog } from './save-queue.ts';
 import { type DocumentStorage, type Persistence, StorageFullError } from './storage.ts';
-import { device, openingTab, removePlay, renamePlay, renameTeam, tab, until } from './tabs.fixture.ts';
+import { device, openingTab, playNames, removePlay, renamePlay, renameTeam, tab, until } from './tabs.fixture.ts';
 
 describe('saving', () => {
   test('what was typed is there after the tab was killed', async () => {
@@ -31,22 +33,65 @@ describe('saving', () => {
     expect(heard.at(-1)).toBe('saved');
   });
 
-  test('a long log is put together when it is opened, and nothing is lost', async () => {
-    const { name, alone } = device();
-    const first = await tab({ name, persistence: alone });
-    for (let i = 0; i < 150; i++) {
-      first.edit('Rename', renamePlay(i % 3, `Play ${i}`));
-      await first.settled();
+  test('a log that becomes long is put together, in every tab that keeps it, and nothing is lost', async () => {
+    const home = device();
+    const [one, two] = [await tab(home), await tab(home)];
+    const storage = await home.alone.open(home.name);
+    const seen: number[] = [];
+    for (let i = 0; i < 350; i++) {
+      (i % 2 === 0 ? one : two).edit('Rename', renamePlay(i % 3, `Play ${i}`));
+      await one.settled();
+      await two.settled();
+      if (i % 10 === 0) seen.push((await storage.read()).length);
     }
-    const { playbook } = first;
-    await first.close();
+    await until(() => playNames(one).join() === playNames(two).join());
+    await Promise.all([one.settled(), two.settled()]);
+    expect(Math.max(...seen)).toBeGreaterThan(longLog);
+    // Each of the two keeps what it hears from the other too.
+    expect(Math.max(...seen)).toBeLessThanOrEqual(2 * longLog + 4);
+    storage.close();
+    const later = await tab({ ...home, persistence: home.alone });
+    expect(later.playbook).toEqual(one.playbook);
+    expect(later.status.kind).toBe('saved');
+    // All that could be undone went into the log; who opens it alone puts in its place what is there.
+    await later.settled();
+    await one.close();
+    await two.close();
+    await later.close();
+    const small = await tab({ ...home, persistence: home.alone });
+    await small.settled();
+    const reopened = await home.alone.open(home.name);
+    const [only, ...more] = await reopened.read();
+    expect(more).toEqual([]);
+    expect((only!.update as Uint8Array).length).toBeLessThan(2 * seedUpdate(demoPlaybook).length);
+    reopened.close();
+    const last = await tab({ ...home, persistence: home.alone });
+    expect(last.playbook).toEqual(later.playbook);
+  });
+
+  test('a long log that cannot be put together for want of room is kept as it is', async () => {
+    const { name, alone } = device();
+    const persistence: Persistence = {
+      ...alone,
+      open: async (asked) => ({
+        ...(await alone.open(asked)),
+        squeeze: async () => {
+          throw new StorageFullError('no room for all of it');
+        },
+      }),
+    };
+    const store = await tab({ name, persistence });
+    for (let i = 0; i < longLog + 20; i++) {
+      store.edit('Rename', renamePlay(i % 3, `Play ${i}`));
+      await store.settled();
+    }
+    expect(store.status.kind).toBe('saved');
+    const later = await tab({ name, persistence: alone });
+    expect(later.playbook).toEqual(store.playbook);
+    await later.settled();
     const storage = await alone.open(name);
-    expect((await storage.read()).length).toBeGreaterThan(100);
-    const second = await tab({ name, persistence: alone });
-    expect(second.playbook).toEqual(playbook);
-    expect((await storage.read()).length).toBe(1);
-    const third = await tab({ name, persistence: alone });
-    expect(third.playbook).toEqual(playbook);
+    expect(await storage.read()).toHaveLength(1);
+    expect((await tab({ name, persistence: alone })).playbook).toEqual(store.playbook);
     storage.close();
   });
 

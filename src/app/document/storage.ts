@@ -9,12 +9,12 @@ export interface Persistence {
 }
 
 export interface DocumentStorage {
-  /** The updates of the document in the order in which they were kept. Unknown, because storage may be damaged. */
-  readonly read: () => Promise<readonly unknown[]>;
-  /** Keeps updates, all or none. Rejects with `StorageFullError` when there is no room, otherwise with whatever went wrong. */
-  readonly append: (updates: readonly Uint8Array[]) => Promise<void>;
-  /** Puts one update in place of all that are kept, in one step; `squeeze` gets them as they are then. */
-  readonly compact: (squeeze: (updates: readonly unknown[]) => Uint8Array | undefined) => Promise<void>;
+  /** The updates of the document in the order in which they were kept. */
+  readonly read: () => Promise<readonly StoredUpdate[]>;
+  /** Keeps updates, all or none, and gives their keys. Rejects with `StorageFullError` when there is no room, otherwise with whatever went wrong. */
+  readonly append: (updates: readonly Uint8Array[]) => Promise<readonly StorageKey[]>;
+  /** Puts one update in place of those under the keys, in one step, and gives its key. What other tabs kept meanwhile stays. */
+  readonly squeeze: (update: Uint8Array, keys: readonly StorageKey[]) => Promise<StorageKey>;
   /** Leaves all updates where they are, set aside, and begins with none. */
   readonly startBeside: () => Promise<void>;
   /** What was set aside, oldest first. */
@@ -22,6 +22,14 @@ export interface DocumentStorage {
   readonly dropSetAside: (id: number) => Promise<void>;
   readonly versions: VersionStorage;
   readonly close: () => void;
+}
+
+export type StorageKey = IDBValidKey;
+
+export interface StoredUpdate {
+  readonly key: StorageKey;
+  /** Unknown, because storage may be damaged. */
+  readonly update: unknown;
 }
 
 /** Stored content that could not be read, as it was found. */

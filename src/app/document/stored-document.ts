@@ -27,25 +27,6 @@ export function readUpdates(updates: readonly unknown[]): Reading {
   return isWhole ? { kind: 'whole', update } : { kind: 'broken', salvaged: update };
 }
 
-/**
- * One update in place of many, without what was overwritten; undefined when any of them is damaged, so that they stay as they are. `known` is what the
- * same updates were read as before, so that they need not be read twice.
- */
-export function squeezeUpdates(
-  updates: readonly unknown[],
-  known: { readonly updates: readonly unknown[]; readonly reading: Reading },
-): Uint8Array | undefined {
-  const isKnown =
-    updates.length === known.updates.length && updates.every((one, i) => sameBytes(one, known.updates[i]));
-  const reading = isKnown ? known.reading : readUpdates(updates);
-  return reading.kind === 'whole' ? reading.update : undefined;
-}
-
-function sameBytes(one: unknown, other: unknown): boolean {
-  if (!(one instanceof Uint8Array) || !(other instanceof Uint8Array)) return false;
-  return one.length === other.length && one.every((byte, i) => byte === other[i]);
-}
-
 function applies(doc: Y.Doc, update: unknown): boolean {
   if (!(update instanceof Uint8Array)) return false;
   const outcome = safely(() => {
