@@ -33,10 +33,20 @@ export {
 } from './edit-plays.ts';
 export { addRead, changeRead, moveRead, removeRead } from './edit-reads.ts';
 export type { ActionAddress, EditedPlay, EditedPlaybook, PlaybookEdit, PlayEdit, Refused } from './edit-result.ts';
+export {
+  addPlayer,
+  changePlayer,
+  movePlayer,
+  removePlayer,
+  setAbsent,
+  setDepth,
+  takeInPlayers,
+} from './edit-roster.ts';
 export { moveSpot, resetSpot } from './edit-spots.ts';
 export { addLastTen, removeLastTen, setReset, setRestart, setStartBall } from './edit-start.ts';
 export { freshId } from './fresh-id.ts';
 export { keepAsSet } from './keep-set.ts';
+export { type Absence, lineUps, type SideLineUp, type SpotMan } from './line-ups.ts';
 export { mirrorEntry } from './mirror-entry.ts';
 export { holderAtStart, passTo, throwBetween } from './pass-to.ts';
 export { placeRefusal, restartRefusal, roundPlace } from './place-rules.ts';
@@ -56,5 +66,8 @@ export {
 } from './play-timing.ts';
 export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 export { removeBeat } from './remove-beat.ts';
+export type { RosterColumn } from './roster-columns.ts';
+export { type RosterReading, readRosterTable, type TableProblem } from './roster-table.ts';
 export { type FoundPlay, searchPlays } from './search-plays.ts';
 export { nearestAllowed, type SnapGround, type SnappedPlace, snapGroundOf, snapPlace } from './snap-place.ts';
+export { writeRosterTable } from './write-roster-table.ts';
