@@ -7,6 +7,7 @@ import {
   type Player,
   resetSpot,
   setReset,
+  setRestart,
   setStartBall,
 } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
@@ -21,6 +22,10 @@ export function SetPanel({ editor, play }: { readonly editor: PlayEditor; readon
   const playbook = usePlaybook();
   const { entry, apply } = editor;
   const men = useMemo(() => menAt(playbook, play), [playbook, play]);
+  const { restart } = play.start;
+  const restartAt = (x: number, y: number): void => {
+    apply('move the restart', (before, ground) => setRestart(before, ground, { x, y }));
+  };
   const spots = play.spots.map(({ id }) => ({ value: id, text: id }));
   const own = playbook.sets ?? [];
   const knownSets = [
@@ -80,6 +85,23 @@ export function SetPanel({ editor, play }: { readonly editor: PlayEditor; readon
         options={spots}
         onChange={(ball) => apply(`begin with ${ball}`, (before, ground) => setStartBall(before, ground, ball))}
       />
+      <div className={styles.row}>
+        <span className={styles.words}>Restart after the whistle</span>
+        <NumberField
+          label="Restart: yards right of the goal"
+          value={restart.x}
+          step={0.5}
+          unit="x"
+          onNumber={(x) => restartAt(x, restart.y)}
+        />
+        <NumberField
+          label="Restart: yards in front of the goal"
+          value={restart.y}
+          step={0.5}
+          unit="y"
+          onNumber={(y) => restartAt(restart.x, y)}
+        />
+      </div>
       <PickList
         label="When the play cannot go on, the ball goes to"
         value={entry.reset.ball}

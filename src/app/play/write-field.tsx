@@ -11,6 +11,7 @@ import { snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
 import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
 import { useLook } from '../look/look.ts';
 import { useScreen } from './screen-state.ts';
+import { useIsNarrow } from './use-is-narrow.ts';
 import type { PlayEditor } from './use-play-editor.ts';
 import { VerbBar } from './verb-bar.tsx';
 import styles from './write-field.module.css';
@@ -32,7 +33,8 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const palette = useLook((state) => state.shown);
   const [tool, setTool] = useState<Tool>(idleTool);
   const shown = useMemo(() => fieldStep(play, step), [play, step]);
-  const view = useMemo(() => viewOf(play, step), [play, step]);
+  const isNarrow = useIsNarrow();
+  const view = useMemo(() => viewOf(play, step === 0 && !isNarrow), [play, step, isNarrow]);
 
   const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
   const order = pendingOrder(tool, shown, dropReach);
@@ -123,11 +125,11 @@ function useSame<T extends { readonly key: string }>(value: T | undefined): T | 
   return kept.current;
 }
 
-// The restart is only drawn on the set: every other step shows the unit larger.
-function viewOf(play: Play, step: number): View {
+// The restart lies far out: it is in the picture of the set only, and only where there is room; its figures are beside it.
+function viewOf(play: Play, withRestart: boolean): View {
   const { restart } = play.start;
   const places = play.spots.map(({ at }) => at);
-  return viewAround(step === 0 ? [...places, { x: restart.x, y: restart.y + 1 }] : places);
+  return viewAround(withRestart ? [...places, { x: restart.x, y: restart.y + 1 }] : places);
 }
 
 function nudgeOrder(grip: Grip, to: Point, step: number): FieldOrder | undefined {

@@ -8,13 +8,12 @@ import styles from './look-list.module.css';
 
 /** What comes open against one scheme, best first, each with one of the trials in which it did. */
 export function LookList({ answer, name }: { readonly answer: SchemeAnswer; readonly name: string }): ReactNode {
-  const { looks, watched, report } = answer;
+  const { looks, watched } = answer;
   const change = useScreen((state) => state.change);
-  const best = report?.looks.find((look) => isSame(look, looks[0]));
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
       <p className={styles.sentence} data-tour="sentence">
-        {best === undefined ? 'Nobody has come open yet.' : lookSentence(name, best)}
+        {sentenceOf(answer, name)}
       </p>
       {looks.length > 0 && (
         <div className={styles.scroll}>
@@ -102,6 +101,13 @@ function LookRow({
       </td>
     </tr>
   );
+}
+
+function sentenceOf({ looks, watched, report, state }: SchemeAnswer, name: string): string {
+  const best = report?.looks.find((look) => isSame(look, looks[0]));
+  if (best !== undefined) return lookSentence(name, best);
+  if (watched === 0 || state === 'waiting') return `The play is being watched against ${name}.`;
+  return `Nobody came open against ${name} in ${watched} trials of the play alone.`;
 }
 
 function isSame(one: { readonly from: string; readonly to: string }, other: LookAnswer | undefined): boolean {

@@ -39,7 +39,9 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
       aria-label={spoken(props)}
       onClick={props.onChoose}
     >
-      <span className={styles.name}>{name}</span>
+      <span className={styles.name} title={name}>
+        {name}
+      </span>
       <span className={styles.field}>
         <SceneCanvas
           player={props.player}

@@ -15,9 +15,9 @@ const places: readonly { readonly text: string; readonly place: Place }[] = [
 export function Masthead({ place, children }: { readonly place: Place; readonly children?: ReactNode }): ReactNode {
   return (
     <header className={styles.masthead}>
-      <a className={styles.skip} href="#place" onClick={focusPlace}>
+      <button type="button" className={styles.skip} onClick={focusPlace}>
         To the page
-      </a>
+      </button>
       <span className={styles.name}>
         <BrandMark />
         <span className={styles.word}>Sliderule</span>
@@ -40,8 +40,7 @@ export function Masthead({ place, children }: { readonly place: Place; readonly 
   );
 }
 
-// The address names the place: it must not become "#place".
-function focusPlace(event: { preventDefault(): void }): void {
-  event.preventDefault();
+// A link would make the address "#place", and the address names the place one is at.
+function focusPlace(): void {
   document.getElementById('place')?.focus();
 }
