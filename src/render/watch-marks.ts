@@ -96,9 +96,11 @@ function clearPlace({ defense }: TraceFrame, end: Point, start: Point): Point {
   return places.find(isClear) ?? places[0] ?? along(end, start, half);
 }
 
+// By the whole percent that is written beside it, so that the line never says other than the figure.
 function laneStyle(completion: number): 'laneSure' | 'laneFair' | 'laneUnder' {
-  if (completion >= sureLane) return 'laneSure';
-  return completion >= evenLane ? 'laneFair' : 'laneUnder';
+  const shown = Math.round(completion * 100) / 100;
+  if (shown >= sureLane) return 'laneSure';
+  return shown >= evenLane ? 'laneFair' : 'laneUnder';
 }
 
 /** Radius of the ring round an open man, in radii of his circle. */

@@ -60,7 +60,7 @@ describe('watchScene', () => {
     const lanes = [
       { to: 0, completion: 0.8 },
       { to: 2, completion: 0.79 },
-      { to: 4, completion: 0.5 },
+      { to: 4, completion: 0.496 },
       { to: 5, completion: 0.49 },
       { to: 3, completion: 1 },
     ];
