@@ -10,8 +10,11 @@ export interface DialogProps {
   readonly title: string;
   /** What it is about, in a sentence under the title. */
   readonly about?: string;
-  /** `side` comes in from the left edge over the whole height: for lists. `sheet` from the right, the whole screen of a phone: for all of one thing. */
-  readonly form?: 'middle' | 'side' | 'sheet';
+  /**
+   * `side` comes in from the left edge over the whole height: for lists. `sheet` from the right, the whole screen of a phone: for all of one thing.
+   * `wide` in the middle, for tables.
+   */
+  readonly form?: 'middle' | 'side' | 'sheet' | 'wide';
   readonly children: ReactNode;
 }
 

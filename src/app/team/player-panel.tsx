@@ -58,32 +58,34 @@ export function PlayerPanel({ editor, row, onClose }: PlayerPanelProps): ReactNo
   );
   return (
     <div className={styles.panel}>
-      <div className={styles.head}>
-        {onClose !== undefined && <h2 className={styles.title}>{nameOf(player)}</h2>}
-        <Button
-          tone="plain"
-          aria-label="The man before him"
-          disabled={index === 0}
-          icon={<ChevronUp aria-hidden="true" />}
-          onClick={() => go(-1)}
-        />
-        <Button
-          tone="plain"
-          aria-label="The next man"
-          disabled={index === editor.roster.length - 1}
-          icon={<ChevronDown aria-hidden="true" />}
-          onClick={() => go(1)}
-        />
-        {onClose !== undefined && (
+      {onClose !== undefined && (
+        <div className={styles.head}>
+          <h2 className={styles.title}>{nameOf(player)}</h2>
           <Button tone="plain" aria-label="Close" icon={<X aria-hidden="true" />} onClick={onClose} />
-        )}
-      </div>
+        </div>
+      )}
       <div className={styles.who}>
         <div className={styles.number}>
           <PanelField editor={editor} row={row} column={numberColumn} label="Number" />
         </div>
         <div className={styles.name}>
           <PanelField editor={editor} row={row} column={nameColumn} label="Name" />
+        </div>
+        <div className={styles.steppers}>
+          <Button
+            tone="plain"
+            aria-label="The man before him"
+            disabled={index === 0}
+            icon={<ChevronUp aria-hidden="true" />}
+            onClick={() => go(-1)}
+          />
+          <Button
+            tone="plain"
+            aria-label="The next man"
+            disabled={index === editor.roster.length - 1}
+            icon={<ChevronDown aria-hidden="true" />}
+            onClick={() => go(1)}
+          />
         </div>
       </div>
       <div className={styles.choices}>

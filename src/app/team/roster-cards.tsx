@@ -55,8 +55,8 @@ function aboutText(player: Player): string {
   const who = [
     player.absent === true ? 'Absent today' : undefined,
     hand === 'both' ? 'Both hands' : `${handWords[hand]} hand`,
-    role && roleWords[role],
-    crosse !== undefined && crosse !== 'short' && role !== crosse ? crosseWords[crosse] : undefined,
+    role && (role === 'lsm' ? roleWords[role] : roleWords[role].toLowerCase()),
+    crosse !== undefined && crosse !== 'short' && role !== crosse ? crosseWords[crosse].toLowerCase() : undefined,
     level && levelWords[level],
   ].filter((word) => word !== undefined);
   const best = skillNames

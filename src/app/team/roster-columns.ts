@@ -24,7 +24,7 @@ interface ColumnHead {
   readonly head: string;
   /** What is spoken, and told when the head is pointed at. */
   readonly name: string;
-  /** Least width in letters. */
+  /** Least width, rem. */
   readonly width: number;
 }
 
@@ -67,7 +67,7 @@ export const numberColumn: TextColumn = {
   id: 'number',
   head: 'No.',
   name: 'Number',
-  width: 4,
+  width: 3.6,
   form: 'whole',
   print: ({ number }) => String(number),
   read: (text) => mapRead(readJersey(text), (number) => (player) => ({ ...player, number })),
@@ -78,7 +78,7 @@ export const nameColumn: TextColumn = {
   id: 'name',
   head: 'Name',
   name: 'Name',
-  width: 15,
+  width: 10,
   form: 'words',
   print: ({ name }) => name,
   read: (text) =>
@@ -92,7 +92,7 @@ export const handColumn: ChoiceColumn = {
   id: 'hand',
   head: 'Hand',
   name: 'Hand',
-  width: 7,
+  width: 4.8,
   options: (['right', 'left', 'both'] as const).map((value) => ({ value, text: handWords[value] })),
   valueOf: ({ hand }) => hand,
   put: (player, value) => ({ ...player, hand: value as Hand }),
@@ -103,7 +103,7 @@ export const roleColumn: ChoiceColumn = {
   id: 'role',
   head: 'Role',
   name: 'Role in the whole game',
-  width: 11,
+  width: 7.4,
   options: [{ value: '', text: '–' }, ...playerRoles.map((value) => ({ value, text: roleWords[value] }))],
   valueOf: ({ role }) => role ?? '',
   put: ({ role: _, ...player }, value) => (value === '' ? player : { ...player, role: value as PlayerRole }),
@@ -114,7 +114,7 @@ export const levelColumn: ChoiceColumn = {
   id: 'level',
   head: 'Level',
   name: 'Level of his own',
-  width: 11,
+  width: 7.4,
   options: [{ value: '', text: 'Team’s' }, ...levels.map((value) => ({ value, text: levelWords[value] }))],
   valueOf: ({ level }) => level ?? '',
   put: ({ level: _, ...player }, value) => (value === '' ? player : { ...player, level: value as Level }),
@@ -125,7 +125,7 @@ export const crosseColumn: ChoiceColumn = {
   id: 'crosse',
   head: 'Crosse',
   name: 'Crosse',
-  width: 8,
+  width: 5.4,
   options: (['short', 'pole', 'goalkeeper'] as const).map((value) => ({ value, text: crosseWords[value] })),
   valueOf: ({ crosse }) => crosse ?? 'short',
   // A short crosse is what a man has of whom nothing is said.
@@ -137,7 +137,7 @@ export const absentColumn: CheckColumn = {
   id: 'absent',
   head: 'Absent',
   name: 'Absent today',
-  width: 5,
+  width: 4,
   isOn: ({ absent }) => absent === true,
   put: ({ absent: _, ...player }, isOn) => (isOn ? { ...player, absent: true } : player),
 };
@@ -147,7 +147,7 @@ export const notesColumn: TextColumn = {
   id: 'notes',
   head: 'Notes',
   name: 'Notes',
-  width: 22,
+  width: 13,
   form: 'words',
   print: ({ notes }) => notes ?? '',
   read: (text) =>
@@ -163,7 +163,7 @@ export function gradeColumn(skill: Skill): TextColumn {
     id: `grade ${skill}`,
     head: short,
     name: `${name}: ${moves}`,
-    width: 4,
+    width: 2.7,
     form: 'decimal',
     empty: '3',
     print: ({ grades }) => (grades?.[skill] === undefined ? '' : String(grades[skill])),
@@ -207,7 +207,7 @@ export function readingColumn(name: ReadingName, { speed }: Units): TextColumn {
     id: `measured ${name}`,
     head: `${words.head}, ${unit}`,
     name: `${words.name}, ${unit}, each try`,
-    width: 13,
+    width: 8,
     form: 'words',
     print: ({ measured }) => printReadings(measured?.[name], words.unit, speed),
     read: (text) =>
@@ -220,7 +220,7 @@ export const onGoalColumn: TextColumn = {
   id: 'measured onGoal',
   head: 'On goal',
   name: 'Shots with time and room: how many on goal of how many',
-  width: 9,
+  width: 5.6,
   form: 'words',
   print: ({ measured }) => printOnGoal(measured?.onGoal),
   read: (text) => mapRead(readOnGoal(text), (value) => (player) => withMeasured(player, 'onGoal', value)),
@@ -233,7 +233,7 @@ export function heightColumn({ height }: Units): TextColumn {
     id: 'measured heightCm',
     head: `Height, ${unit}`,
     name: `Height, ${unit}`,
-    width: 7,
+    width: 5.6,
     form: 'words',
     print: ({ measured }) => printHeight(measured?.heightCm, height),
     read: (text) => mapRead(readHeight(text, height), (value) => (player) => withMeasured(player, 'heightCm', value)),

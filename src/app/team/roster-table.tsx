@@ -94,7 +94,7 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
                 scope="col"
                 className={column.id.startsWith('grade ') ? styles.middle : undefined}
                 title={column.name}
-                style={{ minWidth: `${column.width}ch` }}>
+                style={{ minWidth: `${column.width}rem` }}>
                 {column.head}
               </th>
             ))}
