@@ -48,15 +48,10 @@ export function renumbered(depth: Depth | undefined, others: readonly Player[], 
   return mapDepth(depth, (numbers) => numbers.map((number) => (number === from ? to : number)));
 }
 
-/** Puts a man at a place in the order of a spot, counted from 0; out of it when `to` is undefined. */
-export function placeInDepth(playbook: Playbook, spot: string, number: number, to: number | undefined): Playbook {
-  const before = playbook.team.depth?.[spot] ?? [];
-  const others = before.filter((each) => each !== number);
-  const after = to === undefined ? others : [...others.slice(0, to), number, ...others.slice(to)];
-  if (after.length === before.length && after.every((each, i) => each === before[i])) return playbook;
-  const { depth, ...team } = playbook.team;
-  const next = mapDepth({ ...depth, [spot]: after }, (numbers) => numbers);
-  return withTeam(playbook, { ...team, ...(next && { depth: next }) });
+/** The order of a spot with a man at a place in it, counted from 0; without him when `to` is undefined. */
+export function orderWith(order: readonly number[], number: number, to: number | undefined): readonly number[] {
+  const others = order.filter((each) => each !== number);
+  return to === undefined ? others : [...others.slice(0, to), number, ...others.slice(to)];
 }
 
 /** Each spot's numbers anew; spots without any, and a chart without spots, are left out. */

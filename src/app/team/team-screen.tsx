@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Segments } from '../controls/segments.tsx';
+import { LineUpView } from './line-up-view.tsx';
 import { RosterView } from './roster-view.tsx';
 import { TeamHead } from './team-head.tsx';
 import styles from './team-screen.module.css';
@@ -23,7 +24,7 @@ export default function TeamScreen(): ReactNode {
           onChange={(next) => change({ view: next })}
         />
       </div>
-      {view === 'roster' ? <RosterView /> : null}
+      {view === 'roster' ? <RosterView /> : <LineUpView />}
     </div>
   );
 }
