@@ -2,11 +2,13 @@ import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react
 import type { Play } from '../../engine/index.ts';
 import {
   addBeatAfter,
+  addLastTen,
   changeTrigger,
   type Playbook,
   type PlayEntry,
   passTo,
   ruleCodeOf,
+  type ScriptName,
 } from '../../playbook/index.ts';
 import { drawnField, playSteps } from '../../render/index.ts';
 import { useAnswers } from '../answers/use-answers.ts';
@@ -50,7 +52,9 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   const [picking, setPicking] = useState(false);
   const [shooter, setShooter] = useState('');
   const field = useMemo(() => drawnField(ruleCodeOf(playbook).markings), [playbook]);
-  const beats = useMemo(() => playSteps(play).map(({ beat }) => beat), [play]);
+  // In the last ten seconds other steps and reads take the place of the play's own; all else stays.
+  const shownPlay = useMemo(() => ofScript(play, screen.script), [play, screen.script]);
+  const beats = useMemo(() => playSteps(shownPlay).map(({ beat }) => beat), [shownPlay]);
   const choices = useMemo(() => schemeChoices(playbook), [playbook]);
   const schemes = useMemo(
     () => screen.chosen?.filter((id) => choices.some((choice) => choice.id === id)) ?? usualSchemes(choices),
@@ -62,7 +66,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   const answers = useAnswers();
   const answer = answers.schemes.find((one) => one.scheme === scheme) ?? answers.schemes[0];
   const shown = useShownTrial(answer, screen.trial);
-  const chart = useTempoChart(play, editor.entry, editor.ground, answer, mode === 'watch' ? shown : undefined);
+  const chart = useTempoChart(shownPlay, screen.script, editor, answer, mode === 'watch' ? shown : undefined);
   const marks = useMemo(() => (answer?.script == null ? [] : eventTimes(answer.script)), [answer?.script]);
   const spots = play.spots.map(({ id }) => id);
   const shooterSpot = spots.includes(shooter) ? shooter : (spots[0] ?? '');
@@ -81,6 +85,13 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
     const after = beat?.id ?? beats.at(-1)?.id ?? '';
     const made = editor.apply('add a step', (entry, ground) => addBeatAfter(entry, ground, after));
     if (made !== undefined) change({ step: (beat === undefined ? beats.length : step) + 1, mode: 'write' });
+  };
+  const chooseScript = (script: ScriptName): void => {
+    if (script === 'lastTen' && play.lastTen === undefined) {
+      if (editor.apply('give the last ten seconds steps of their own', (entry) => addLastTen(entry)) === undefined)
+        return;
+    }
+    change({ script, step: script === 'lastTen' ? 1 : 0, mode: 'write', selected: undefined });
   };
   const onTempo = (order: TempoOrder): void => {
     switch (order.kind) {
@@ -123,7 +134,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
         )}
         <div className={styles.field} data-tour="field">
           {mode === 'write' ? (
-            <WriteField editor={editor} play={play} field={field} onPending={setPending} />
+            <WriteField editor={editor} play={shownPlay} field={field} onPending={setPending} />
           ) : (
             <WatchField shown={shown} player={player} field={field} palette={palette} layers={layers} heat={heat} />
           )}
@@ -136,14 +147,17 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           step={step}
           onStep={(next) => change({ step: next, mode: 'write' })}
           onAdd={addStep}
+          script={screen.script}
+          hasLastTen={play.lastTen !== undefined}
+          onScript={chooseScript}
         />
-        {chart !== undefined && <TempoPane chart={chart} player={player} palette={palette} onOrder={onTempo} />}
+        <TempoPane chart={chart} player={player} palette={palette} onOrder={onTempo} />
       </section>
       <aside className={styles.panel} aria-label={mode === 'write' ? 'This step in words' : 'What comes open'}>
         {mode === 'watch' && answer !== undefined && (
           <LookList answer={answer} name={schemeNames[answer.scheme] ?? answer.scheme} />
         )}
-        {mode === 'write' && beat !== undefined && <StepPanel editor={editor} play={play} beat={beat} />}
+        {mode === 'write' && beat !== undefined && <StepPanel editor={editor} play={shownPlay} beat={beat} />}
         {mode === 'write' && beat === undefined && <SetPanel editor={editor} play={play} />}
       </aside>
       <section className={styles.schemes} aria-label="Against the schemes" data-tour="schemes">
@@ -163,6 +177,11 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
       />
     </div>
   );
+}
+
+/** The play with the steps and reads of one script. */
+function ofScript(play: Play, script: ScriptName): Play {
+  return script === 'main' || play.lastTen === undefined ? play : { ...play, ...play.lastTen };
 }
 
 function exhaustive(order: never): never {

@@ -15,12 +15,14 @@ export function PlayScreen({ playId }: { readonly playId: string | undefined }):
   const first = playbook.plays.find((play) => play.archived !== true)?.id;
   const id = playbook.plays.some((play) => play.id === playId) ? playId : first;
   const editor = usePlayEditor(id);
-  const { step, change } = useScreen();
+  const { step, script, change } = useScreen();
   const play = editor?.reading.play;
-  const last = play?.beats.length ?? 0;
+  const last = (script === 'main' ? play?.beats : (play?.lastTen?.beats ?? []))?.length ?? 0;
   useEffect(() => {
-    if (step > last) change({ step: last });
-  }, [step, last, change]);
+    // What is written on may be gone: another play, or a step taken back.
+    if (script === 'lastTen' && play !== undefined && play.lastTen === undefined) change({ script: 'main', step: 0 });
+    else if (step > last) change({ step: last });
+  }, [script, play, step, last, change]);
   return (
     <div className={styles.screen}>
       <PlayHead editor={editor} />

@@ -5,6 +5,7 @@ import { addRead, removeRead } from '../../playbook/index.ts';
 import { readWords } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
+import { useScreen } from './screen-state.ts';
 import styles from './step-panel.module.css';
 import type { PlayEditor } from './use-play-editor.ts';
 
@@ -17,6 +18,7 @@ export interface ReadListProps {
 
 /** What the man with the ball has been taught to look for in this step, in the order in which he looks. */
 export function ReadList({ editor, play, beat, spots }: ReadListProps): ReactNode {
+  const script = useScreen((state) => state.script);
   const here = play.reads
     .map((read, index) => ({ read, index }))
     .filter(({ read }) => read.during === undefined || read.during === beat.id);
@@ -34,7 +36,7 @@ export function ReadList({ editor, play, beat, spots }: ReadListProps): ReactNod
               tone="plain"
               aria-label={`Take out the read: ${readWords(read)}`}
               icon={<X aria-hidden="true" />}
-              onClick={() => editor.apply('take out a read', (entry) => removeRead(entry, 'main', index))}
+              onClick={() => editor.apply('take out a read', (entry) => removeRead(entry, script, index))}
             />
           </li>
         ))}
@@ -59,6 +61,7 @@ function AddRead({ editor, beat, spots }: Omit<ReadListProps, 'play'>): ReactNod
   const [cue, setCue] = useState<Cue['kind']>('open');
   const [who, setWho] = useState(spots[1] ?? '');
   const [then, setThen] = useState<(typeof throwKinds)[number]>('pass');
+  const script = useScreen((state) => state.script);
   const others = spots.filter((spot) => spot !== carrier);
   const target = others.includes(who) ? who : (others[0] ?? '');
   const namesMan = cue === 'open' || cue === 'left' || then !== 'shoot';
@@ -74,7 +77,7 @@ function AddRead({ editor, beat, spots }: Omit<ReadListProps, 'play'>): ReactNod
           cues: [cueOf(cue, target)],
           then: thenOf(then, carrier, target),
         };
-        editor.apply(`teach ${carrier} a read`, (entry, ground) => addRead(entry, ground, 'main', read));
+        editor.apply(`teach ${carrier} a read`, (entry, ground) => addRead(entry, ground, script, read));
       }}
     >
       <PickList label="Who has it" value={carrier} options={spots.map(asChoice)} onChange={setCarrier} />

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Side } from '../../playbook/index.ts';
+import type { ScriptName, Side } from '../../playbook/index.ts';
 
 /** What the large field shows: the play as it is written, step by step, or what happens when it is played. */
 export type FieldMode = 'write' | 'watch';
@@ -24,7 +24,9 @@ export interface WatchedTrial {
 
 interface ScreenState {
   readonly mode: FieldMode;
-  /** Step of the play that is written on: 0 is the set. */
+  /** Which script is written on: the play's own, or what takes its place with ten seconds left. */
+  readonly script: ScriptName;
+  /** Step of the script that is written on: 0 is the set. */
   readonly step: number;
   readonly selected: string | undefined;
   readonly side: Side;
@@ -42,6 +44,7 @@ interface ScreenState {
 /** The state of the Play screen that is no part of the document: lost with the page, and nothing is lost with it. */
 export const useScreen = create<ScreenState>((set) => ({
   mode: 'write',
+  script: 'main',
   step: 0,
   selected: undefined,
   side: 'right',

@@ -1,5 +1,6 @@
 import { Plus } from 'lucide-react';
 import type { ReactNode } from 'react';
+import type { ScriptName } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import styles from './step-bar.module.css';
 
@@ -9,10 +10,13 @@ export interface StepBarProps {
   readonly step: number;
   readonly onStep: (step: number) => void;
   readonly onAdd: () => void;
+  readonly script: ScriptName;
+  readonly hasLastTen: boolean;
+  readonly onScript: (script: ScriptName) => void;
 }
 
 /** The steps of the play: the set, then each beat. */
-export function StepBar({ beats, step, onStep, onAdd }: StepBarProps): ReactNode {
+export function StepBar({ beats, step, onStep, onAdd, script, hasLastTen, onScript }: StepBarProps): ReactNode {
   return (
     <fieldset className={styles.bar} aria-label="Steps of the play">
       <ol className={styles.steps}>
@@ -32,6 +36,14 @@ export function StepBar({ beats, step, onStep, onAdd }: StepBarProps): ReactNode
       </ol>
       <Button tone="plain" icon={<Plus aria-hidden="true" />} onClick={onAdd}>
         Step
+      </Button>
+      <Button
+        tone="plain"
+        pressed={script === 'lastTen'}
+        title={hasLastTen ? 'What changes with ten seconds left' : 'Say what changes with ten seconds left'}
+        onClick={() => onScript(script === 'lastTen' ? 'main' : 'lastTen')}
+      >
+        Last 10 s
       </Button>
     </fieldset>
   );

@@ -5,7 +5,7 @@ import type { Cast } from '../../worker/index.ts';
 import type { SchemeAnswer } from '../answers/answers-snapshot.ts';
 import type { WatchedTrial } from '../play/screen-state.ts';
 import { useDesk } from '../shell/desk.tsx';
-import { lanesAt, openAt } from './script-moment.ts';
+import { lanesOf, openAt } from './script-moment.ts';
 import type { ShownTrial } from './watch-field.tsx';
 
 /** The trial on the large field: the one that was asked for once it is there, else the scheme's usual script. */
@@ -55,7 +55,7 @@ function shownScript(cast: Cast, script: ScriptTrace): ShownTrial {
     ...namesAndReach(cast),
     trace: script.trace,
     began: script.began,
-    lanesAt: (time) => lanesAt(script.weighed, time),
+    lanesAt: (time) => lanesOf(script, time),
     openAt: (time) => openAt(script, time),
   };
 }
