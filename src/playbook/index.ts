@@ -4,6 +4,8 @@ export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnosti
 export * from './edit/index.ts';
 export { playbookJsonSchema } from './json-schema.ts';
 export { nearestName } from './language/nearest-name.ts';
+export { parseDuty, type SchemeNames, type WrittenDuty } from './language/parse-duty.ts';
+export { printDuty } from './language/print-duty.ts';
 export { printAction, printCarrierAction, printCue } from './language/print-phrase.ts';
 export { limits } from './limits.ts';
 export {
@@ -35,7 +37,7 @@ export {
   type Settings,
   type Team,
 } from './schema.ts';
-export { toEngineScheme, toSchemeData } from './scheme-data.ts';
+export { allSpots, toEngineScheme, toSchemeData } from './scheme-data.ts';
 export { serializePlaybook } from './serialize.ts';
 export { toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';

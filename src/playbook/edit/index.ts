@@ -11,6 +11,18 @@ export {
   setWhenOpen,
 } from './edit-actions.ts';
 export { addBeat, addBeatAfter, changeTrigger, freshBeatId, nextTrigger, renameBeat } from './edit-beats.ts';
+export { mirrorDutyRow, moveHome, noteScheme, renameDefender } from './edit-grid.ts';
+export {
+  addOpponent,
+  everyDefender,
+  menOfOpponent,
+  menOfScheme,
+  noteOpponent,
+  removeOpponent,
+  renameOpponent,
+  setDiscipline,
+  setSchemeWeight,
+} from './edit-opponents.ts';
 export {
   addPathPoint,
   type Destination,
@@ -42,12 +54,26 @@ export {
   setDepth,
   takeInPlayers,
 } from './edit-roster.ts';
+export {
+  addDefender,
+  addDutyRow,
+  type DutyGrid,
+  dutyGrid,
+  moveDefender,
+  removeDefender,
+  removeDutyRow,
+  setDuty,
+  setExtends,
+  setShortStick,
+} from './edit-schemes.ts';
 export { moveSpot, resetSpot } from './edit-spots.ts';
 export { addLastTen, removeLastTen, setReset, setRestart, setStartBall } from './edit-start.ts';
+export { forgetUnknownMen } from './forget-unknown-men.ts';
 export { freshId } from './fresh-id.ts';
 export { keepAsSet } from './keep-set.ts';
 export { type Absence, lineUps, type SideLineUp, type SpotMan } from './line-ups.ts';
 export { mirrorEntry } from './mirror-entry.ts';
+export { copyScheme, newScheme } from './new-scheme.ts';
 export { holderAtStart, passTo, throwBetween } from './pass-to.ts';
 export { placeRefusal, restartRefusal, roundPlace } from './place-rules.ts';
 export { groundOf, type PlayGround, playSpots, setSpots } from './play-ground.ts';
@@ -68,6 +94,8 @@ export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
 export { removeBeat } from './remove-beat.ts';
 export type { RosterColumn } from './roster-columns.ts';
 export { type RosterReading, readRosterTable, type TableProblem } from './roster-table.ts';
+export { addScheme, removeScheme, renameScheme } from './scheme-list.ts';
 export { type FoundPlay, searchPlays } from './search-plays.ts';
 export { nearestAllowed, type SnapGround, type SnappedPlace, snapGroundOf, snapPlace } from './snap-place.ts';
+export { defaultTakeDown, type TakeDownOptions, takeDownScheme } from './take-down-scheme.ts';
 export { writeRosterTable } from './write-roster-table.ts';
