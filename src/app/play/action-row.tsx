@@ -31,45 +31,51 @@ export function ActionRow({ editor, action, at, spots }: ActionRowProps): ReactN
   return (
     <li className={styles.row}>
       <span className={styles.words}>{words}</span>
-      {target !== undefined && (
-        <PickList
-          label={`${words}: whom`}
-          quietLabel
-          value={target}
-          options={spots.filter((spot) => spot !== action.by).map((spot) => ({ value: spot, text: spot }))}
-          onChange={(spot) => editor.apply(`change ${words}`, (entry, ground) => changeTarget(entry, ground, at, spot))}
-        />
-      )}
-      {end !== undefined && <PlaceFields editor={editor} words={words} at={at} end={end} />}
-      {action.kind === 'hold' && (
-        <NumberField
-          label={`${words}: seconds`}
-          value={action.seconds}
-          step={0.1}
-          unit="s"
-          onNumber={(seconds) =>
-            editor.apply(`change ${words}`, (entry, ground) => changeAction(entry, ground, at, { ...action, seconds }))
-          }
-        />
-      )}
-      {action.kind === 'run' && (
-        <label className={styles.check}>
-          <input
-            type="checkbox"
-            checked={action.go === 'whenOpen'}
-            onChange={(event) =>
-              editor.apply(`change ${words}`, (entry, ground) => setWhenOpen(entry, ground, at, event.target.checked))
-            }
-          />
-          when open
-        </label>
-      )}
       <Button
         tone="plain"
         aria-label={`Take out: ${words}`}
         icon={<X aria-hidden="true" />}
         onClick={() => editor.apply(`take out ${words}`, (entry) => removeAction(entry, at))}
       />
+      <span className={styles.fields}>
+        {target !== undefined && (
+          <PickList
+            label={`${words}: whom`}
+            quietLabel
+            value={target}
+            options={spots.filter((spot) => spot !== action.by).map((spot) => ({ value: spot, text: spot }))}
+            onChange={(spot) =>
+              editor.apply(`change ${words}`, (entry, ground) => changeTarget(entry, ground, at, spot))
+            }
+          />
+        )}
+        {end !== undefined && <PlaceFields editor={editor} words={words} at={at} end={end} />}
+        {action.kind === 'hold' && (
+          <NumberField
+            label={`${words}: seconds`}
+            value={action.seconds}
+            step={0.1}
+            unit="s"
+            onNumber={(seconds) =>
+              editor.apply(`change ${words}`, (entry, ground) =>
+                changeAction(entry, ground, at, { ...action, seconds }),
+              )
+            }
+          />
+        )}
+        {action.kind === 'run' && (
+          <label className={styles.check}>
+            <input
+              type="checkbox"
+              checked={action.go === 'whenOpen'}
+              onChange={(event) =>
+                editor.apply(`change ${words}`, (entry, ground) => setWhenOpen(entry, ground, at, event.target.checked))
+              }
+            />
+            when open
+          </label>
+        )}
+      </span>
     </li>
   );
 }
