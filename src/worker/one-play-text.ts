@@ -1,5 +1,12 @@
-import { sets } from '../engine/index.ts';
-import type { Opponent, Playbook, PlayEntry, Player } from '../playbook/index.ts';
+import { schemeList, sets } from '../engine/index.ts';
+import {
+  everyDefender,
+  type Opponent,
+  type Playbook,
+  type PlayEntry,
+  type Player,
+  type SchemeEntry,
+} from '../playbook/index.ts';
 
 /**
  * The text of a playbook in which only what one matchup depends on is left: the team, the play, and the own scheme and the opponent that are
@@ -20,7 +27,7 @@ export function onePlayText(playbook: Playbook, choice: { play: string; scheme: 
     plays: play === undefined ? [] : [playOf(play)],
     ...(ownSets.length > 0 && { sets: ownSets.map(({ notes: _, ...set }) => set) }),
     ...(scheme && { schemes: [scheme] }),
-    ...(opponent && { opponents: [opponentOf(opponent)] }),
+    ...(opponent && { opponents: [opponentOf(opponent, scheme)] }),
     ...(settings && { settings }),
   };
   return JSON.stringify(reduced);
@@ -49,7 +56,22 @@ function playOf({ notes: _, tags: __, archived: ___, ...play }: PlayEntry): Play
   return { ...play, name: play.id };
 }
 
-/** How often he plays which scheme is not asked here. */
-function opponentOf({ id, discipline }: Opponent): Opponent {
-  return { id, name: id, ...(discipline && { discipline }) };
+/**
+ * How often he plays which scheme is not asked here: he may play any that is left. What is said of men whom none of these has (of another own
+ * scheme) is no part of this matchup, and would be a fault in the reduced playbook.
+ */
+function opponentOf({ id, discipline }: Opponent, own: SchemeEntry | undefined): Opponent {
+  const schemes = [...schemeList.map((scheme) => scheme.id), ...(own === undefined ? [] : [own.id])];
+  const men = new Set([
+    everyDefender,
+    ...schemeList.flatMap((scheme) => scheme.names),
+    ...Object.keys(own === undefined ? {} : own.men),
+  ]);
+  const said = Object.entries(discipline ?? {}).filter(([man]) => men.has(man));
+  return {
+    id,
+    name: id,
+    schemes: Object.fromEntries(schemes.map((scheme) => [scheme, 1])),
+    ...(said.length > 0 && { discipline: Object.fromEntries(said) }),
+  };
 }
