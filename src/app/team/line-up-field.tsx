@@ -1,7 +1,8 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Spot } from '../../engine/index.ts';
-import { type Playbook, ruleCodeOf } from '../../playbook/index.ts';
+import { type Playbook, ruleCodeOf, type SpotMan } from '../../playbook/index.ts';
 import { circle, drawnField, fieldScene, text, viewAround } from '../../render/index.ts';
+import { viewBoxOf } from '../field/field-plane.ts';
 import { SceneMarks } from '../field/scene-marks.tsx';
 import { useLook } from '../look/look.ts';
 import styles from './line-up.module.css';
@@ -10,7 +11,7 @@ export interface LineUpFieldProps {
   readonly playbook: Playbook;
   readonly spots: readonly Spot[];
   /** Who stands at each spot, in their order. */
-  readonly men: readonly { readonly number: number; readonly name: string }[];
+  readonly men: readonly SpotMan[];
 }
 
 /** Where the six stand, by number and name. The list beside it says the same in words. */
@@ -18,7 +19,7 @@ export function LineUpField({ playbook, spots, men }: LineUpFieldProps): ReactNo
   const palette = useLook((state) => state.shown);
   const { settings, team } = playbook;
   const field = useMemo(() => drawnField(ruleCodeOf({ team, ...(settings && { settings }) }).markings), [team, settings]);
-  const view = useMemo(() => viewAround(spots.map(({ at }) => at)), [spots]);
+  const view = useMemo(() => viewAround(spots.map(({ at }) => ({ x: at.x, y: at.y + nameBelow })), leastView), [spots]);
   const items = useMemo(
     () => [
       ...fieldScene(field, view),
@@ -33,12 +34,14 @@ export function LineUpField({ playbook, spots, men }: LineUpFieldProps): ReactNo
     [field, view, spots, men],
   );
   return (
-    <svg className={styles.field} viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`} aria-hidden="true">
+    <svg className={styles.field} viewBox={viewBoxOf(view)} aria-hidden="true">
       <SceneMarks items={items} view={view} palette={palette} />
     </svg>
   );
 }
 
+/** No more than where spots stand: the names are small enough. */
+const leastView = { left: -13, top: -8.5, width: 26, height: 25 };
 /** Room for three figures, yd. */
 const discRadius = 1.3;
 /** From the middle of a disc to the middle of the name under it, yd. */
