@@ -67,6 +67,19 @@ describe('a file that goes to an assistant and comes back', () => {
     expect(coach.playbook.team.name).toBe('Later');
   });
 
+  test('a file that was changed by hand, and so has the mark of another, does not take that one’s place', async () => {
+    const coach = await tab(device());
+    const file = read(coach.handOut());
+    await coach.replace('Open a file', renamePlay(0, 'By hand')(file));
+    // Merged by what was changed by hand, the play of the other file would count as its change.
+    expect(await coach.commonBase(renamePlay(0, 'Assistant')(file))).toEqual(file);
+    expect(await receive(coach, renamePlay(0, 'Assistant')(file))).toEqual([`play ${file.plays[0]!.id}`]);
+    // And who goes on from it is merged by it.
+    const goesOn = renamePlay(1, 'Goes on')(renamePlay(0, 'By hand')(file));
+    expect(await coach.commonBase(goesOn)).toEqual(renamePlay(0, 'By hand')(file));
+    expect(await receive(coach, goesOn)).toEqual([]);
+  });
+
   test('has nothing in common with a file that does not come from mine', async () => {
     const [one, other] = [await tab(device()), await tab(device())];
     one.handOut();

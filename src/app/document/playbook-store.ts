@@ -1,5 +1,6 @@
 import * as Y from 'yjs';
 import { limits, type Playbook, serializePlaybook, withoutNames } from '../../playbook/index.ts';
+import { closestCopy } from './closest-copy.ts';
 import { type OpenDocument, openDocument } from './open-document.ts';
 import { mapsOf, nothingYet, type Projection, projectPlaybook, seedUpdate, writePlaybook } from './playbook-maps.ts';
 import { type SaveStatus, saveStatuses } from './save-status.ts';
@@ -185,7 +186,7 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     commonBase: async (theirs) => {
       const shared = (theirs.copies ?? []).filter((mark) => projection.playbook.copies?.includes(mark));
       for (const mark of shared.reverse()) {
-        const base = await opened?.versions.marked(mark);
+        const base = closestCopy(theirs, (await opened?.versions.marked(mark)) ?? []);
         if (base !== undefined) return base;
       }
       return undefined;

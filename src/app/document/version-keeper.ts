@@ -8,8 +8,8 @@ export interface VersionKeeper {
   readonly get: (id: number) => Promise<Playbook | undefined>;
   /** The newest version of this document that can be read. */
   readonly newest: () => Promise<Playbook | undefined>;
-  /** The copy with a mark, handed out or received; undefined when it is gone or damaged. */
-  readonly marked: (mark: string) => Promise<Playbook | undefined>;
+  /** The copies with a mark, handed out or received, newest first; without those that are gone or damaged. */
+  readonly marked: (mark: string) => Promise<readonly Playbook[]>;
   /** Keeps the playbook as it is, unless the newest version says the same. Never rejects: a version that finds no room is not kept. */
   readonly keep: (reason: VersionReason, playbook: Playbook, mark?: string) => Promise<void>;
 }
@@ -31,7 +31,10 @@ export function createVersionKeeper(storage: DocumentStorage | undefined, now: (
     list: async () => (await own()).map(({ playbook: _, ...info }) => info),
     get: async (id) => soundPlaybook((await own()).find((version) => version.id === id)),
     newest: async () => (await own()).map(soundPlaybook).find((playbook) => playbook !== undefined),
-    marked: async (mark) => soundPlaybook((await all()).find((version) => version.mark === mark)),
+    marked: async (mark) => {
+      const copies = (await all()).filter((version) => version.mark === mark).map(soundPlaybook);
+      return copies.filter((copy) => copy !== undefined);
+    },
     keep: async (reason, playbook, mark) => {
       const facts = { at: now(), reason, team: playbook.team.name, plays: playbook.plays.length };
       try {
