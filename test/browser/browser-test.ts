@@ -13,10 +13,15 @@ export interface Visitor {
   readonly faults: PageFaults;
 }
 
+export interface VisitOptions extends BrowserContextOptions {
+  /** Whether the guided first minute is offered, as it is to who has never been here; it is not when left out, because its card lies over the page. */
+  readonly firstMinute?: boolean;
+}
+
 interface BrowserFixtures {
   readonly browser: Browser;
   /** A new coach's browser; by default one of 1280 by 800. Several in one test are several machines. */
-  readonly visit: (options?: BrowserContextOptions) => Promise<Visitor>;
+  readonly visit: (options?: VisitOptions) => Promise<Visitor>;
   /** Where the workbench is, with a slash at the end. */
   readonly address: string;
   /** The workbench opened in a new coach's browser. */
@@ -38,8 +43,9 @@ export const browserTest = base.extend<BrowserFixtures>({
   address: async ({}, use) => use(inject('appAddress')),
   visit: async ({ browser }, use) => {
     const visitors: Visitor[] = [];
-    await use(async (options = {}) => {
+    await use(async ({ firstMinute = false, ...options } = {}) => {
       const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+      if (!firstMinute) await context.addInitScript(skipFirstMinute);
       context.setDefaultTimeout(patience);
       const faults = watchFaults(context);
       const visitor = { context, faults, page: await context.newPage() };
@@ -56,3 +62,8 @@ export const browserTest = base.extend<BrowserFixtures>({
     await use(page);
   },
 });
+
+/** Runs in every page before its own scripts; one that has no address yet has no storage either. */
+function skipFirstMinute(): void {
+  if (location.protocol === 'http:') localStorage.setItem('sliderule:first-minute', 'seen');
+}

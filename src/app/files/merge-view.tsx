@@ -39,7 +39,7 @@ export function MergeView({
   useEffect(() => heading.current?.focus(), []);
   const take = async (): Promise<void> => {
     const step = `Merge ${name}`;
-    await store.replace(step, mergedPlaybook(plan), 'merged', copy);
+    await store.replace(step, mergedPlaybook(plan), 'merged', plan.theirs);
     onDone({ text: `“${name}” was merged. What was here before is kept among the versions.`, step });
   };
   const sides = useMemo(

@@ -64,12 +64,14 @@ export function StartSection({ onDone }: { readonly onDone: (said: Said) => void
         />
         <Button type="submit">Start empty</Button>
       </form>
-      {!rules.penalties.playedShort.value && (
-        <p className={styles.warning} role="status">
-          By the rules of {rules.name} no team is ever a man up in games: the player who fouls is replaced. These plays
-          are then for practice; confirm in your rulebook.
-        </p>
-      )}
+      <div role="status">
+        {!rules.penalties.playedShort.value && (
+          <p className={styles.warning}>
+            By the rules of {rules.name} no team is ever a man up in games: the player who fouls is replaced. These
+            plays are then for practice; confirm in your rulebook.
+          </p>
+        )}
+      </div>
       <div className={styles.way}>
         <Button onClick={startDemo}>Start from the demo</Button>
         <p>An invented team with three plays, to try things on.</p>

@@ -19,7 +19,7 @@ export function TourCard({ step }: { readonly step: number }): ReactNode {
     const hadFocus = card.current?.contains(document.activeElement) ?? false;
     end();
     // Who was in the card goes on in the page, not at its beginning.
-    if (hadFocus) document.getElementById('place')?.focus();
+    if (hadFocus) document.getElementById('place')?.focus({ preventScroll: true });
   };
   useEscape(leave);
   useEffect(() => {
@@ -29,7 +29,7 @@ export function TourCard({ step }: { readonly step: number }): ReactNode {
   return (
     <>
       {anchorBox !== undefined && <div className={styles.ring} style={ringStyle(anchorBox)} aria-hidden="true" />}
-      <section ref={card} className={styles.card} style={place} aria-label="The first minute">
+      <section ref={card} className={styles.card} style={place} aria-label="Guided first minute">
         <div aria-live="polite">
           <p className={styles.count}>
             {step + 1} of {tourSteps.length}
