@@ -26,8 +26,8 @@ function roundAway(value: number): number {
 export function placeRefusal(point: Point, field: FieldLimits): Refused | undefined {
   if (!Number.isFinite(point.x) || !Number.isFinite(point.y)) return refused('That is no place on the field.');
   if (isInCrease(point, field))
-    return refused(`${placeText(point)} lies inside the crease, where the offense may not be.`);
-  if (isOutOfBounds(point, field)) return refused(`${placeText(point)} is ${boundsWords(point, field)}.`);
+    return refused(`The place ${placeText(point)} lies inside the crease, where the offense may not be.`);
+  if (isOutOfBounds(point, field)) return refused(`The place ${placeText(point)} is ${boundsWords(point, field)}.`);
   return undefined;
 }
 
@@ -37,7 +37,7 @@ const endLineRestart = 1;
 /** Why the ball cannot be put in play there after a penalty; undefined when it can. */
 export function restartRefusal(point: Point, field: FieldLimits): Refused | undefined {
   if (!Number.isFinite(point.x) || !Number.isFinite(point.y)) return refused('That is no place on the field.');
-  if (isOutOfBounds(point, field)) return refused(`${placeText(point)} is ${boundsWords(point, field)}.`);
+  if (isOutOfBounds(point, field)) return refused(`The place ${placeText(point)} is ${boundsWords(point, field)}.`);
   if (isInBox(point, field) && point.y > field.endLine + endLineRestart)
     return refused(
       `After a penalty the ball is put in play outside the box: x at least ${field.boxHalfWidth} either way, or y at least ${field.boxTop}.`,
