@@ -25,6 +25,10 @@ const desk: Desk = {
   store: createPlaybookStore({ name: 'playbook', persistence: indexedDbPersistence(), initial: demoPlaybook }),
   player: createPlayer((callback) => requestAnimationFrame(callback)),
 };
+// Alive from the first moment, but for who asked his device for less motion.
+if (!window.matchMedia('(prefers-reduced-motion: reduce)').matches) {
+  desk.player.change((head) => ({ ...head, running: true }));
+}
 createRoot(place).render(
   <StrictMode>
     <DeskProvider desk={desk}>

@@ -12,9 +12,7 @@ export function LookList({ answer, name }: { readonly answer: SchemeAnswer; read
   const change = useScreen((state) => state.change);
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
-      <p className={styles.sentence} data-tour="sentence">
-        {sentenceOf(answer, name)}
-      </p>
+      <p className={styles.sentence}>{sentenceOf(answer, name)}</p>
       {looks.length > 0 && (
         <div className={styles.scroll}>
           <table className={styles.table}>

@@ -15,6 +15,7 @@ import { useScreen } from '../play/screen-state.ts';
 import type { Playhead } from '../playback/playhead.ts';
 import { showSpan } from '../playback/playhead.ts';
 import { useDesk } from '../shell/desk.tsx';
+import { bestAndWorst } from './best-and-worst.ts';
 import { OverallLine } from './overall-line.tsx';
 import { SchemeCard } from './scheme-card.tsx';
 import styles from './schemes-pane.module.css';
@@ -46,6 +47,9 @@ export function SchemesPane({ field, palette, names, onPick }: SchemesPaneProps)
   return (
     <div className={styles.pane}>
       <OverallLine overall={overall} count={schemes.length} onPick={onPick} />
+      <p className={styles.sentence} data-tour="sentence">
+        {bestAndWorst(schemes, names)}
+      </p>
       {failure !== null && (
         <p className={styles.failure} role="alert">
           The simulation stopped: {failure}. Reload the page; nothing you wrote is lost.
