@@ -3,7 +3,9 @@ import type { Player } from '../../playbook/index.ts';
 import type { Units } from './team-state.ts';
 
 /** What a cell's text means, or a sentence that says why it means nothing. */
-export type Read<T> = { readonly kind: 'read'; readonly value: T } | { readonly kind: 'problem'; readonly text: string };
+export type Read<T> =
+  | { readonly kind: 'read'; readonly value: T }
+  | { readonly kind: 'problem'; readonly text: string };
 
 /** In which readings of a kind are written. */
 export type ReadingUnit = 'seconds' | 'speed' | 'count';
@@ -27,14 +29,19 @@ export function readGrade(text: string): Read<number | undefined> {
 }
 
 /** Readings of the same thing, apart by spaces; empty is none. Speeds come out in miles an hour, whatever they were typed in. */
-export function readReadings(text: string, unit: ReadingUnit, speed: Units['speed']): Read<readonly number[] | undefined> {
+export function readReadings(
+  text: string,
+  unit: ReadingUnit,
+  speed: Units['speed'],
+): Read<readonly number[] | undefined> {
   const parts = partsOf(text, unit);
   if (parts.length === 0) return read(undefined);
   const values: number[] = [];
   for (const part of parts) {
     const found = /^(\d+(?:\.\d*)?|\.\d+)(s|sec|mph|km\/h|kmh|kph)?$/i.exec(part);
     const value = Number(found?.[1]);
-    if (found === null || !(value > 0)) return problem(`“${part}” is no reading. Type numbers with spaces between them.`);
+    if (found === null || !(value > 0))
+      return problem(`“${part}” is no reading. Type numbers with spaces between them.`);
     if (value > 1000) return problem(`${part} is too much for a reading.`);
     values.push(inFileUnit(value, unit, found[2] === undefined ? speed : unitNamed(found[2], speed)));
   }
@@ -73,7 +80,9 @@ export function readHeight(text: string, unit: Units['height']): Read<number | u
   const value = heightOf(text.trim().toLowerCase().replace(',', '.'), unit);
   const example = unit === 'cm' ? '178' : '5 10';
   if (value === undefined) return problem(`“${text.trim()}” is no height. Type it like ${example}.`);
-  return value >= 90 && value <= 230 ? read(round(value, 10)) : problem(`A height lies between 90 and 230 cm. Type it like ${example}.`);
+  return value >= 90 && value <= 230
+    ? read(round(value, 10))
+    : problem(`A height lies between 90 and 230 cm. Type it like ${example}.`);
 }
 
 export function printHeight(value: number | undefined, unit: Units['height']): string {
@@ -92,7 +101,9 @@ function heightOf(text: string, unit: Units['height']): number | undefined {
     if (plain[2] === 'cm' || (plain[2] === undefined && value >= 90)) return value;
     if (plain[2] === 'm' || (unit === 'cm' && plain[2] === undefined && value < 3)) return value * 100;
     if (plain[2] !== undefined || (unit === 'ftIn' && value >= 36)) return inCentimetres(inches(value));
-    return unit === 'ftIn' && value >= 3 && value < 8 && Number.isInteger(value) ? inCentimetres(feet(value)) : undefined;
+    return unit === 'ftIn' && value >= 3 && value < 8 && Number.isInteger(value)
+      ? inCentimetres(feet(value))
+      : undefined;
   }
   const both = /^(\d)\s*(?:'|′|’|ft|-|\s)\s*(\d{1,2}(?:\.\d+)?)?\s*(?:"|″|”|in|'')?$/.exec(text);
   const rest = Number(both?.[2] ?? 0);

@@ -25,8 +25,8 @@ export function DepthSpots({ playbook, spots, mirrored }: DepthSpotsProps): Reac
       <header>
         <h2>Your order at each spot</h2>
         <p className={styles.quiet}>
-          The first of the list who is here stands there, whatever the points say, in every play that has a spot of this name. An empty list leaves
-          the spot to the best six.
+          The first of the list who is here stands there, whatever the points say, in every play that has a spot of this
+          name. An empty list leaves the spot to the best six.
         </p>
       </header>
       <ul className={styles.spots}>
@@ -45,7 +45,9 @@ function DepthSpot({ playbook, spot }: { readonly playbook: Playbook; readonly s
   const free = fieldMen(roster).filter(({ number }) => !order.includes(number));
   const put = (what: string, number: number, to: number | undefined): void => {
     // Who has left the roster meanwhile is no longer in the order.
-    const next = orderWith(order, number, to).filter((each) => fieldMen(roster).some((player) => player.number === each));
+    const next = orderWith(order, number, to).filter((each) =>
+      fieldMen(roster).some((player) => player.number === each),
+    );
     store.edit(`${what} ${manText(number, roster)} at ${spot}`, (current) => {
       const edit = setDepth(current, spot, next);
       return edit.kind === 'refused' ? current : edit.playbook;

@@ -18,8 +18,18 @@ export interface LineUpFieldProps {
 export function LineUpField({ playbook, spots, men }: LineUpFieldProps): ReactNode {
   const palette = useLook((state) => state.shown);
   const { settings, team } = playbook;
-  const field = useMemo(() => drawnField(ruleCodeOf({ team, ...(settings && { settings }) }).markings), [team, settings]);
-  const view = useMemo(() => viewAround(spots.map(({ at }) => ({ x: at.x, y: at.y + nameBelow })), leastView), [spots]);
+  const field = useMemo(
+    () => drawnField(ruleCodeOf({ team, ...(settings && { settings }) }).markings),
+    [team, settings],
+  );
+  const view = useMemo(
+    () =>
+      viewAround(
+        spots.map(({ at }) => ({ x: at.x, y: at.y + nameBelow })),
+        leastView,
+      ),
+    [spots],
+  );
   const items = useMemo(
     () => [
       ...fieldScene(field, view),
@@ -28,7 +38,10 @@ export function LineUpField({ playbook, spots, men }: LineUpFieldProps): ReactNo
         const man = men[i];
         return man === undefined
           ? []
-          : [text('attackerText', at, String(man.number)), text('stepText', { x: at.x, y: at.y + nameBelow }, lastName(man.name))];
+          : [
+              text('attackerText', at, String(man.number)),
+              text('stepText', { x: at.x, y: at.y + nameBelow }, lastName(man.name)),
+            ];
       }),
     ],
     [field, view, spots, men],

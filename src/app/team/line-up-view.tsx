@@ -21,7 +21,8 @@ export function LineUpView(): ReactNode {
   if (chosen === undefined) {
     return (
       <p className={styles.empty}>
-        There is no play yet whose spots could be filled. <a href={addressOf({ kind: 'play', play: undefined })}>Write one</a>, then come back.
+        There is no play yet whose spots could be filled.{' '}
+        <a href={addressOf({ kind: 'play', play: undefined })}>Write one</a>, then come back.
       </p>
     );
   }
@@ -32,7 +33,10 @@ export function LineUpView(): ReactNode {
         <PickList
           label="Play"
           value={play.id}
-          options={playbook.plays.map(({ id, name, archived }) => ({ value: id, text: archived === true ? `${name} (put away)` : name }))}
+          options={playbook.plays.map(({ id, name, archived }) => ({
+            value: id,
+            text: archived === true ? `${name} (put away)` : name,
+          }))}
           onChange={(id) => change({ play: id })}
         />
         <Absences playbook={playbook} />
@@ -48,9 +52,10 @@ export function LineUpView(): ReactNode {
         ))}
       </div>
       <p className={styles.unit}>
-        <b>Points</b> are grades: how far a man stands above the usual 3, times what the spot asks for, 0 to 3, in feeding, shooting, finishing
-        inside and handling. The wrong hand costs 1.5 points for each that the spot asks in shooting and feeding, a pole 1.5 of each skill. They
-        rank men for a spot, and are not goals. Readings do not count in them: for the best six a man’s grades say what he can do.
+        <b>Points</b> are grades: how far a man stands above the usual 3, times what the spot asks for, 0 to 3, in
+        feeding, shooting, finishing inside and handling. The wrong hand costs 1.5 points for each that the spot asks in
+        shooting and feeding, a pole 1.5 of each skill. They rank men for a spot, and are not goals. Readings do not
+        count in them: for the best six a man’s grades say what he can do.
       </p>
       <DepthSpots playbook={playbook} spots={spotsOf('right')} mirrored={spotsOf('left')} />
     </section>
@@ -74,7 +79,9 @@ function Absences({ playbook }: { readonly playbook: Playbook }): ReactNode {
             aria-label={`${name} is absent today`}
             onClick={() =>
               store.edit(`${player.absent === true ? 'note the return' : 'note the absence'} of ${name}`, (current) =>
-                editPlayer(current, current.team.roster.indexOf(player), (man) => absentColumn.put(man, man.absent !== true)),
+                editPlayer(current, current.team.roster.indexOf(player), (man) =>
+                  absentColumn.put(man, man.absent !== true),
+                ),
               )
             }
           >

@@ -42,6 +42,7 @@ export function reasonsText({ reasons, pinned }: SpotMan): string {
 /** Those of the roster who can stand at a spot at all: everybody but goalkeepers, each number once. */
 export function fieldMen(roster: readonly Player[]): readonly Player[] {
   return roster.filter(
-    (player, i) => toCandidate(player).crosse !== 'goalkeeper' && roster.findIndex(({ number }) => number === player.number) === i,
+    (player, i) =>
+      toCandidate(player).crosse !== 'goalkeeper' && roster.findIndex(({ number }) => number === player.number) === i,
   );
 }

@@ -16,18 +16,26 @@ const measurements: NonNullable<Player['measured']> = {
 /** Whether any gift of the athlete moves with the grade. */
 function gradeCounts(measured: Player['measured'], skill: string): boolean {
   const athlete = (grade: number) => {
-    const player: Player = { number: 7, name: 'Noel', hand: 'left', grades: { [skill]: grade }, ...(measured && { measured }) };
+    const player: Player = {
+      number: 7,
+      name: 'Noel',
+      hand: 'left',
+      grades: { [skill]: grade },
+      ...(measured && { measured }),
+    };
     return JSON.stringify(createAthlete(toAthlete(demoPlaybook, player)));
   };
   return athlete(1) !== athlete(5);
 }
 
 // The engine itself is the witness: the sentence must say what `createAthlete` does with the grade.
-const cases = skillNames.flatMap((skill) => [
-  ...Object.entries(measurements).map(([name, value]) => [skill, { [name]: value }] as const),
-  [skill, measurements] as const,
-  [skill, { shotSpeedMph: [60], onGoal: { hits: 30, shots: 50 } }] as const,
-]);
+const both = { shotSpeedMph: [60], onGoal: { hits: 30, shots: 50 } };
+const combinations: readonly NonNullable<Player['measured']>[] = [
+  ...Object.entries(measurements).map(([name, value]) => ({ [name]: value })),
+  measurements,
+  both,
+];
+const cases = skillNames.flatMap((skill) => combinations.map((measured) => [skill, measured] as const));
 
 describe('a grade beside a measurement', () => {
   it.each(cases)('%s with %j counts as the sentence says', (skill, measured) => {
@@ -36,6 +44,7 @@ describe('a grade beside a measurement', () => {
   });
 
   it('counts alone where nothing is measured', () => {
-    for (const skill of skillNames) expect(measuredInstead({ number: 7, name: 'Noel', hand: 'left' }, skill)).toBeUndefined();
+    for (const skill of skillNames)
+      expect(measuredInstead({ number: 7, name: 'Noel', hand: 'left' }, skill)).toBeUndefined();
   });
 });

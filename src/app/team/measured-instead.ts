@@ -18,13 +18,22 @@ export function measuredInstead({ measured }: Player, skill: Skill): MeasuredIns
     case 'handle':
       return measured.wallBallIn30s && whole('His wall ball counts instead of this grade.');
     case 'feed':
-      return measured.wallBallIn30s && part('His wall ball says how quickly he passes on; this grade still says how well he aims.');
+      return (
+        measured.wallBallIn30s &&
+        part('His wall ball says how quickly he passes on; this grade still says how well he aims.')
+      );
     case 'pass':
-      return measured.passSpeedMph && part('His readings say how fast he passes; this grade still says how well he aims.');
+      return (
+        measured.passSpeedMph && part('His readings say how fast he passes; this grade still says how well he aims.')
+      );
     case 'shoot':
-      if (measured.shotSpeedMph && measured.onGoal) return whole('His shot readings and his shots on goal count instead of this grade.');
-      if (measured.shotSpeedMph) return part('His readings say how fast he shoots; this grade still says how well he aims.');
-      return measured.onGoal && part('His shots on goal say how well he aims; this grade still says how fast he shoots.');
+      if (measured.shotSpeedMph && measured.onGoal)
+        return whole('His shot readings and his shots on goal count instead of this grade.');
+      if (measured.shotSpeedMph)
+        return part('His readings say how fast he shoots; this grade still says how well he aims.');
+      return (
+        measured.onGoal && part('His shots on goal say how well he aims; this grade still says how fast he shoots.')
+      );
     case 'inside':
     case 'offHand':
     case 'sense':

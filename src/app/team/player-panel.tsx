@@ -113,7 +113,9 @@ export function PlayerPanel({ editor, row, onClose }: PlayerPanelProps): ReactNo
       </div>
       <section className={styles.part} aria-label="Grades">
         <h3>Grades</h3>
-        <p className={styles.summary}>1 weakest of his level, 5 best. Without one, the usual 3 counts. Press a step again to take it back.</p>
+        <p className={styles.summary}>
+          1 weakest of his level, 5 best. Without one, the usual 3 counts. Press a step again to take it back.
+        </p>
         {skillNames.map((skill) => (
           <GradeSteps
             key={skill}
@@ -121,7 +123,9 @@ export function PlayerPanel({ editor, row, onClose }: PlayerPanelProps): ReactNo
             about={skillWords[skill].moves}
             instead={measuredInstead(player, skill)?.sentence}
             grade={player.grades?.[skill]}
-            onGrade={(grade) => edit(`grade ${skillWords[skill].name.toLowerCase()}`, (man) => withGrade(man, skill, grade))}
+            onGrade={(grade) =>
+              edit(`grade ${skillWords[skill].name.toLowerCase()}`, (man) => withGrade(man, skill, grade))
+            }
           />
         ))}
       </section>
@@ -132,7 +136,9 @@ export function PlayerPanel({ editor, row, onClose }: PlayerPanelProps): ReactNo
         className={styles.out ?? ''}
         onClick={() => {
           change({ open: undefined });
-          store.edit(`take ${nameOf(player)} out`, (playbook) => removePlayer(playbook, playbook.team.roster.indexOf(player)));
+          store.edit(`take ${nameOf(player)} out`, (playbook) =>
+            removePlayer(playbook, playbook.team.roster.indexOf(player)),
+          );
         }}
       >
         Take {nameOf(player)} out of the roster

@@ -65,7 +65,12 @@ export function ReadingList({ player, name, onEdit }: ReadingListProps): ReactNo
               <li key={index}>
                 <Button
                   aria-label={`Take out ${text} ${unit}`}
-                  onClick={() => put('take out a reading', values.filter((_, i) => i !== index))}
+                  onClick={() =>
+                    put(
+                      'take out a reading',
+                      values.filter((_, i) => i !== index),
+                    )
+                  }
                 >
                   {text}
                   <X aria-hidden="true" />

@@ -6,7 +6,11 @@ const units = { speed: 'mph', height: 'ftIn' } as const;
 const man = (measured: Player['measured']): Player => ({ number: 7, name: 'Noel', hand: 'left', measured });
 
 /** The number after "Counts as". */
-function countsAs(measured: Player['measured'], name: 'shotSpeedMph' | 'sprint20ydSeconds', speed: 'mph' | 'kmh' = 'mph'): number {
+function countsAs(
+  measured: Player['measured'],
+  name: 'shotSpeedMph' | 'sprint20ydSeconds',
+  speed: 'mph' | 'kmh' = 'mph',
+): number {
   const text = readingSummary(demoPlaybook, man(measured), name, { ...units, speed });
   return Number(/Counts as ([\d.]+)/.exec(text ?? '')?.[1]);
 }

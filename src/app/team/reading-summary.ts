@@ -2,14 +2,19 @@ import { createAthlete, levelMean, sprintTime, toMph } from '../../engine/index.
 import { type Playbook, type Player, toAthlete } from '../../playbook/index.ts';
 import { shown } from './cell-text.ts';
 import { type MeasuredName, type ReadingName, unitText } from './roster-columns.ts';
-import { levelWords } from './team-words.ts';
 import type { Units } from './team-state.ts';
+import { levelWords } from './team-words.ts';
 
 /**
  * What readings count as, in a sentence: their mean, drawn toward what is usual at his level, the more the fewer they are.
  * Undefined without readings, and for readings that nobody can have (the roster says so itself).
  */
-export function readingSummary(playbook: Playbook, player: Player, name: MeasuredName, units: Units): string | undefined {
+export function readingSummary(
+  playbook: Playbook,
+  player: Player,
+  name: MeasuredName,
+  units: Units,
+): string | undefined {
   const value = player.measured?.[name];
   if (value === undefined) return undefined;
   const level = player.level ?? playbook.team.level;
@@ -23,9 +28,23 @@ export function readingSummary(playbook: Playbook, player: Player, name: Measure
         return drawn(value as number[], sprintTime(athlete.topSpeed, athlete.drag), usualTime, name, units, usual);
       }
       case 'passSpeedMph':
-        return drawn(value as number[], toMph(athlete.passSpeed), toMph(levelMean(level, 'passSpeed')), name, units, usual);
+        return drawn(
+          value as number[],
+          toMph(athlete.passSpeed),
+          toMph(levelMean(level, 'passSpeed')),
+          name,
+          units,
+          usual,
+        );
       case 'shotSpeedMph':
-        return drawn(value as number[], toMph(athlete.shotSpeed), toMph(levelMean(level, 'shotSpeed')), name, units, usual);
+        return drawn(
+          value as number[],
+          toMph(athlete.shotSpeed),
+          toMph(levelMean(level, 'shotSpeed')),
+          name,
+          units,
+          usual,
+        );
       case 'wallBallIn30s': {
         const odds = Math.round(athlete.catching * 100);
         return `${triesText(value as number[], 'count', units)} Counts as ${odds} of 100 easy passes caught; ${Math.round(levelMean(level, 'catching') * 100)} are ${usual}.`;
@@ -43,7 +62,14 @@ export function readingSummary(playbook: Playbook, player: Player, name: Measure
   }
 }
 
-function drawn(values: readonly number[], counts: number, usualValue: number, name: ReadingName, units: Units, usual: string): string {
+function drawn(
+  values: readonly number[],
+  counts: number,
+  usualValue: number,
+  name: ReadingName,
+  units: Units,
+  usual: string,
+): string {
   const kind = name === 'sprint20ydSeconds' ? 'seconds' : 'speed';
   const text = (value: number): string => `${shown(value, kind, units.speed)} ${unitText(kind, units.speed)}`;
   return `${triesText(values, kind, units)} Counts as ${text(counts)}: drawn toward ${text(usualValue)}, which is ${usual}, the less the more readings there are.`;

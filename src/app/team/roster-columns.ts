@@ -12,8 +12,8 @@ import {
   readOnGoal,
   readReadings,
 } from './cell-text.ts';
-import { crosseWords, handWords, levelWords, roleWords, type Skill, skillNames, skillWords } from './team-words.ts';
 import type { RosterColumns, Units } from './team-state.ts';
+import { crosseWords, handWords, levelWords, roleWords, type Skill, skillNames, skillWords } from './team-words.ts';
 
 type Measured = NonNullable<Player['measured']>;
 export type MeasuredName = keyof Measured;
@@ -59,7 +59,17 @@ export type RosterColumn = TextColumn | ChoiceColumn | CheckColumn;
 /** The columns of the roster's table, left to right. */
 export function rosterColumns(shown: RosterColumns, units: Units): readonly RosterColumn[] {
   const middle = shown === 'grades' ? skillNames.map(gradeColumn) : measuredColumns(units);
-  return [numberColumn, nameColumn, handColumn, roleColumn, levelColumn, crosseColumn, ...middle, absentColumn, notesColumn];
+  return [
+    numberColumn,
+    nameColumn,
+    handColumn,
+    roleColumn,
+    levelColumn,
+    crosseColumn,
+    ...middle,
+    absentColumn,
+    notesColumn,
+  ];
 }
 
 export const numberColumn: TextColumn = {
@@ -181,13 +191,14 @@ export function withGrade({ grades, ...player }: Player, skill: Skill, grade: nu
 export const readingNames = ['sprint20ydSeconds', 'passSpeedMph', 'shotSpeedMph', 'wallBallIn30s'] as const;
 export type ReadingName = (typeof readingNames)[number];
 
-export const readingWords: Readonly<Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingUnit }>> =
-  {
-    sprint20ydSeconds: { head: '20 yd', name: 'Sprint over 20 yards', unit: 'seconds' },
-    passSpeedMph: { head: 'Pass', name: 'Speed of his passes', unit: 'speed' },
-    shotSpeedMph: { head: 'Shot', name: 'Speed of his shots', unit: 'speed' },
-    wallBallIn30s: { head: 'Wall ball', name: 'Catches off a wall in 30 seconds', unit: 'count' },
-  };
+export const readingWords: Readonly<
+  Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingUnit }>
+> = {
+  sprint20ydSeconds: { head: '20 yd', name: 'Sprint over 20 yards', unit: 'seconds' },
+  passSpeedMph: { head: 'Pass', name: 'Speed of his passes', unit: 'speed' },
+  shotSpeedMph: { head: 'Shot', name: 'Speed of his shots', unit: 'speed' },
+  wallBallIn30s: { head: 'Wall ball', name: 'Catches off a wall in 30 seconds', unit: 'count' },
+};
 
 export function unitText(unit: ReadingUnit, speed: Units['speed']): string {
   if (unit === 'seconds') return 's';
@@ -211,7 +222,10 @@ export function readingColumn(name: ReadingName, { speed }: Units): TextColumn {
     form: 'words',
     print: ({ measured }) => printReadings(measured?.[name], words.unit, speed),
     read: (text) =>
-      mapRead(readReadings(text, words.unit, speed), (values) => (player) => withMeasured(player, name, values && [...values])),
+      mapRead(
+        readReadings(text, words.unit, speed),
+        (values) => (player) => withMeasured(player, name, values && [...values]),
+      ),
   };
 }
 

@@ -34,7 +34,9 @@ export function removePlayer(playbook: Playbook, index: number): Playbook {
 export function sortByNumber(playbook: Playbook): Playbook {
   const { roster } = playbook.team;
   const sorted = [...roster].sort((one, other) => one.number - other.number);
-  return sorted.every((player, i) => player === roster[i]) ? playbook : withTeam(playbook, { ...playbook.team, roster: sorted });
+  return sorted.every((player, i) => player === roster[i])
+    ? playbook
+    : withTeam(playbook, { ...playbook.team, roster: sorted });
 }
 
 export type Depth = NonNullable<Team['depth']>;
@@ -43,7 +45,12 @@ export type Depth = NonNullable<Team['depth']>;
  * The depth chart with another number for a man, so that he keeps his place in it; as it is while another man wears the old number too.
  * Always from the chart as it was before the typing: on its way from 11 to 12 a number passes 1, which another man may wear.
  */
-export function renumbered(depth: Depth | undefined, others: readonly Player[], from: number, to: number): Depth | undefined {
+export function renumbered(
+  depth: Depth | undefined,
+  others: readonly Player[],
+  from: number,
+  to: number,
+): Depth | undefined {
   if (others.some(({ number }) => number === from)) return depth;
   return mapDepth(depth, (numbers) => numbers.map((number) => (number === from ? to : number)));
 }

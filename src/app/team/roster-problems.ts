@@ -17,9 +17,11 @@ export function rosterProblems(playbook: Playbook, columns: readonly RosterColum
       if (read.kind === 'problem') problems.set(column.id, read.text);
     }
     const other = roster.find(({ number }, i) => i !== index && number === player.number);
-    if (other !== undefined) problems.set('number', `${nameOf(other)} wears ${player.number} too. Give one of them another number.`);
+    if (other !== undefined)
+      problems.set('number', `${nameOf(other)} wears ${player.number} too. Give one of them another number.`);
     if (player.name.trim() === '') problems.set('name', 'He has no name yet: a first name or a short one will do.');
-    for (const name of oddMeasurements(playbook, player)) problems.set(`measured ${name}`, oddSentence(playbook, player));
+    for (const name of oddMeasurements(playbook, player))
+      problems.set(`measured ${name}`, oddSentence(playbook, player));
     return problems;
   });
 }
@@ -43,7 +45,10 @@ function oddMeasurements(playbook: Playbook, player: Player): readonly string[] 
   const before = known.get(measured);
   if (before?.level === level) return before.odd;
   const odd = Object.entries(measured)
-    .filter(([name, value]) => value !== undefined && !canBe(playbook, { ...player, grades: undefined, measured: { [name]: value } }))
+    .filter(
+      ([name, value]) =>
+        value !== undefined && !canBe(playbook, { ...player, grades: undefined, measured: { [name]: value } }),
+    )
     .map(([name]) => name);
   known.set(measured, { level, odd });
   return odd;

@@ -1,11 +1,19 @@
 import { Ellipsis } from 'lucide-react';
-import { type ClipboardEvent, type FocusEvent, type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import {
+  type ClipboardEvent,
+  type FocusEvent,
+  type KeyboardEvent,
+  type ReactNode,
+  useEffect,
+  useRef,
+  useState,
+} from 'react';
 import { limits } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { useDesk } from '../shell/desk.tsx';
 import { type CellPlace, gridStep } from './grid-step.ts';
-import type { ChoiceColumn, RosterColumn } from './roster-columns.ts';
 import { nextByLetter } from './next-by-letter.ts';
+import type { ChoiceColumn, RosterColumn } from './roster-columns.ts';
 import { nameOf } from './roster-problems.ts';
 import styles from './roster-table.module.css';
 import { draftKey, useTeam } from './team-state.ts';
@@ -68,7 +76,8 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
     const caret = caretOf(event.target);
     const size = { rows: rows.length, columns: columns.length + 1 };
     const next = gridStep(place, { key: event.key, shift: event.shiftKey, command, ...caret }, anchor.current, size);
-    if (event.altKey || next === undefined || (event.target instanceof HTMLButtonElement && event.key === 'Enter')) return;
+    if (event.altKey || next === undefined || (event.target instanceof HTMLButtonElement && event.key === 'Enter'))
+      return;
     event.preventDefault();
     anchor.current = next.column;
     focusCell(table.current, next);
@@ -81,10 +90,17 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
   };
   return (
     <div className={styles.frame}>
-      <table className={styles.table} ref={table} onFocus={onFocus} onBlur={() => setAt(undefined)} onKeyDown={onKeyDown} onPaste={onPaste}>
+      <table
+        className={styles.table}
+        ref={table}
+        onFocus={onFocus}
+        onBlur={() => setAt(undefined)}
+        onKeyDown={onKeyDown}
+        onPaste={onPaste}
+      >
         <caption className="spoken">
-          The roster. Tab and the arrow keys go from cell to cell, Enter goes down, a letter chooses from a list, Escape takes back what was
-          typed in a cell. Type in the last row to add a man.
+          The roster. Tab and the arrow keys go from cell to cell, Enter goes down, a letter chooses from a list, Escape
+          takes back what was typed in a cell. Type in the last row to add a man.
         </caption>
         <thead>
           <tr>
@@ -94,7 +110,8 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
                 scope="col"
                 className={column.id.startsWith('grade ') ? styles.middle : undefined}
                 title={column.name}
-                style={{ minWidth: `${column.width}rem` }}>
+                style={{ minWidth: `${column.width}rem` }}
+              >
                 {column.head}
               </th>
             ))}
@@ -142,7 +159,8 @@ function RosterRow({ editor, row, rowKey, isAt, isOpen, typing, onTyping, onAnch
   const player = editor.roster[row];
   const who = player === undefined ? 'new man' : nameOf(player);
   const problems = problemsIn(editor, row, rowKey).filter(
-    ({ column }) => draftKey(rowKey, column.id) !== typing && !(isAt && column.id === 'name') && !(isAt && player === undefined),
+    ({ column }) =>
+      draftKey(rowKey, column.id) !== typing && !(isAt && column.id === 'name') && !(isAt && player === undefined),
   );
   const sentences = problems.length > 0 ? `${rowKey}-problems` : undefined;
   return (
@@ -204,7 +222,17 @@ interface RosterCellProps {
   readonly onTyping: (cell: string | undefined) => void;
 }
 
-function RosterCell({ editor, row, rowKey, column, place, label, hasProblem, describedBy, onTyping }: RosterCellProps): ReactNode {
+function RosterCell({
+  editor,
+  row,
+  rowKey,
+  column,
+  place,
+  label,
+  hasProblem,
+  describedBy,
+  onTyping,
+}: RosterCellProps): ReactNode {
   const player = editor.roster[row];
   const choose = (choice: ChoiceColumn, value: string): void =>
     editor.edit(rowKey, `choose ${choice.head.toLowerCase()}`, (man) => choice.put(man, value));
@@ -239,7 +267,10 @@ function RosterCell({ editor, row, rowKey, column, place, label, hasProblem, des
           onChange={({ target }) => choose(column, target.value)}
           onKeyDown={(event) => {
             // Browsers differ in what a letter does to a closed list; here it chooses at once.
-            const found = event.ctrlKey || event.metaKey || event.altKey ? undefined : nextByLetter(column.options, event.currentTarget.value, event.key);
+            const found =
+              event.ctrlKey || event.metaKey || event.altKey
+                ? undefined
+                : nextByLetter(column.options, event.currentTarget.value, event.key);
             if (found === undefined) return;
             event.preventDefault();
             choose(column, found);
@@ -263,7 +294,9 @@ function RosterCell({ editor, row, rowKey, column, place, label, hasProblem, des
             disabled={player === undefined}
             checked={player !== undefined && column.isOn(player)}
             onChange={({ target }) =>
-              editor.edit(rowKey, target.checked ? 'note the absence' : 'note the return', (man) => column.put(man, target.checked))
+              editor.edit(rowKey, target.checked ? 'note the absence' : 'note the return', (man) =>
+                column.put(man, target.checked),
+              )
             }
           />
         </label>

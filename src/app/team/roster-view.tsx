@@ -39,8 +39,9 @@ export function RosterView(): ReactNode {
     <section className={styles.view} aria-label="Roster">
       {roster.length === 0 && (
         <p className={styles.empty}>
-          <b>Nobody is on the roster yet.</b> {isPhone ? 'Add a man' : 'Type the first man into the row below'}, paste the table that you
-          have in a spreadsheet, or open a CSV file. Number, name and hand are enough to begin with; grades can come later.
+          <b>Nobody is on the roster yet.</b> {isPhone ? 'Add a man' : 'Type the first man into the row below'}, paste
+          the table that you have in a spreadsheet, or open a CSV file. Number, name and hand are enough to begin with;
+          grades can come later.
         </p>
       )}
       <div className={styles.tools}>

@@ -24,11 +24,13 @@ export function SideCard({ playbook, lineUp, spots }: SideCardProps): ReactNode 
         <h2>{title}</h2>
         {lineUp.kind === 'lineUp' && <span className={styles.worth}>{pointsText(lineUp.worth)} together</span>}
       </header>
-      {lineUp.kind === 'unread' && <p>This play cannot be read as it stands. Mend it in the Play place, then its spots can be filled.</p>}
+      {lineUp.kind === 'unread' && (
+        <p>This play cannot be read as it stands. Mend it in the Play place, then its spots can be filled.</p>
+      )}
       {lineUp.kind === 'short' && (
         <p>
-          {lineUp.missing === 1 ? 'One more field player is' : `${lineUp.missing} more field players are`} needed for six: add them to the roster, or
-          have somebody back who is absent.
+          {lineUp.missing === 1 ? 'One more field player is' : `${lineUp.missing} more field players are`} needed for
+          six: add them to the roster, or have somebody back who is absent.
         </p>
       )}
       {lineUp.kind === 'lineUp' && (
@@ -83,7 +85,9 @@ function SpotRow({ playbook, man, absence }: SpotRowProps): ReactNode {
         tone="plain"
         pressed={man.pinned}
         aria-label={man.pinned ? `${name} is fixed at ${man.spot}` : `Fix ${name} at ${man.spot}`}
-        title={man.pinned ? 'Fixed here: press to let the best six decide' : 'Fix him here, in every play with this spot'}
+        title={
+          man.pinned ? 'Fixed here: press to let the best six decide' : 'Fix him here, in every play with this spot'
+        }
         icon={<Pin aria-hidden="true" />}
         onClick={fix}
       />

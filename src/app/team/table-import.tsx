@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { readRosterTable, type RosterReading, takeInPlayers } from '../../playbook/index.ts';
+import { type RosterReading, readRosterTable, takeInPlayers } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
 import { Segments } from '../controls/segments.tsx';
@@ -76,7 +76,13 @@ export function TableImport({ text: given, onClose }: TableImportProps): ReactNo
   );
 }
 
-function Preview({ cells, reading }: { readonly cells: readonly (readonly string[])[]; readonly reading: RosterReading }): ReactNode {
+function Preview({
+  cells,
+  reading,
+}: {
+  readonly cells: readonly (readonly string[])[];
+  readonly reading: RosterReading;
+}): ReactNode {
   const { columns, problems, hasHeader } = reading;
   const width = Math.max(columns.length, ...cells.map((row) => row.length));
   const places = Array.from({ length: width }, (_, i) => i);
@@ -84,7 +90,9 @@ function Preview({ cells, reading }: { readonly cells: readonly (readonly string
   return (
     <>
       <p className={styles.says}>
-        {hasHeader ? 'The first row names the columns.' : 'There is no header: the columns were told apart by what stands in them.'}{' '}
+        {hasHeader
+          ? 'The first row names the columns.'
+          : 'There is no header: the columns were told apart by what stands in them.'}{' '}
         {notes.length > 0 && hasHeader && notes.map(({ message }) => message).join(' ')}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}

@@ -4,12 +4,47 @@ import { decodeTable, readTableText, rosterCsv } from './table-text.ts';
 
 describe('the cells of a table', () => {
   it.each([
-    ['parted by tabs', '7\tArden, Noel\t58; 61\r\n9\tLou\t', [['7', 'Arden, Noel', '58; 61'], ['9', 'Lou', '']]],
-    ['parted by commas', 'No,Name\n7,"Arden, Noel"\n', [['No', 'Name'], ['7', 'Arden, Noel']]],
-    ['parted by semicolons', 'No;Name\n7;Noel', [['No', 'Name'], ['7', 'Noel']]],
-    ['after a byte order mark', '\uFEFFNo,Name\n7,Noel', [['No', 'Name'], ['7', 'Noel']]],
+    [
+      'parted by tabs',
+      '7\tArden, Noel\t58; 61\r\n9\tLou\t',
+      [
+        ['7', 'Arden, Noel', '58; 61'],
+        ['9', 'Lou', ''],
+      ],
+    ],
+    [
+      'parted by commas',
+      'No,Name\n7,"Arden, Noel"\n',
+      [
+        ['No', 'Name'],
+        ['7', 'Arden, Noel'],
+      ],
+    ],
+    [
+      'parted by semicolons',
+      'No;Name\n7;Noel',
+      [
+        ['No', 'Name'],
+        ['7', 'Noel'],
+      ],
+    ],
+    [
+      'after a byte order mark',
+      '\uFEFFNo,Name\n7,Noel',
+      [
+        ['No', 'Name'],
+        ['7', 'Noel'],
+      ],
+    ],
     ['with a line break in quotes', '7\t"two\nlines"', [['7', 'two\nlines']]],
-    ['without empty lines', '7,Noel\n\n , \n9,Lou\n', [['7', 'Noel'], ['9', 'Lou']]],
+    [
+      'without empty lines',
+      '7,Noel\n\n , \n9,Lou\n',
+      [
+        ['7', 'Noel'],
+        ['9', 'Lou'],
+      ],
+    ],
     ['of nothing', '', []],
   ] as const)('%s', (_, text, cells) => expect(readTableText(text)).toEqual(cells));
 });

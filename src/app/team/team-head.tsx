@@ -39,7 +39,10 @@ export function TeamHead(): ReactNode {
       <PickList
         label="Rules"
         value={ruleCode ?? ''}
-        options={[{ value: '', text: `Usual for ${levelWords[level]}: ${usualRuleCode(level).name}` }, ...ruleCodeOptions]}
+        options={[
+          { value: '', text: `Usual for ${levelWords[level]}: ${usualRuleCode(level).name}` },
+          ...ruleCodeOptions,
+        ]}
         onChange={(next) => change('change the rules', (team) => withRules(team, next))}
       />
       {note !== undefined && (
@@ -49,8 +52,8 @@ export function TeamHead(): ReactNode {
       )}
       <p className={styles.kept}>
         <ShieldCheck aria-hidden="true" />
-        Names and numbers stay on this machine; nothing is sent anywhere. A file that you hand out can carry jersey numbers
-        without names.
+        Names and numbers stay on this machine; nothing is sent anywhere. A file that you hand out can carry jersey
+        numbers without names.
       </p>
     </header>
   );

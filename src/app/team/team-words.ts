@@ -28,18 +28,19 @@ export const roleWords: Readonly<Record<PlayerRole, string>> = {
 export type Skill = keyof Grades;
 
 /** The nine skills in the order of the table: his name in a column's head, and what a grade of it moves. */
-export const skillWords: Readonly<Record<Skill, { readonly short: string; readonly name: string; readonly moves: string }>> =
-  {
-    speed: { short: 'Spd', name: 'Speed', moves: 'top speed and start' },
-    catch: { short: 'Cat', name: 'Catch', moves: 'odds to catch' },
-    pass: { short: 'Pas', name: 'Pass', moves: 'speed and aim of passes' },
-    feed: { short: 'Fee', name: 'Feed', moves: 'aim and quickness of passes inside' },
-    shoot: { short: 'Sho', name: 'Shoot', moves: 'speed and aim of shots' },
-    inside: { short: 'Ins', name: 'Inside', moves: 'how quickly a catch becomes a shot' },
-    handle: { short: 'Han', name: 'Handle', moves: 'how quickly a catch becomes a pass' },
-    offHand: { short: 'Off', name: 'Off hand', moves: 'how little is lost with the other hand' },
-    sense: { short: 'Sen', name: 'Sense', moves: 'how early he sees things, how few fakes he bites on' },
-  };
+export const skillWords: Readonly<
+  Record<Skill, { readonly short: string; readonly name: string; readonly moves: string }>
+> = {
+  speed: { short: 'Spd', name: 'Speed', moves: 'top speed and start' },
+  catch: { short: 'Cat', name: 'Catch', moves: 'odds to catch' },
+  pass: { short: 'Pas', name: 'Pass', moves: 'speed and aim of passes' },
+  feed: { short: 'Fee', name: 'Feed', moves: 'aim and quickness of passes inside' },
+  shoot: { short: 'Sho', name: 'Shoot', moves: 'speed and aim of shots' },
+  inside: { short: 'Ins', name: 'Inside', moves: 'how quickly a catch becomes a shot' },
+  handle: { short: 'Han', name: 'Handle', moves: 'how quickly a catch becomes a pass' },
+  offHand: { short: 'Off', name: 'Off hand', moves: 'how little is lost with the other hand' },
+  sense: { short: 'Sen', name: 'Sense', moves: 'how early he sees things, how few fakes he bites on' },
+};
 
 export const skillNames = Object.keys(skillWords) as readonly Skill[];
 

@@ -20,8 +20,21 @@ export interface TextCellProps {
 }
 
 /** A cell that is typed in: all of it is marked on coming, so that typing replaces it. */
-export function TextCell({ column, player, place, text, label, hasProblem, describedBy, onText, onLeave }: TextCellProps): ReactNode {
-  const instead = player === undefined || !column.id.startsWith('grade ') ? undefined : measuredInstead(player, column.id.slice(6) as Skill);
+export function TextCell({
+  column,
+  player,
+  place,
+  text,
+  label,
+  hasProblem,
+  describedBy,
+  onText,
+  onLeave,
+}: TextCellProps): ReactNode {
+  const instead =
+    player === undefined || !column.id.startsWith('grade ')
+      ? undefined
+      : measuredInstead(player, column.id.slice(6) as Skill);
   // A grade also stands as a bar under its figure.
   const grade = column.id.startsWith('grade ') && text !== '' ? Number(text) : Number.NaN;
   return (

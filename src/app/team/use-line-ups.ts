@@ -1,6 +1,13 @@
 import { useMemo } from 'react';
 import type { Play } from '../../engine/index.ts';
-import { lineUps, type Playbook, type PlayEntry, type Side, type SideLineUp, toEnginePlay } from '../../playbook/index.ts';
+import {
+  lineUps,
+  type Playbook,
+  type PlayEntry,
+  type Side,
+  type SideLineUp,
+  toEnginePlay,
+} from '../../playbook/index.ts';
 import { useTeam } from './team-state.ts';
 
 /** The chosen play with its best six for both sides; undefined when the playbook has no play. */
@@ -33,7 +40,8 @@ export function useLineUps(playbook: Playbook): ChosenLineUps | undefined {
 // While a number is typed two men may wear the same one, and a line-up tells men apart by their numbers.
 function oneEach(playbook: Playbook): { readonly one: Playbook; readonly twice: readonly number[] } {
   const { roster } = playbook.team;
-  const isFirst = (index: number): boolean => roster.findIndex(({ number }) => number === roster[index]!.number) === index;
+  const isFirst = (index: number): boolean =>
+    roster.findIndex(({ number }) => number === roster[index]!.number) === index;
   const kept = roster.filter((_, i) => isFirst(i));
   if (kept.length === roster.length) return { one: playbook, twice: [] };
   const twice = [...new Set(roster.flatMap(({ number }, i) => (isFirst(i) ? [] : [number])))];
