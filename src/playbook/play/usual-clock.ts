@@ -82,14 +82,17 @@ function runWay(man: ScriptMan, from: Moving, points: readonly Point[], effort: 
   const motion = new Float64Array(motionStride);
   motion.set([from.x, from.y, from.vx, from.vy]);
   const frames: { readonly moving: Moving; readonly left: number }[] = [];
-  let leg = 0;
+  /** What is left of the way behind each of its points. */
+  const after = points.map((_, i) => lengthOf(points.slice(i)));
   const last = points.length - 1;
   const end = points[last]!;
+  let leg = 0;
   while (frames.length * step < longestRun) {
-    const [x, y, vx, vy] = motion as unknown as [number, number, number, number];
-    const left = lengthOf([{ x, y }, ...points.slice(leg)]);
-    frames.push({ moving: { x, y, vx, vy }, left });
-    const toNext = Math.hypot(points[leg]!.x - x, points[leg]!.y - y);
+    const x = motion[0]!;
+    const y = motion[1]!;
+    const next = points[leg]!;
+    const toNext = Math.hypot(next.x - x, next.y - y);
+    frames.push({ moving: { x, y, vx: motion[2]!, vy: motion[3]! }, left: toNext + after[leg]! });
     if (leg === last && toNext < arrivalRadius) break;
     if (leg < last && toNext < waypointRadius) leg++;
     stepToward(movers, motion, 0, points[leg]!.x, points[leg]!.y, leg === last ? 1 : 0, effort);
