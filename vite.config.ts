@@ -1,12 +1,13 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { threadsInOneBuild } from './scripts/vite/threads-in-one-build.ts';
 
 // The workbench: src/app becomes dist/app, a folder of files that needs no network once it is open.
 export default defineConfig({
   root: 'src/app',
   base: './',
-  plugins: [react(), keepOffline()],
+  plugins: [react(), threadsInOneBuild(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/app',

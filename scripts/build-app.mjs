@@ -16,6 +16,7 @@ const sources = [
   'tsconfig.base.json',
   'package-lock.json',
   'scripts/build-app.mjs',
+  'scripts/vite',
 ];
 
 /** Builds the workbench into dist/app when its sources changed since the last time; false when it does not compile. */
