@@ -51,7 +51,7 @@ export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field
 export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
 export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
-export { type ForcedTrial, forceLooks } from './looks/force-looks.ts';
+export { type ForcedGoals, type ForcedTrial, forceLooks, playForced } from './looks/force-looks.ts';
 export { type ShotHeat, shotHeat } from './looks/heat.ts';
 export { type OwnThrowSummary, summarizeThrows } from './looks/own-throws.ts';
 export { passStyleOf } from './looks/pass-style.ts';
@@ -115,7 +115,7 @@ export {
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
 export { type Comparison, compareTallies } from './trials/compare.ts';
 export { complexityOf } from './trials/complexity.ts';
-export { compareGoals, estimateGoals, type GoalChange } from './trials/estimate-goals.ts';
+export { compareGoals, estimateGoals, estimateOdds, type GoalChange } from './trials/estimate-goals.ts';
 export { canonicalJson, inputHash } from './trials/input-hash.ts';
 export type * from './trials/report.ts';
 export { describeLook, type FoundLooks, type Reported, reportScheme } from './trials/report-scheme.ts';

@@ -3,7 +3,7 @@ import {
   type ChanceState,
   compileChance,
   createChanceState,
-  forceLooks,
+  playForced,
   recordTrace,
   runTrials,
   shotHeat,
@@ -26,7 +26,7 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
     case 'watch':
       return { kind: 'watch', watched: watchPlay(model, state, request.range.from, request.range.to) };
     case 'force':
-      return { kind: 'force', goals: forceLooks(model, state, request.trials) };
+      return { kind: 'force', forced: playForced(model, state, request.trials) };
     case 'trace':
       if (request.of === 'script') {
         return { kind: 'trace', of: 'script', cast, script: traceScript(model, state, request.trial) ?? null };

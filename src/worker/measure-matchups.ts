@@ -129,7 +129,8 @@ async function forceAll(
   );
   const answers = await ask(asked.map(({ request }) => request));
   const goals: number[][] = setups.map(() => []);
-  for (const [at, { index }] of asked.entries()) goals[index]!.push(...expectKind(answers[at]!, 'force').goals);
+  for (const [at, { index }] of asked.entries())
+    goals[index]!.push(...expectKind(answers[at]!, 'force').forced.goals_byForced);
   return goals;
 }
 

@@ -1,61 +1,111 @@
 import { describe, expect, it } from 'vitest';
-import { demoPlaybook, hasErrors, type Playbook, parsePlaybook } from '../playbook/index.ts';
-import { answerRequest } from './answer-request.ts';
+import { compileChance, createChanceState, runTrials } from '../engine/index.ts';
+import { demoPlaybook, type Playbook, parsePlaybook } from '../playbook/index.ts';
+import { buildMatchup, type MatchupChoice, manDownSchemeIds } from './build-matchup.ts';
 import { onePlayText } from './one-play-text.ts';
 
-const falls: Playbook = {
-  ...demoPlaybook,
-  opponents: [
-    { id: 'falls', name: 'Falls', schemes: { 'box-zone': 3, 'northgate-net': 1 }, discipline: { all: 'sharp', c: 'loose' } },
+const ownScheme = {
+  id: 'theirs',
+  name: 'Theirs',
+  men: { a: [0, 12], b: [-6, 8], c: [6, 8], d: [-3, 3], e: [3, 3] } as Record<string, [number, number]>,
+  rows: [
+    { ball: 'FAR', do: ['a ball', 'b man L', 'c man R', 'd man LL', 'e man RR'] },
+    { ball: 'TR', do: ['a ball', 'b man TL', 'c man WR', 'd man WL', 'e man C'] },
   ],
 };
+const ownSet = {
+  id: 'wide',
+  name: 'Wide',
+  spots: Object.fromEntries(
+    Object.entries({ FAR: [0, 16], L: [-12, 10], R: [12, 10], LL: [-9, 3], RR: [9, 3], C: [0, 5] }).map(([id, at]) => [
+      id,
+      { at: at as [number, number] },
+    ]),
+  ),
+};
+const full: Playbook = { ...demoPlaybook, sets: [ownSet], schemes: [...(demoPlaybook.schemes ?? []), ownScheme] };
+const [opponent] = demoPlaybook.opponents ?? [];
 
-describe('the playbook of one matchup', () => {
-  it.each([
-    ['box-zone', undefined],
-    ['box-zone', 'falls'],
-    ['northgate-net', 'falls'],
-  ])('is free of faults: %s played by %s', (scheme, opponent) => {
-    const text = onePlayText(falls, { play: 'ferry', scheme, ...(opponent && { opponent }) });
-    expect(hasErrors(parsePlaybook(text).diagnostics)).toBe(false);
+function tally(playbook: Playbook, choice: MatchupChoice) {
+  const built = buildMatchup(playbook, choice);
+  if (built.kind === 'refused') throw new Error(built.reason);
+  const model = compileChance(built.matchup, 7);
+  return runTrials(model, createChanceState(model), 0, 4);
+}
+function reduced(playbook: Playbook, choice: { play: string; scheme: string; opponent?: string }): Playbook {
+  const { value, diagnostics } = parsePlaybook(onePlayText(playbook, choice));
+  if (value === undefined) throw new Error(diagnostics.map(({ message }) => message).join(' '));
+  return value;
+}
+
+describe('the text of one play', () => {
+  const schemes = manDownSchemeIds(full);
+  it.each(schemes)('plays against %s as the whole playbook does', (scheme) => {
+    for (const { id: play } of demoPlaybook.plays) {
+      const choice = { play, scheme, side: 'right', penalty: 30, level: null } as const;
+      expect(tally(reduced(full, choice), choice)).toEqual(tally(full, choice));
+    }
   });
 
-  it('is the same for every built-in scheme, so that it is sent and read once', () => {
-    const [one, other] = ['box-zone', 'jump'].map((scheme) =>
-      onePlayText(falls, { play: 'ferry', scheme, opponent: 'falls' }),
-    );
-    expect(one).toBe(other);
+  it('plays an opponent as well as he plays', () => {
+    const loose = { ...opponent!, discipline: { all: 'loose' as const } };
+    const playbook: Playbook = { ...full, opponents: [loose] };
+    const choice = {
+      play: 'lantern',
+      scheme: 'jump',
+      opponent: loose.id,
+      side: 'left',
+      penalty: 30,
+      level: null,
+    } as const;
+    expect(tally(reduced(playbook, choice), choice)).toEqual(tally(playbook, choice));
   });
 
-  it('leaves out what is said of men of a scheme that is not asked about', () => {
-    const odd: Playbook = {
-      ...falls,
-      schemes: [{ id: 'odd', name: 'Odd', men: { q: [0, 5], r: [5, 5], s: [-5, 5] }, rows: [] }],
-      opponents: [{ id: 'falls', name: 'Falls', schemes: { odd: 1, jump: 1 }, discipline: { q: 'loose', c: 'loose' } }],
-    };
-    const text = onePlayText(odd, { play: 'ferry', scheme: 'jump', opponent: 'falls' });
-    expect(hasErrors(parsePlaybook(text).diagnostics)).toBe(false);
-    expect(JSON.parse(text).opponents[0].discipline).toEqual({ c: 'loose' });
+  const lantern = { play: 'lantern', scheme: 'jump' };
+  const [first, ...others] = demoPlaybook.plays;
+  const { roster } = demoPlaybook.team;
+  it.each<[string, Playbook]>([
+    ['other plays', { ...full, plays: [first!] }],
+    ['half of another play', { ...full, plays: [first!, { ...others[0]!, beats: [] }] }],
+    [
+      'names and notes',
+      {
+        ...full,
+        notes: 'x',
+        team: { ...full.team, name: 'Us', roster: roster.map((one) => ({ ...one, name: 'Anyone', notes: 'x' })) },
+      },
+    ],
+    [
+      'what the play is called',
+      { ...full, plays: [{ ...first!, name: 'Lamp', notes: 'x', tags: ['x'], archived: true }] },
+    ],
+    ['own schemes and sets that are not asked about', { ...full, sets: [], schemes: [] }],
+    ['opponents who are not asked about', { ...full, opponents: [] }],
+  ])('does not depend on %s', (_, playbook) => {
+    expect(onePlayText(playbook, lantern)).toBe(onePlayText(full, lantern));
   });
 
-  it('lets single men be undisciplined', () => {
-    const tally = (opponent: string | undefined) =>
-      answerRequest({
-        kind: 'tally',
-        setup: {
-          document: onePlayText(falls, { play: 'ferry', scheme: 'box-zone', ...(opponent && { opponent }) }),
-          play: 'ferry',
-          scheme: 'box-zone',
-          ...(opponent && { opponent }),
-          side: 'right',
-          penalty: 30,
-          level: null,
-          seed: 5,
-        },
-        range: { from: 0, to: 8 },
-      });
-    const [usual, loose] = [tally(undefined), tally('falls')];
-    expect(loose.kind).toBe('tally');
-    expect(loose).not.toEqual(usual);
+  it.each<[string, Playbook]>([
+    ['where a man stands', { ...full, plays: [{ ...first!, spots: { ...first!.spots, TR: [8, 12] } }, ...others] }],
+    [
+      'who is there',
+      { ...full, team: { ...full.team, roster: roster.map((one, at) => (at === 1 ? { ...one, absent: true } : one)) } },
+    ],
+    ['the rules', { ...full, settings: { ...full.settings, penaltySeconds: 45 } }],
+  ])('depends on %s', (_, playbook) => {
+    expect(onePlayText(playbook, lantern)).not.toBe(onePlayText(full, lantern));
+  });
+
+  it('names nobody', () => {
+    const text = onePlayText(full, lantern);
+    for (const { name } of roster) expect(text).not.toContain(name);
+  });
+
+  it('keeps a depth chart only for spots that are left', () => {
+    const field = roster.filter(({ crosse }) => crosse !== 'goalkeeper');
+    const depth = { FAR: [field[0]!.number], TR: [field[1]!.number] };
+    const playbook: Playbook = { ...full, team: { ...full.team, depth } };
+    expect(reduced(playbook, lantern).team.depth).toEqual({ TR: depth.TR });
+    expect(reduced(playbook, { play: 'lantern', scheme: 'theirs' }).team.depth).toEqual(depth);
   });
 });

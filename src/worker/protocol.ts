@@ -1,5 +1,6 @@
 import type {
   Athlete,
+  ForcedGoals,
   ForcedTrial,
   Level,
   Matchup,
@@ -71,7 +72,7 @@ export type WorkerAnswer =
   | { readonly kind: 'tally'; readonly tally: Tally }
   | { readonly kind: 'watch'; readonly watched: WatchedPlay }
   /** Goals from each forced look to its chance's end. */
-  | { readonly kind: 'force'; readonly goals: Uint8Array }
+  | { readonly kind: 'force'; readonly forced: ForcedGoals }
   /** `null`: the play begins in none of the trials that were tried. */
   | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
   | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }

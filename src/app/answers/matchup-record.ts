@@ -16,8 +16,8 @@ export interface MatchupRecord {
   tally: Tally | null;
   /** What was seen in the first trials, watched. */
   seen: { readonly trials: number; readonly play: WatchedPlay } | null;
-  /** Replays of looks that have been run, in the order of the plan, and what they came to when all have. */
-  replays: { readonly plan: readonly ForcedTrial[]; readonly goals: readonly number[] } | null;
+  /** Looks that are taken in trials in which they came open, and the goals of those that have been run, as odds, in the same order. */
+  replays: { readonly plan: readonly ForcedTrial[]; readonly odds: readonly number[] } | null;
   values: readonly LookValue[];
   traced: { readonly cast: Cast; readonly script: ScriptTrace | null } | null;
   /** Why there can be no answer: a plain sentence. */

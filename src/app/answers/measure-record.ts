@@ -1,4 +1,4 @@
-import { mergeTallies, planForced, summarizeLooks, type Tally, valueLooks } from '../../engine/index.ts';
+import { estimateOdds, mergeTallies, planForced, summarizeLooks, type Tally, valueLooks } from '../../engine/index.ts';
 import {
   joinWatched,
   type StopSignal,
@@ -117,16 +117,16 @@ async function replayLooks(record: MatchupRecord, work: Work): Promise<void> {
   const { windows, throws } = seen.play;
   const { perLook, looks, batch } = work.plan;
   const plan = record.replays?.plan ?? planForced(summarizeLooks(windows, seen.trials), perLook, looks, throws);
-  const done = record.replays?.goals ?? [];
-  record.replays = { plan, goals: done };
+  const done = record.replays?.odds ?? [];
+  record.replays = { plan, odds: done };
   const requests: WorkerRequest[] = [];
   for (let from = done.length; from < plan.length; from += batch.force) {
     requests.push({ kind: 'force', setup, trials: plan.slice(from, from + batch.force) });
   }
   const answers = await ask(requests, work, urgency.force);
-  const goals = [...done, ...answers.flatMap((answer) => [...expectKind(answer, 'force').goals])];
-  record.replays = { plan, goals };
-  record.values = valueLooks(plan, goals);
+  const odds = [...done, ...answers.flatMap((answer) => [...expectKind(answer, 'force').forced.odds_byForced])];
+  record.replays = { plan, odds };
+  record.values = valueLooks(plan, odds, estimateOdds);
   changed(record, work);
 }
 

@@ -1,4 +1,5 @@
 import { estimateCount } from '../statistics/estimate-count.ts';
+import type { Estimate } from '../statistics/wilson-interval.ts';
 import type { ForcedTrial } from './force-looks.ts';
 import type { LookSummary } from './summarize.ts';
 
@@ -50,11 +51,16 @@ export interface LookValue {
 }
 
 /**
- * Add up what a plan's trials scored (`forceLooks(model, state, plan)`), look by look in the plan's order.
+ * Add up what a plan's trials scored, look by look in the plan's order: the goals of `playForced(model, state, plan)`, or their odds, which
+ * `estimateOdds` has to put an interval to.
  * A look that had gone before the carrier could have seen it is thrown into what was there by then, and is worth just that.
  * RangeError when there is not one count for each trial of the plan.
  */
-export function valueLooks(plan: readonly ForcedTrial[], goals_byForced: ArrayLike<number>): LookValue[] {
+export function valueLooks(
+  plan: readonly ForcedTrial[],
+  goals_byForced: ArrayLike<number>,
+  estimate: (goals: ArrayLike<number>) => Estimate = estimateCount,
+): LookValue[] {
   if (plan.length !== goals_byForced.length) {
     throw new RangeError(`invalid goals: ${goals_byForced.length} for ${plan.length} forced trials`);
   }
@@ -66,7 +72,7 @@ export function valueLooks(plan: readonly ForcedTrial[], goals_byForced: ArrayLi
     goals_byPair.set(pair, goals);
   });
   return [...goals_byPair].map(([pair, goals]) => {
-    const { mean, low, high } = estimateCount(goals);
+    const { mean, low, high } = estimate(goals);
     const [from, to] = [Math.floor(pair / 6), pair % 6];
     return { from, to, trials: goals.length, value: mean, valueLow: low, valueHigh: high };
   });

@@ -80,6 +80,13 @@ function oddsOf(
   };
 }
 
+/** Goals with a 95 % interval from the odds of each trial, as `estimateGoals`: for what was not counted in tallies. */
+export function estimateOdds(odds_byTrial: ArrayLike<number>): Interval {
+  const moments = createMoments();
+  for (let trial = 0; trial < odds_byTrial.length; trial++) addValue(moments, odds_byTrial[trial]);
+  return intervalOf(moments);
+}
+
 function intervalOf(moments: RunningMoments): Interval {
   const { count, mean } = moments;
   // A few trials without a shot show no spread; that they had none says only that shots are rare.
