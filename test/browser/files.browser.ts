@@ -149,7 +149,7 @@ describe('the playbook as a file', () => {
         );
       await choose(page, 'assistant.json', changed(text, theirs));
       await page.getByRole('button', { name: 'Merge it with mine' }).click();
-      await page.getByText('1 change comes in by itself. Changed by both: 1 as yours.').waitFor();
+      await page.getByText('1 change comes in by itself. You decide: 1 as yours.').waitFor();
       expect(await page.getByText('Play “Quarry”').count()).toBe(1);
       await page.getByText('Lantern of the assistant').waitFor();
       await page.getByText('Play “Quarry”').click();
@@ -181,7 +181,7 @@ describe('what the playbook was before', () => {
     await page.getByText(/no team is ever a man up in games/).waitFor();
     await page.getByRole('button', { name: 'Start empty' }).click();
     await heading(page, 'Hillside').waitFor();
-    const row = page.getByRole('listitem').filter({ hasText: 'Just before it was replaced' });
+    const row = page.getByRole('listitem').filter({ hasText: 'When the page was opened' });
     await row.getByRole('button', { name: /^What changed/ }).click();
     await row.getByText('Play “Lantern”').click();
     await row.getByText('X skips to TR').waitFor();

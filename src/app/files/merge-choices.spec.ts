@@ -31,7 +31,7 @@ describe('choosing in a merge', () => {
   test('begins with mine, and says so', () => {
     const plan = disputed();
     expect(plan.conflicts.map((conflict) => choiceFor(plan, conflict))).toEqual(['mine', 'mine']);
-    expect(planWords(plan)).toBe('Nothing comes in by itself. Changed by both: 2 as yours.');
+    expect(planWords(plan)).toBe('Nothing comes in by itself. You decide: 2 as yours.');
     expect(mergedPlaybook(plan)).toEqual(plan.mine);
   });
 
@@ -55,7 +55,7 @@ describe('choosing in a merge', () => {
   test('what only they changed comes in without a question', () => {
     const plan = planMerge(renamed('Mine', 0), renamed('Theirs', 1), demoPlaybook);
     expect(plan.conflicts).toEqual([]);
-    expect(planWords(plan)).toBe('1 change comes in by itself. Nothing was changed by both.');
+    expect(planWords(plan)).toBe('1 change comes in by itself. There is nothing to decide.');
     expect(names(mergedPlaybook(plan)).slice(0, 2)).toEqual(['Mine', 'Theirs']);
   });
 

@@ -60,7 +60,7 @@ export function planWords(plan: MergePlan): string {
   const decided = (['mine', 'theirs', 'both'] as const)
     .filter((choice) => chosen(choice) > 0)
     .map((choice) => `${chosen(choice)} ${choiceWords[choice]}`);
-  const asked = conflicts.length === 0 ? 'Nothing was changed by both.' : `Changed by both: ${decided.join(', ')}.`;
+  const asked = conflicts.length === 0 ? 'There is nothing to decide.' : `You decide: ${decided.join(', ')}.`;
   return `${newsWords(comesIn.parts.length)} ${asked}`;
 }
 
