@@ -4,8 +4,8 @@ import {
   type FieldMarkings,
   fieldScene,
   type PaletteName,
-  placeWords,
   type Primitive,
+  placeWords,
   pxPerYard,
   type View,
 } from '../../render/index.ts';
@@ -110,13 +110,7 @@ export function FieldEditor(props: FieldEditorProps): ReactNode {
   );
 }
 
-function GripMark({
-  grip,
-  view,
-  selected,
-  onNudge,
-  onSelect,
-}: FieldEditorProps & { readonly grip: Grip }): ReactNode {
+function GripMark({ grip, view, selected, onNudge, onSelect }: FieldEditorProps & { readonly grip: Grip }): ReactNode {
   const { x, y } = toBox(grip.at, view);
   const isSelected = grip.kind === 'man' && grip.spot === selected;
   const keyDown = (event: KeyboardEvent): void => {

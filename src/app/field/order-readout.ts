@@ -1,4 +1,5 @@
-import type { Point, SpotId } from '../../engine/index.ts';
+import type { Level, Point, SpotId } from '../../engine/index.ts';
+import { passTime } from '../../playbook/index.ts';
 import type { FieldStep } from './grips.ts';
 import { moverOf, placeIn, type SnappedOrder } from './snap-order.ts';
 
@@ -9,9 +10,6 @@ export interface FieldReadout {
   readonly refused: boolean;
 }
 
-/** How long a pass takes from one place to another, s, from the wind-up to the catch. */
-export type PassTime = (from: Point, to: Point) => number;
-
 /**
  * What is said beside the pointer while something is held: how far he goes, how far and how long a pass to him is, on what line he
  * stands; or, with `reason`, why it may not be.
@@ -20,7 +18,7 @@ export function orderReadout(
   snapped: SnappedOrder | undefined,
   reason: string | undefined,
   step: FieldStep,
-  passTime: PassTime,
+  level: Level,
 ): FieldReadout | undefined {
   if (snapped === undefined) return undefined;
   const { order, snappedTo } = snapped;
@@ -32,7 +30,7 @@ export function orderReadout(
   const lines = [
     placeLine(at),
     ...(order.kind === 'send' || order.kind === 'tell' ? [runLine(places[order.by], at)] : []),
-    passLine(step, mover, at, passTime),
+    passLine(step, mover, at, level),
     snappedTo,
   ];
   return { at, lines: lines.filter((line) => line !== ''), refused: false };
@@ -48,12 +46,12 @@ function runLine(from: Point | undefined, to: Point): string {
 }
 
 // The man who has the ball in this step throws; to himself there is no pass.
-function passLine(step: FieldStep, mover: SpotId | undefined, at: Point, passTime: PassTime): string {
+function passLine(step: FieldStep, mover: SpotId | undefined, at: Point, level: Level): string {
   const { ball, places } = step.picture;
   const from = places[ball];
   if (from === undefined || mover === undefined || mover === ball) return '';
-  const length = Math.hypot(at.x - from.x, at.y - from.y);
-  return `pass from ${ball} ${yards(length)} yd, ${passTime(from, at).toFixed(1)} s in the air`;
+  const pass = passTime(from, at, level);
+  return `pass from ${ball} ${yards(pass.yards)} yd, ${pass.seconds.toFixed(1)} s`;
 }
 
 function yards(value: number): string {

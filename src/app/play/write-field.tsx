@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
-import { flightTime, levelMean, type Play, type Point } from '../../engine/index.ts';
+import type { Play, Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
 import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
@@ -48,9 +48,6 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   );
   const drawn = attempt !== undefined && 'play' in attempt && attempt.play !== undefined ? attempt.play : play;
   const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
-  const { level } = editor.ground;
-  const passTime = (from: Point, to: Point): number =>
-    flightTime(Math.hypot(to.x - from.x, to.y - from.y), levelMean(level, 'passSpeed'));
   const refusal = attempt !== undefined && 'reason' in attempt ? attempt.reason : undefined;
   useEffect(() => onPending(pending), [pending, onPending]);
 
@@ -94,7 +91,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
           view={view}
           palette={palette}
           selected={selected}
-          readout={orderReadout(snapped, refusal, shown, passTime)}
+          readout={orderReadout(snapped, refusal, shown, editor.ground.level)}
           aiming={aiming !== undefined}
           onTool={onTool}
           onNudge={onNudge}
