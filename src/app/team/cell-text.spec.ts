@@ -11,7 +11,7 @@ import {
   readReadings,
 } from './cell-text.ts';
 
-const valueOf = <T>(read: Read<T>): T | 'problem' => (read.kind === 'read' ? read.value : 'problem');
+const valueRead = <T>(read: Read<T>): T | 'problem' => (read.kind === 'read' ? read.value : 'problem');
 
 describe('a jersey number', () => {
   it.each([
@@ -24,7 +24,7 @@ describe('a jersey number', () => {
     ['1x', 'problem'],
     ['1.5', 'problem'],
     ['-1', 'problem'],
-  ] as const)('%j is %s', (text, value) => expect(valueOf(readJersey(text))).toBe(value));
+  ] as const)('%j is %s', (text, value) => expect(valueRead(readJersey(text))).toBe(value));
 
   it('that is none is told with what was typed', () => {
     expect(readJersey('eleven')).toMatchObject({ kind: 'problem', text: expect.stringContaining('“eleven”') });
@@ -41,7 +41,7 @@ describe('a grade', () => {
     ['0', 'problem'],
     ['5.5', 'problem'],
     ['good', 'problem'],
-  ] as const)('%j is %s', (text, value) => expect(valueOf(readGrade(text))).toBe(value));
+  ] as const)('%j is %s', (text, value) => expect(valueRead(readGrade(text))).toBe(value));
 });
 
 describe('readings', () => {
@@ -61,27 +61,27 @@ describe('readings', () => {
     ['-3', 'seconds', 'problem'],
     ['2000', 'count', 'problem'],
   ] as const)('%j as %s are %j', (text, unit, value) => {
-    expect(valueOf(readReadings(text, unit, 'mph'))).toEqual(value);
+    expect(valueRead(readReadings(text, unit, 'mph'))).toEqual(value);
   });
 
   it('in km/h are kept in mph: 60 mph are 96.56 km/h (the mile is 1.609344 km by definition)', () => {
-    expect(valueOf(readReadings('96.56', 'speed', 'kmh'))).toEqual([60]);
-    expect(valueOf(readReadings('60 mph', 'speed', 'kmh'))).toEqual([60]);
-    expect(valueOf(readReadings('96.56km/h', 'speed', 'mph'))).toEqual([60]);
+    expect(valueRead(readReadings('96.56', 'speed', 'kmh'))).toEqual([60]);
+    expect(valueRead(readReadings('60 mph', 'speed', 'kmh'))).toEqual([60]);
+    expect(valueRead(readReadings('96.56km/h', 'speed', 'mph'))).toEqual([60]);
     expect(printReadings([60], 'speed', 'kmh')).toBe('96.6');
   });
 
   it('in km/h to a tenth come back as they were typed', () => {
     for (let tenths = 300; tenths < 1800; tenths++) {
       const text = String(tenths / 10);
-      const kept = valueOf(readReadings(text, 'speed', 'kmh')) as readonly number[];
+      const kept = valueRead(readReadings(text, 'speed', 'kmh')) as readonly number[];
       expect(printReadings(kept, 'speed', 'kmh')).toBe(text);
     }
   });
 
   it('are 50 at most', () => {
-    expect(valueOf(readReadings('9 '.repeat(50), 'count', 'mph'))).toHaveLength(50);
-    expect(valueOf(readReadings('9 '.repeat(51), 'count', 'mph'))).toBe('problem');
+    expect(valueRead(readReadings('9 '.repeat(50), 'count', 'mph'))).toHaveLength(50);
+    expect(valueRead(readReadings('9 '.repeat(51), 'count', 'mph'))).toBe('problem');
   });
 });
 
@@ -94,10 +94,10 @@ describe('shots on goal', () => {
     ['51/50', 'problem'],
     ['0/0', 'problem'],
     ['34', 'problem'],
-  ] as const)('%j are %j', (text, value) => expect(valueOf(readOnGoal(text))).toEqual(value));
+  ] as const)('%j are %j', (text, value) => expect(valueRead(readOnGoal(text))).toEqual(value));
 
   it('come back as they are printed', () => {
-    expect(valueOf(readOnGoal(printOnGoal({ hits: 3, shots: 9 })))).toEqual({ hits: 3, shots: 9 });
+    expect(valueRead(readOnGoal(printOnGoal({ hits: 3, shots: 9 })))).toEqual({ hits: 3, shots: 9 });
   });
 });
 
@@ -121,12 +121,12 @@ describe('a height', () => {
     ['5 12', 'ftIn', 'problem'],
     ['tall', 'cm', 'problem'],
     ['300', 'cm', 'problem'],
-  ] as const)('%j in %s is %s', (text, unit, value) => expect(valueOf(readHeight(text, unit))).toBe(value));
+  ] as const)('%j in %s is %s', (text, unit, value) => expect(valueRead(readHeight(text, unit))).toBe(value));
 
   it('in feet and inches comes back as it is printed', () => {
     for (let whole = 48; whole < 84; whole++) {
       const text = printHeight(whole * 2.54, 'ftIn');
-      expect(valueOf(readHeight(text, 'ftIn'))).toBeCloseTo(whole * 2.54, 1);
+      expect(valueRead(readHeight(text, 'ftIn'))).toBeCloseTo(whole * 2.54, 1);
     }
   });
 });

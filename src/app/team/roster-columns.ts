@@ -20,8 +20,9 @@ export type MeasuredName = keyof Measured;
 
 interface ColumnHead {
   readonly id: string;
-  /** In the head of the table. */
+  /** In the head of the table; `long` where there is room for it. */
   readonly head: string;
+  readonly long?: string;
   /** What is spoken, and told when the head is pointed at. */
   readonly name: string;
   /** Least width, rem. */
@@ -58,7 +59,8 @@ export type RosterColumn = TextColumn | ChoiceColumn | CheckColumn;
 
 /** The columns of the roster's table, left to right. */
 export function rosterColumns(shown: RosterColumns, units: Units): readonly RosterColumn[] {
-  const middle = shown === 'grades' ? skillNames.map(gradeColumn) : measuredColumns(units);
+  if (shown === 'measured') return [numberColumn, nameColumn, handColumn, ...measuredColumns(units), absentColumn];
+  const grades = skillNames.map(gradeColumn);
   return [
     numberColumn,
     nameColumn,
@@ -66,7 +68,7 @@ export function rosterColumns(shown: RosterColumns, units: Units): readonly Rost
     roleColumn,
     levelColumn,
     crosseColumn,
-    ...middle,
+    ...grades,
     absentColumn,
     notesColumn,
   ];
@@ -172,6 +174,7 @@ export function gradeColumn(skill: Skill): TextColumn {
     kind: 'text',
     id: `grade ${skill}`,
     head: short,
+    long: name,
     name: `${name}: ${moves}`,
     width: 2.7,
     form: 'decimal',

@@ -112,7 +112,8 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
                 title={column.name}
                 style={{ minWidth: `${column.width}rem` }}
               >
-                {column.head}
+                <span className={column.long === undefined ? undefined : styles.short}>{column.head}</span>
+                {column.long !== undefined && <span className={styles.long}>{column.long}</span>}
               </th>
             ))}
             <th scope="col">

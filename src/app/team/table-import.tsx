@@ -96,7 +96,7 @@ function Preview({
         {notes.length > 0 && hasHeader && notes.map(({ message }) => message).join(' ')}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <div className={styles.frame} tabIndex={0} role="region" aria-label="What will come in">
+      <section className={styles.frame} tabIndex={0} aria-label="What will come in">
         <table className={styles.table}>
           <thead>
             <tr>
@@ -119,7 +119,7 @@ function Preview({
             })}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }

@@ -42,7 +42,7 @@ export function TextCell({
       className={[styles.text, styles[formOf(column)]].join(' ')}
       data-cell={place}
       data-instead={instead?.extent}
-      style={grade >= 1 && grade <= 5 ? { backgroundSize: `${grade * 20}% 3px` } : undefined}
+      style={grade >= 1 && grade <= 5 ? { backgroundSize: `calc((100% - 8px) * ${grade / 5}) 3px` } : undefined}
       type="text"
       inputMode={column.form === 'whole' ? 'numeric' : column.form === 'decimal' ? 'decimal' : 'text'}
       autoComplete="off"
