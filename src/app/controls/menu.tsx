@@ -12,7 +12,13 @@ export interface MenuItem {
 }
 
 /** A button that opens a list of things to do. `trigger` is the button. */
-export function Menu({ trigger, items }: { readonly trigger: ReactNode; readonly items: readonly MenuItem[] }): ReactNode {
+export function Menu({
+  trigger,
+  items,
+}: {
+  readonly trigger: ReactNode;
+  readonly items: readonly MenuItem[];
+}): ReactNode {
   return (
     <DropdownMenu.Root modal={false}>
       <DropdownMenu.Trigger asChild>{trigger}</DropdownMenu.Trigger>
@@ -21,7 +27,11 @@ export function Menu({ trigger, items }: { readonly trigger: ReactNode; readonly
           {items.map((item) => (
             <DropdownMenu.Item
               key={item.text}
-              className={[styles.item, item.apart === true ? styles.apart : '', item.tone === 'risky' ? styles.risky : ''].join(' ')}
+              className={[
+                styles.item,
+                item.apart === true ? styles.apart : '',
+                item.tone === 'risky' ? styles.risky : '',
+              ].join(' ')}
               disabled={item.disabled === true}
               onSelect={item.onChoose}
             >

@@ -82,7 +82,6 @@ export function FieldEditor(props: FieldEditorProps): ReactNode {
   };
 
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the grips inside are the controls; the plane only hands on what a pointer does
     <svg
       ref={plane}
       className={[styles.plane, props.aiming ? styles.aiming : ''].join(' ')}

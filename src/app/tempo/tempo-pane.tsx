@@ -45,10 +45,7 @@ export function TempoPane({ chart, player, palette, onOrder }: TempoPaneProps): 
   const [tool, setTool] = useState<TempoTool>(idleTempoTool);
   // One unit of the chart's plane on the screen, so that its letters are as large as the page's.
   const unitPx = rowPx / rowUnits;
-  const sizes = useMemo(
-    () => ({ row: rowUnits, second: secondToFit(chart, width / unitPx) }),
-    [chart, width, unitPx],
-  );
+  const sizes = useMemo(() => ({ row: rowUnits, second: secondToFit(chart, width / unitPx) }), [chart, width, unitPx]);
   const layout = useMemo(() => layOutTempo(chart, sizes), [chart, sizes]);
   const scene = useMemo(() => tempoChartScene(chart, sizes), [chart, sizes]);
   const areas = useMemo(() => tempoHitAreas(chart, sizes), [chart, sizes]);
@@ -69,7 +66,6 @@ export function TempoPane({ chart, player, palette, onOrder }: TempoPaneProps): 
   return (
     <figure className={styles.pane} aria-label="The play over time">
       <div ref={frame} className={styles.frame}>
-        {/* biome-ignore lint/a11y/noStaticElementInteractions: the parts inside are the controls; the plane only hands on what a pointer does */}
         <svg
           ref={plane}
           className={styles.plane}
@@ -146,7 +142,13 @@ function AreaMark({
 type Ground = Parameters<typeof nextTempoTool>[2];
 
 /** What a drag would do if it ended now. */
-function ToolMark({ tool, ground: { chart, layout } }: { readonly tool: TempoTool; readonly ground: Ground }): ReactNode {
+function ToolMark({
+  tool,
+  ground: { chart, layout },
+}: {
+  readonly tool: TempoTool;
+  readonly ground: Ground;
+}): ReactNode {
   if (tool.kind === 'timing') {
     const beat = chart.beats.find(({ id }) => id === tool.beat);
     const time = (beat?.starts ?? 0) + tool.time - tool.grabbedAt;
@@ -161,7 +163,8 @@ function ToolMark({ tool, ground: { chart, layout } }: { readonly tool: TempoToo
     );
   }
   if (tool.kind !== 'throwing' || tool.to === undefined) return null;
-  const middle = (spot: string): number => (layout.top + (chart.rows.indexOf(spot) + 0.5) * layout.sizes.row) * pxPerYard;
+  const middle = (spot: string): number =>
+    (layout.top + (chart.rows.indexOf(spot) + 0.5) * layout.sizes.row) * pxPerYard;
   const x = timeToX(layout, tool.time) * pxPerYard;
   return (
     <g className={styles.held} aria-hidden="true">
@@ -172,7 +175,13 @@ function ToolMark({ tool, ground: { chart, layout } }: { readonly tool: TempoToo
 }
 
 /** The cursor of the rule: it moves with the clock and not with React. */
-function Playhead({ player, ground: { chart, layout } }: { readonly player: Player; readonly ground: Ground }): ReactNode {
+function Playhead({
+  player,
+  ground: { chart, layout },
+}: {
+  readonly player: Player;
+  readonly ground: Ground;
+}): ReactNode {
   const mark = useRef<SVGGElement>(null);
   useEffect(() => {
     const show = (): void => {
