@@ -193,3 +193,21 @@ browserTest('on a phone the roster is cards, and a man opens over the whole scre
     .waitFor();
   await expectAccessible(page);
 });
+
+browserTest('a column of readings is pasted over the men from a cell on', async ({ visit, address }) => {
+  const { page, context } = await visit();
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await openTeam(page, address);
+  await page.getByRole('radio', { name: 'Readings' }).click();
+  await page.evaluate(() => navigator.clipboard.writeText('52 54\nfast\n61'));
+  const shots = (name: string) => page.getByRole('textbox', { name: `Speed of his shots, mph, each try of ${name}` });
+  await shots('Teo Brandt').focus();
+  await page.keyboard.press('Control+v');
+  const block = page.getByRole('dialog', { name: 'Paste into the roster' });
+  await block.getByText('“fast” is no reading').waitFor();
+  await expectAccessible(page);
+  await block.getByRole('button', { name: 'Paste 2 cells' }).click();
+  expect(await shots('Teo Brandt').inputValue()).toBe('52 54');
+  expect(await shots('Caleb Osei').inputValue()).toBe('');
+  expect(await shots('Jonah Whitlock').inputValue()).toBe('61');
+});

@@ -26,7 +26,7 @@ const restBeforeProblem = 800;
 export interface RosterTableProps {
   readonly editor: RosterEditor;
   /** Cells that were pasted from a spreadsheet, as text. */
-  readonly onPasteTable: (text: string) => void;
+  readonly onPasteTable: (text: string, at: CellPlace) => void;
 }
 
 /** The roster as a table that is typed in like a spreadsheet. The last row is empty: who types in it adds a man. */
@@ -85,8 +85,10 @@ export function RosterTable({ editor, onPasteTable }: RosterTableProps): ReactNo
   const onPaste = (event: ClipboardEvent<HTMLElement>): void => {
     const text = event.clipboardData.getData('text/plain');
     if (!/[\t\n]/.test(text.trim())) return;
+    const place = placeOf(event.target);
+    if (place === undefined) return;
     event.preventDefault();
-    onPasteTable(text);
+    onPasteTable(text, place);
   };
   return (
     <div className={styles.frame}>

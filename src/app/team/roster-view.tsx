@@ -1,7 +1,11 @@
 import { type ReactNode, useState } from 'react';
+import { readRosterTable } from '../../playbook/index.ts';
 import { Dialog } from '../controls/dialog.tsx';
 import { Segments } from '../controls/segments.tsx';
 import { useDesk } from '../shell/desk.tsx';
+import { BlockImport } from './block-import.tsx';
+import type { CellPlace } from './grid-step.ts';
+import { areMen } from './paste-block.ts';
 import { PlayerPanel } from './player-panel.tsx';
 import { RosterCards } from './roster-cards.tsx';
 import { editPlayer } from './roster-edits.ts';
@@ -10,17 +14,25 @@ import { RosterTable } from './roster-table.tsx';
 import { RosterTools } from './roster-tools.tsx';
 import styles from './roster-view.module.css';
 import { TableImport } from './table-import.tsx';
+import { readPastedCells } from './table-text.ts';
 import { draftKey, useTeam } from './team-state.ts';
 import { UnitPicks } from './unit-picks.tsx';
 import { useMedia } from './use-media.ts';
 import { useRoster } from './use-roster.ts';
+
+/** Cells from a spreadsheet; `at` where they are values for the cells from there on, and not men. */
+interface Pasted {
+  readonly text: string;
+  readonly at: CellPlace | undefined;
+}
 
 /** The roster: as a table, on a phone as cards, and all of one man in a panel. */
 export function RosterView(): ReactNode {
   const { store } = useDesk();
   const editor = useRoster();
   const { columns, open, change, draft } = useTeam();
-  const [table, setTable] = useState<string>();
+  const [pasted, setPasted] = useState<Pasted>();
+  const openTable = (text: string): void => setPasted({ text, at: undefined });
   const isPhone = useMedia('(max-width: 40rem)');
   const isWide = useMedia('(min-width: 105rem)');
   const { roster, keys } = editor;
@@ -35,6 +47,12 @@ export function RosterView(): ReactNode {
     draft(draftKey(row, 'number'), '');
     change({ open: row });
   };
+  const paste = (text: string, at: CellPlace): void => {
+    const cells = readPastedCells(text);
+    const width = Math.max(...cells.map((row) => row.length));
+    const isMen = areMen(at, roster.length, readRosterTable(cells).hasHeader, width);
+    setPasted({ text, at: isMen ? undefined : at });
+  };
   return (
     <section className={styles.view} aria-label="Roster">
       {roster.length === 0 && (
@@ -45,7 +63,7 @@ export function RosterView(): ReactNode {
         </p>
       )}
       <div className={styles.tools}>
-        <RosterTools isPhone={isPhone} onAdd={add} onTable={setTable} />
+        <RosterTools isPhone={isPhone} onAdd={add} onTable={openTable} />
         {!isPhone && (
           <Segments
             label="What of each man"
@@ -60,7 +78,7 @@ export function RosterView(): ReactNode {
         {!isPhone && columns === 'measured' && <UnitPicks />}
       </div>
       <div className={styles.halves}>
-        {isPhone ? <RosterCards editor={editor} /> : <RosterTable editor={editor} onPasteTable={setTable} />}
+        {isPhone ? <RosterCards editor={editor} /> : <RosterTable editor={editor} onPasteTable={paste} />}
         {isWide && man !== undefined && (
           <aside className={styles.beside} aria-label={`All of ${nameOf(man)}`}>
             <PlayerPanel key={open} editor={editor} row={open!} onClose={close} />
@@ -79,7 +97,18 @@ export function RosterView(): ReactNode {
           <PlayerPanel key={open} editor={editor} row={open!} />
         </Dialog>
       )}
-      {table !== undefined && <TableImport text={table} onClose={() => setTable(undefined)} />}
+      {pasted !== undefined && pasted.at === undefined && (
+        <TableImport text={pasted.text} onClose={() => setPasted(undefined)} />
+      )}
+      {pasted?.at !== undefined && (
+        <BlockImport
+          text={pasted.text}
+          at={pasted.at}
+          columns={editor.columns}
+          onAsMen={() => openTable(pasted.text)}
+          onClose={() => setPasted(undefined)}
+        />
+      )}
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoPlaybook, type Player, readRosterTable } from '../../playbook/index.ts';
-import { decodeTable, readTableText, rosterCsv } from './table-text.ts';
+import { decodeTable, readPastedCells, readTableText, rosterCsv } from './table-text.ts';
 
 describe('the cells of a table', () => {
   it.each([
@@ -74,4 +74,10 @@ describe('the text of a file', () => {
     ['UTF-16, large end first', [0xfe, 0xff, 0, 0x4a, 0, 0x6f, 0, 0x73, 0, 0xe9]],
     ['old Windows letters', [0x4a, 0x6f, 0x73, 0xe9]],
   ])('is read from %s', (_, bytes) => expect(decodeTable(new Uint8Array(bytes))).toBe(name));
+});
+
+describe('cells from the clipboard', () => {
+  it('keep their rows, the empty ones too, and no row is made of the last line break', () => {
+    expect(readPastedCells('58,61\n\n60\r\n')).toEqual([['58,61'], [''], ['60']]);
+  });
 });

@@ -11,6 +11,11 @@ export function readTableText(text: string): readonly (readonly string[])[] {
   return Papa.parse<string[]>(plain, { delimiter, skipEmptyLines: 'greedy' }).data;
 }
 
+/** The cells that a spreadsheet put on the clipboard: parted by tabs, empty rows kept in their places. */
+export function readPastedCells(text: string): readonly (readonly string[])[] {
+  return Papa.parse<string[]>(text.replace(/\r?\n$/, ''), { delimiter: '\t' }).data;
+}
+
 /** The roster as the text of a CSV file, which every spreadsheet opens. */
 export function rosterCsv(roster: readonly Player[]): string {
   // A cell that begins like a formula is written as text, so that no spreadsheet runs what somebody typed as a name.
