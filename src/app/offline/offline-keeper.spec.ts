@@ -118,10 +118,11 @@ describe('a new version', () => {
     expect([registration.active?.messages, reloads()]).toEqual([[], 0]);
   });
 
-  it('is looked for without a fault when there is no network', async () => {
+  it('is looked for at the start and when asked, without a fault when there is no network', async () => {
     const registration = running();
     const { keeper } = await page(registration);
-    await keeper.look();
     expect(registration.looks).toBe(1);
+    await keeper.look();
+    expect(registration.looks).toBe(2);
   });
 });

@@ -87,6 +87,12 @@ export function createOfflineKeeper({ container, workerAddress, reload }: Offlin
     });
     kept.addEventListener('updatefound', () => follow(kept.installing));
     for (const version of [kept.active, kept.waiting, kept.installing]) follow(version);
+    // The browser looks by itself too, but only when the page has nothing else to load, which takes its time.
+    if (kept.active) await look();
+  };
+
+  const look = async () => {
+    await registration?.update().catch(() => undefined);
   };
 
   const applyUpdate = () => {
@@ -103,9 +109,7 @@ export function createOfflineKeeper({ container, workerAddress, reload }: Offlin
       return () => listeners.delete(listener);
     },
     start,
-    look: async () => {
-      await registration?.update().catch(() => undefined);
-    },
+    look,
     applyUpdate,
   };
 }
