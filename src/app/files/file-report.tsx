@@ -82,18 +82,20 @@ function Ways({
   );
 }
 
-function Problems({ file }: { readonly file: OpenedFile }): ReactNode {
-  const { problems, moreMayShow } = file;
-  if (problems.length === 0) return null;
-  const list = <ProblemList problems={problems} moreMayShow={moreMayShow} />;
-  if (file.kind !== 'good') return list;
+/** What must be put right is in sight; what is only doubtful or good to know is folded away. */
+function Problems({ file: { problems, moreMayShow } }: { readonly file: OpenedFile }): ReactNode {
+  const wrong = problems.filter(({ severity }) => severity === 'error');
+  const others = problems.filter(({ severity }) => severity !== 'error');
   return (
-    <details>
-      <summary className={styles.fold}>
-        {countText(problems.length, 'remark')} on the file, none of which is in the way
-      </summary>
-      {list}
-    </details>
+    <>
+      {wrong.length > 0 && <ProblemList problems={wrong} moreMayShow={moreMayShow} />}
+      {others.length > 0 && (
+        <details>
+          <summary className={styles.fold}>{countText(others.length, 'remark')} on the file, not in the way</summary>
+          <ProblemList problems={others} moreMayShow={false} />
+        </details>
+      )}
+    </>
   );
 }
 

@@ -1,11 +1,4 @@
-import {
-  type Diagnostic,
-  hasErrors,
-  limits,
-  type ParseResult,
-  type Playbook,
-  parseUnfinished,
-} from '../../playbook/index.ts';
+import { type Diagnostic, hasErrors, limits, type ParseResult, type Playbook } from '../../playbook/index.ts';
 
 /** What is wrong with a file, doubtful or worth knowing, and where. */
 export type FileProblem = Pick<Diagnostic, 'severity' | 'where' | 'message' | 'line' | 'column' | 'paste'>;
@@ -25,12 +18,12 @@ export type OpenedFile = {
 /** A file as far as it is looked at. */
 export type ReadableFile = Pick<File, 'name' | 'size' | 'text'>;
 
-/** Reads a file that a coach chose. Never rejects: what is wrong with it are its problems. */
-export async function openFile(file: ReadableFile): Promise<OpenedFile> {
+/** Reads a file that a coach chose, with `parse` for its text. Never rejects: what is wrong with it are its problems. */
+export async function openFile(file: ReadableFile, parse: (text: string) => Promise<ParseResult>): Promise<OpenedFile> {
   // A film of two gigabytes is refused before it is read.
   if (file.size > limits.bytes) return broken(file.name, tooLarge);
   try {
-    return sortFile(file.name, parseUnfinished(await file.text()));
+    return sortFile(file.name, await parse(await file.text()));
   } catch {
     return broken(file.name, unreadable);
   }

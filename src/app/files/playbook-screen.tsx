@@ -7,6 +7,7 @@ import { FileReport } from './file-report.tsx';
 import { MergeView } from './merge-view.tsx';
 import { OpenSection } from './open-section.tsx';
 import { type OpenedFile, openFile } from './opened-file.ts';
+import { parseBeside } from './parse-beside.ts';
 import styles from './playbook-screen.module.css';
 import { SafetyWords } from './safety-words.tsx';
 import type { Said } from './said.ts';
@@ -28,11 +29,19 @@ export default function PlaybookScreen(): ReactNode {
   const { store } = useDesk();
   const [view, setView] = useState<View>({ kind: 'home' });
   const [said, setSaid] = useState<Said>();
+  const stopReading = useRef<AbortController>(undefined);
   const takeFile = useCallback((file: File): void => {
     setSaid(undefined);
+    stopReading.current?.abort();
+    const stop = new AbortController();
+    stopReading.current = stop;
     setView({ kind: 'reading', name: file.name });
-    void openFile(file).then((opened) => setView({ kind: 'file', file: opened }));
+    void openFile(file, (text) => parseBeside(text, stop.signal)).then((opened) => {
+      if (!stop.signal.aborted) setView({ kind: 'file', file: opened });
+    });
   }, []);
+  // Who goes elsewhere meanwhile does not wait for it.
+  useEffect(() => () => stopReading.current?.abort(), []);
   const isOver = useFileDrop(takeFile);
   const finish = (done?: Said): void => {
     setSaid(done);
@@ -53,7 +62,19 @@ export default function PlaybookScreen(): ReactNode {
         <SaidLine said={said} />
       </div>
       {view.kind === 'home' && <Home onFile={takeFile} onDone={setSaid} />}
-      {view.kind === 'reading' && <p className={styles.lead}>“{view.name}” is being read.</p>}
+      {view.kind === 'reading' && (
+        <div className={styles.said} role="status">
+          <span>“{view.name}” is being read.</span>
+          <Button
+            onClick={() => {
+              stopReading.current?.abort();
+              finish();
+            }}
+          >
+            Stop
+          </Button>
+        </div>
+      )}
       {view.kind === 'file' && (
         <FileReport
           file={view.file}
@@ -100,13 +121,14 @@ function ScreenHead({ isHome }: { readonly isHome: boolean }): ReactNode {
 
 function SaidLine({ said }: { readonly said: Said | undefined }): ReactNode {
   const { store } = useDesk();
-  const { undo } = useStepLabels();
+  const { undo, redo } = useStepLabels();
   const canUndo = said?.step !== undefined && undo === said.step;
+  const isUndone = said?.step !== undefined && redo === said.step;
   return (
     <div role="status">
       {said !== undefined && (
         <p className={styles.said}>
-          <span>{said.text}</span>
+          <span>{isUndone ? `Taken back: ${said.step}.` : said.text}</span>
           {canUndo && <Button onClick={() => store.undo()}>Undo it</Button>}
         </p>
       )}

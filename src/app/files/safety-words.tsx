@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { SaveKind } from '../document/save-status.ts';
 import { useOfflineState } from '../offline/offline.ts';
 import { useSaveStatus } from '../shell/desk.tsx';
 import styles from './playbook-screen.module.css';
@@ -14,9 +15,12 @@ export function SafetyWords(): ReactNode {
         in a file that you save and hand on yourself.
       </p>
       <p className={styles.quiet}>
-        {status.sentence}
+        {isToldAbove.has(status.kind) ? '' : status.sentence}
         {keeping === 'kept' && ' The workbench opens here without a network too.'}
       </p>
     </div>
   );
 }
+
+// What the bar under the masthead says is not said twice.
+const isToldAbove: ReadonlySet<SaveKind> = new Set(['storageFull', 'unavailable', 'broken']);
