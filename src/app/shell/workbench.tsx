@@ -10,6 +10,7 @@ import styles from './workbench.module.css';
 
 // Loaded when somebody goes there: the play must be on the screen first.
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
+const OpponentsScreen = lazy(() => import('../opponents/opponents-screen.tsx'));
 const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
 
 /** The whole page: where one is, and the way to the other places. */
@@ -37,7 +38,7 @@ function screenOf(place: Place): ReactNode {
     case 'team':
       return <TeamScreen />;
     case 'opponents':
-      return <h1>{place.kind}</h1>;
+      return <OpponentsScreen id={place.opponent} />;
     case 'playbook':
       return <PlaybookScreen />;
     default:

@@ -111,9 +111,7 @@ describe('the men', () => {
     const gone = edited(removeDefender(said, 'northgate-net', 'c'));
     expect(problems(gone)).not.toEqual([]);
     const tidy = forgetUnknownMen(gone);
-    expect(tidy.also).toEqual([
-      'Northgate Ospreys has no c any more: what was said of his discipline is left out.',
-    ]);
+    expect(tidy.also).toEqual(['Northgate Ospreys has no c any more: what was said of his discipline is left out.']);
     expect(tidy.playbook.opponents![1]).not.toHaveProperty('discipline');
     expect(tidy.playbook.opponents![0]).toBe(demoPlaybook.opponents![0]);
     expect(problems(tidy.playbook)).toEqual([]);

@@ -1,0 +1,18 @@
+import type { ReactNode } from 'react';
+import type { Interval } from '../../engine/index.ts';
+import styles from './interval-bar.module.css';
+
+/** Goals per chance that the bar's right end stands for. */
+const barEnd = 0.8;
+
+/** An interval on one scale for all plays, so that they can be compared at a glance. What it says stands beside it in figures. */
+export function IntervalBar({ goals }: { readonly goals: Interval }): ReactNode {
+  const share = (value: number): string => `${(100 * Math.min(Math.max(value, 0), barEnd)) / barEnd}%`;
+  return (
+    <svg className={styles.bar} aria-hidden="true" width="100%" height="10">
+      <line x1="0" x2="100%" y1="5" y2="5" className={styles.scale} />
+      <line x1={share(goals.low)} x2={share(goals.high)} y1="5" y2="5" className={styles.range} />
+      <circle cx={share(goals.mean)} cy="5" r="4" className={styles.mean} />
+    </svg>
+  );
+}
