@@ -37,7 +37,7 @@ function hand(step: number): Driver {
   };
   const driver: Driver = {
     down: (x: number, y: number): Driver => send({ kind: 'down', at: { x, y }, reach }),
-    move: (x: number, y: number): Driver => send({ kind: 'move', at: { x, y } }),
+    move: (x: number, y: number): Driver => send({ kind: 'move', at: { x, y }, reach }),
     up: (x: number, y: number): Driver => send({ kind: 'up', at: { x, y }, reach }),
     tap: (x: number, y: number): Driver => driver.down(x, y).up(x, y),
     drag: (from: readonly [number, number], to: readonly [number, number]): Driver =>

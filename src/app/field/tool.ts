@@ -20,8 +20,9 @@ export type Tool =
     };
 
 export type ToolEvent =
+  /** `reach`: how far from a grip it is still taken hold of, yards. */
   | { readonly kind: 'down'; readonly at: Point; readonly reach: number }
-  | { readonly kind: 'move'; readonly at: Point }
+  | { readonly kind: 'move'; readonly at: Point; readonly reach: number }
   | { readonly kind: 'up'; readonly at: Point; readonly reach: number }
   | { readonly kind: 'choose'; readonly by: SpotId; readonly verb: Verb }
   /** Escape, a second finger, or the browser took the pointer away. */

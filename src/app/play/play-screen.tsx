@@ -7,6 +7,7 @@ import { PlayHead } from './play-head.tsx';
 import styles from './play-screen.module.css';
 import { ProblemList } from './problem-list.tsx';
 import { useScreen } from './screen-state.ts';
+import { StandInLine } from './stand-in-line.tsx';
 import { usePlayEditor } from './use-play-editor.ts';
 
 /** The place where a play is written and watched. */
@@ -27,6 +28,7 @@ export function PlayScreen({ playId }: { readonly playId: string | undefined }):
     <div className={styles.screen}>
       <PlayHead editor={editor} />
       <NoticeLine />
+      {editor !== undefined && <StandInLine standIns={editor.standIns} />}
       {editor !== undefined && <ProblemList problems={editor.reading.problems} />}
       {editor === undefined && <EmptyPlays />}
       {editor !== undefined && play !== undefined && <PlayDesk playbook={playbook} editor={editor} play={play} />}

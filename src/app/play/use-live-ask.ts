@@ -28,16 +28,18 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
   const isPending = pending !== undefined;
   const { opponents } = playbook;
   useEffect(() => {
-    if (asked === undefined || !isWhole || schemes.length === 0) return;
+    if (asked === undefined) return;
     const stage = JSON.stringify([asked.id, side, schemes]);
     const before = last.current;
+    // What cannot be played keeps the answers that it had, but not those of another play.
+    if (!isWhole && before?.stage === stage) return;
     if (before?.stage !== stage) answers.dropBaseline();
     else if (before.asked !== asked && !before.isPending) answers.keepBaseline();
-    last.current = { asked, stage, isPending };
+    last.current = isWhole ? { asked, stage, isPending } : undefined;
     answers.ask({
       playbook: { ...standing, ...(opponents && { opponents }), plays: [asked] },
       play: asked.id,
-      schemes,
+      schemes: isWhole ? schemes : [],
       side,
       penalty: null,
       level: null,

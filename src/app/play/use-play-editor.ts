@@ -14,6 +14,7 @@ import {
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
 import { type PlayReading, readPlayOf } from './play-reading.ts';
 import { useScreen } from './screen-state.ts';
+import { withStandIns } from './stand-ins.ts';
 
 /** An edit of a play as it is seen: on the left side it works on the mirror image. */
 export type EditOfPlay = (play: PlayEntry, ground: PlayGround) => PlayEdit;
@@ -21,8 +22,10 @@ export type EditOfPlay = (play: PlayEntry, ground: PlayGround) => PlayEdit;
 export interface PlayEditor {
   /** The play as it is kept, whichever side it is seen from. */
   readonly written: PlayEntry;
-  /** The playbook without its plays: what this one stands on. */
+  /** The playbook without its plays, and with men in place of those who are missing: what this one stands on. */
   readonly standing: Playbook;
+  /** How many of the unit are missing on the roster. */
+  readonly standIns: number;
   /** The play as it is seen from the chosen side. */
   readonly entry: PlayEntry;
   readonly ground: PlayGround;
@@ -54,17 +57,18 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
   const written = playbook.plays.find((play) => play.id === playId);
   const { format, version, team, sets, settings, schemes } = playbook;
   // What a play stands on: not the other plays, so that writing one does not read the other hundred again.
+  const { team: unit, standIns } = useMemo(() => withStandIns(team), [team]);
   const standing = useMemo(
     (): Playbook => ({
       format,
       version,
-      team,
+      team: unit,
       ...(sets && { sets }),
       plays: [],
       ...(schemes && { schemes }),
       ...(settings && { settings }),
     }),
-    [format, version, team, sets, settings, schemes],
+    [format, version, unit, sets, settings, schemes],
   );
   return useMemo(() => {
     if (written === undefined) return undefined;
@@ -73,6 +77,7 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
     return {
       written,
       standing,
+      standIns,
       asWritten: (seen) => (side === 'right' ? seen : mirrored(seen, ground)),
       isWhole: (play) => readPlayOf(standing, play).isWhole,
       entry,
@@ -102,7 +107,7 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
         return { entry: result.play, play: readPlayOf(standing, result.play).play };
       },
     };
-  }, [written, standing, side, store, tell]);
+  }, [written, standing, standIns, side, store, tell]);
 }
 
 function seenFrom(play: PlayEntry, ground: PlayGround, side: Side): PlayEntry {

@@ -24,20 +24,19 @@ export interface WriteFieldProps {
   readonly onPending: (entry: PlayEntry | undefined) => void;
 }
 
-/** A finger's reach while a drag goes on, yards: what counts as being on a man. */
-const dropReach = 1.6;
-
 /** The field with one step of the play on it, to be changed by pointing. */
 export function WriteField({ editor, play, field, onPending }: WriteFieldProps): ReactNode {
   const { step, selected, change } = useScreen();
   const palette = useLook((state) => state.shown);
   const [tool, setTool] = useState<Tool>(idleTool);
+  // What counts as being on a man while something is held is what will count when it is let go. Yards.
+  const [reach, setReach] = useState(0);
   const shown = useMemo(() => fieldStep(play, step), [play, step]);
   const isNarrow = useIsNarrow();
   const view = useMemo(() => viewOf(play, step === 0 && !isNarrow), [play, step, isNarrow]);
 
   const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
-  const order = pendingOrder(tool, shown, dropReach);
+  const order = pendingOrder(tool, shown, reach);
   const snapped = useSame(order === undefined ? undefined : snapOrder(order, shown, snapGround));
   const attempt = useMemo(
     () =>
@@ -63,6 +62,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const onTool = (event: ToolEvent): void => {
     const answer = nextTool(tool, event, shown);
     setTool(answer.tool);
+    if ('reach' in event) setReach(event.reach);
     if (answer.select !== undefined) change({ selected: answer.select ?? undefined, notice: undefined });
     if (answer.order !== undefined) give(answer.order);
   };
@@ -99,14 +99,16 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
         />
       </div>
       <div className={styles.below}>
-        {selected !== undefined && shown.beat !== undefined && (
-          <VerbBar
-            by={selected}
-            hasBall={hasBall}
-            aiming={aiming?.verb}
-            onVerb={(verb) => onTool({ kind: 'choose', by: selected, verb })}
-          />
-        )}
+        <div className={styles.verbs}>
+          {selected !== undefined && shown.beat !== undefined && (
+            <VerbBar
+              by={selected}
+              hasBall={hasBall}
+              aiming={aiming?.verb}
+              onVerb={(verb) => onTool({ kind: 'choose', by: selected, verb })}
+            />
+          )}
+        </div>
         <p className={styles.hint} aria-live="polite">
           {hintFor(tool, selected, shown.beat !== undefined, hasBall)}
         </p>
