@@ -6,6 +6,7 @@ import { createRoot } from 'react-dom/client';
 import { demoPlaybook } from '../playbook/index.ts';
 import { createBrowserPool } from '../worker/browser.ts';
 import { createAnswers } from './answers/create-answers.ts';
+import { markAnswers } from './answers/mark-answers.ts';
 import { indexedDbPersistence } from './document/indexed-db-persistence.ts';
 import { createPlaybookStore } from './document/playbook-store.ts';
 import { applyLook } from './look/look.ts';
@@ -25,6 +26,7 @@ const desk: Desk = {
   store: createPlaybookStore({ name: 'playbook', persistence: indexedDbPersistence(), initial: demoPlaybook }),
   player: createPlayer((callback) => requestAnimationFrame(callback)),
 };
+markAnswers(desk.answers);
 // Alive from the first moment, but for who asked his device for less motion.
 if (!window.matchMedia('(prefers-reduced-motion: reduce)').matches) {
   desk.player.change((head) => ({ ...head, running: true }));
