@@ -1,10 +1,10 @@
 /** How much is simulated for one scheme. Sizes are in trials. The same plan gives the same answers, on any number of threads. */
 export interface AnswerPlan {
   /**
-   * Trials of one request: about 8 ms of work each. A new question waits for two requests at most on each thread, and every scheme's first
-   * answer is one of them.
+   * Trials of one request, and those of the very first against each scheme: 5 to 10 ms of work. A new question waits for the request that
+   * runs, and its first answers are one request for each scheme.
    */
-  readonly batch: { readonly tally: number; readonly watch: number; readonly force: number };
+  readonly batch: { readonly first: number; readonly tally: number; readonly watch: number; readonly force: number };
   /** Half widths of the interval of goals a chance that are gone for in turn. */
   readonly halfWidths: { readonly near: number; readonly fair: number; readonly fine: number };
   /** Fewer counted trials than this are only a first guess, however alike they look; more than `most` are not counted, whatever their spread. */
@@ -19,7 +19,7 @@ export interface AnswerPlan {
 
 /** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
 export const defaultAnswerPlan: AnswerPlan = {
-  batch: { tally: 8, watch: 6, force: 8 },
+  batch: { first: 6, tally: 8, watch: 6, force: 8 },
   halfWidths: { near: 0.05, fair: 0.03, fine: 0.02 },
   least: 48,
   most: 2000,

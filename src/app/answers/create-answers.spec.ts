@@ -8,7 +8,7 @@ import { createFakePool, type FakePool } from './fake-pool.fixture.ts';
 
 /** As much as shows everything, with the parts in the proportions of the real plan. */
 const plan: AnswerPlan = {
-  batch: { tally: 4, watch: 4, force: 8 },
+  batch: { first: 3, tally: 4, watch: 4, force: 8 },
   halfWidths: { near: 0.14, fair: 0.12, fine: 0.1 },
   least: 12,
   most: 60,

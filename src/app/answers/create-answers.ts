@@ -65,7 +65,12 @@ export function createAnswers(
   let snapshot = emptySnapshot;
   let shown: ReadonlyMap<string, Shown> = new Map();
   let isDue = false;
+  /** Some scheme has no answer yet. */
+  let awaitsFirst = false;
 
+  const publishIfDue = (): void => {
+    if (isDue) publish();
+  };
   const publish = (): void => {
     isDue = false;
     shown = new Map(records.map((record) => [record.setup.scheme, show(record, baseline, shown, plan.least)]));
@@ -80,9 +85,14 @@ export function createAnswers(
     for (const listener of listeners) listener();
   };
   const change = (): void => {
-    if (isDue) return;
-    isDue = true;
-    later(publish, records.some(({ tally, refused }) => tally === null && refused === null) ? pace.first : pace.later);
+    const isFirst = awaitsFirst;
+    awaitsFirst = records.some(({ tally, refused }) => tally === null && refused === null);
+    // What the coach waits for does not wait for a timer.
+    if (isFirst && !awaitsFirst) publish();
+    else if (!isDue) {
+      isDue = true;
+      later(publishIfDue, awaitsFirst ? pace.first : pace.later);
+    }
   };
   const recordOf = (setup: TrialSetup): MatchupRecord => {
     const key = JSON.stringify(setup);
@@ -123,6 +133,7 @@ export function createAnswers(
       if (asked !== null && !isSameStage(asked, ask)) shown = new Map();
       asked = ask;
       records = next;
+      awaitsFirst = records.some(({ tally, refused }) => tally === null && refused === null);
       if (!isSame || failure !== null) work();
       publish();
     },

@@ -43,7 +43,7 @@ export async function measureRecord(record: MatchupRecord, work: Work): Promise<
 async function countGoals(record: MatchupRecord, work: Work): Promise<void> {
   const { batch, halfWidths } = work.plan;
   if (record.tally === null) {
-    addTallies(record, await askTallies(record.setup, [{ from: 0, to: batch.tally }], work, urgency.coarse), work);
+    addTallies(record, await askTallies(record.setup, [{ from: 0, to: batch.first }], work, urgency.coarse), work);
   }
   for (const step of ['near', 'fair', 'fine'] as const) await countTo(record, work, halfWidths[step], urgency[step]);
 }

@@ -35,17 +35,20 @@ afterEach(async () => {
   await Promise.all(pools.splice(0).map((one) => one.close()));
 });
 
-/** A pool of one thread that writes down what it is sent, in the order in which it comes. */
-function watchedPool(): { readonly pool: TrialPool; readonly sent: SentRequest[] } {
+/** A pool of one thread that writes down what it is sent and what it says, in the order in which it comes. */
+function watchedPool() {
   const sent: SentRequest[] = [];
+  const answers: (WorkerAnswer | null)[] = [];
   const worker = createTrialWorker();
   const api: TrialWorkerApi = {
     answer: (one) => {
       sent.push(one);
-      return worker.answer(one);
+      const answer = worker.answer(one);
+      answers.push(answer);
+      return answer;
     },
   };
-  return { pool: pool(1, () => spawnInProcess(api)), sent };
+  return { pool: pool(1, () => spawnInProcess(api)), sent, answers };
 }
 const trialOf = ({ request }: SentRequest): number => (request.kind === 'tally' ? request.range.from : -1);
 
@@ -120,7 +123,7 @@ describe('a pool of threads of a page', () => {
   });
 
   it('drops what waits when it is told to stop, and answers others with the same threads', async () => {
-    const { pool: made, sent } = watchedPool();
+    const { pool: made, sent, answers } = watchedPool();
     const stop = new AbortController();
     let answered = 0;
     const endless = Array.from({ length: 50 }, (_, index) => tally(2 * index));
@@ -128,7 +131,9 @@ describe('a pool of threads of a page', () => {
     stop.abort();
     await expect(stopped).rejects.toMatchObject({ name: 'AbortError' });
     expect(await made.answer([tally(200)])).toEqual([answerRequest(tally(200))]);
+    // Two had been sent; neither was wanted any more when its turn came.
     expect(sent.map(trialOf)).toEqual([0, 2, 200]);
+    expect(answers).toEqual([null, null, answerRequest(tally(200))]);
     expect(answered).toBe(0);
     await expect(made.answer([tally(0)], { signal: stop.signal })).rejects.toMatchObject({ name: 'AbortError' });
   });

@@ -1,7 +1,8 @@
 import { type Remote, wrap } from 'comlink';
 import type { WorkerAnswer, WorkerRequest } from '../protocol.ts';
 import { type AnswerOptions, checkThreads, type TrialPool } from '../trial-pool.ts';
-import type { SentRequest, TrialWorkerApi } from './sent-request.ts';
+import { type ClaimBoard, createClaimBoard } from './claim-board.ts';
+import type { Claim, SentRequest, TrialWorkerApi } from './sent-request.ts';
 import { spawnTrialWorker, type TrialThread } from './spawn-trial-worker.ts';
 
 export interface BrowserPoolOptions {
@@ -14,7 +15,7 @@ export interface BrowserPoolOptions {
 /**
  * Starts a pool of threads of the page, which boot at once (about 100 ms).
  *
- * An abort leaves the threads alone: what waits is dropped and the answers of what runs are ignored, so requests should be small.
+ * An abort leaves the threads alone: what waits is dropped and the answer of what runs is ignored, so requests should be small.
  * When a thread breaks, what it was asked rejects, and another takes its place.
  * Throws a RangeError when `threads` is no whole number from 1 to 256.
  */
@@ -22,6 +23,7 @@ export function createBrowserPool({ threads, spawn = spawnTrialWorker }: Browser
   checkThreads(threads);
   const waiting: Job[] = [];
   const numbers = createDocumentNumbers();
+  const claims = createClaimBoard();
   // A place is empty from when its thread broke until something waits: a script that never loads must not be tried for ever.
   const crew: (Thread | null)[] = [];
   let closed = false;
@@ -47,7 +49,7 @@ export function createBrowserPool({ threads, spawn = spawnTrialWorker }: Browser
     threads,
     answer: (requests, options = {}) => {
       if (closed) return Promise.reject(new Error('the pool is closed'));
-      return answerAll(waiting, requests, options, handOut);
+      return answerAll({ waiting, claims, handOut }, requests, options);
     },
     close: async () => {
       closed = true;
@@ -58,12 +60,13 @@ export function createBrowserPool({ threads, spawn = spawnTrialWorker }: Browser
   };
 }
 
-/** Handed to a thread ahead of its need: it goes on while the page is busy, and a new question waits for two small batches at most. */
+/** Handed to a thread ahead of its need: it goes on while the page is busy. */
 const requestsAhead = 2;
 
 interface Job {
   readonly request: WorkerRequest;
   readonly priority: number;
+  readonly claim: Claim | null;
   readonly done: (answer: WorkerAnswer) => void;
   readonly fail: (error: unknown) => void;
 }
@@ -82,20 +85,34 @@ function idlestOf(crew: readonly (Thread | null)[]): number {
   return load.indexOf(Math.min(...load));
 }
 
+/** Where requests wait. */
+interface Desk {
+  readonly waiting: Job[];
+  readonly claims: ClaimBoard;
+  readonly handOut: () => void;
+}
+
 function answerAll(
-  waiting: Job[],
+  { waiting, claims, handOut }: Desk,
   requests: readonly WorkerRequest[],
   { signal, onAnswer, priority = 0 }: AnswerOptions,
-  handOut: () => void,
 ): Promise<readonly WorkerAnswer[]> {
   return new Promise((resolve, reject) => {
     signal?.throwIfAborted();
     const answers = new Array<WorkerAnswer>(requests.length);
     let missing = requests.length;
-    if (missing === 0) resolve(answers);
+    if (missing === 0) {
+      resolve(answers);
+      return;
+    }
     const jobs = new Set<Job>();
-    const giveUp = (error: unknown): void => {
+    const claim = claims.claim();
+    const leave = (): void => {
       signal?.removeEventListener('abort', stop);
+      claims.release(claim);
+    };
+    const giveUp = (error: unknown): void => {
+      leave();
       for (let at = waiting.length - 1; at >= 0; at--) if (jobs.has(waiting[at]!)) waiting.splice(at, 1);
       reject(error);
     };
@@ -107,10 +124,10 @@ function answerAll(
         missing -= 1;
         if (signal?.aborted !== true) onAnswer?.();
         if (missing > 0) return;
-        signal?.removeEventListener('abort', stop);
+        leave();
         resolve(answers);
       };
-      const job = { request, priority, done, fail: giveUp };
+      const job = { request, priority, claim, done, fail: giveUp };
       jobs.add(job);
       line(waiting, job);
     }
@@ -128,7 +145,8 @@ function line(waiting: Job[], job: Job): void {
 async function run(thread: Thread, job: Job, document: number): Promise<void> {
   thread.running.add(job);
   try {
-    job.done(await thread.remote.answer(sentRequest(thread, job.request, document)));
+    const answer = await thread.remote.answer(sentRequest(thread, job, document));
+    if (answer !== null) job.done(answer);
   } catch (error) {
     job.fail(error);
   }
@@ -138,9 +156,9 @@ async function run(thread: Thread, job: Job, document: number): Promise<void> {
 /** Documents that a thread keeps: those before an edit and after it, and some for what is asked beside. */
 const keptDocuments = 8;
 
-function sentRequest({ documents }: Thread, request: WorkerRequest, document: number): SentRequest {
+function sentRequest({ documents }: Thread, { request, claim }: Job, document: number): SentRequest {
   const { document: text, ...setup } = request.setup;
-  const sent = { request: { ...request, setup: { document: '', ...setup } }, document };
+  const sent = { request: { ...request, setup: { document: '', ...setup } }, document, claim };
   if (documents.has(document)) return { ...sent, text: null, forget: null };
   const [oldest = null] = documents;
   const forget = documents.size >= keptDocuments ? oldest : null;

@@ -5,9 +5,10 @@ import type { TrialWorkerApi } from './sent-request.ts';
 export function createTrialWorker(): TrialWorkerApi {
   const texts = new Map<number, string>();
   return {
-    answer: ({ request, document: id, text, forget }) => {
+    answer: ({ request, document: id, text, forget, claim }) => {
       if (forget !== null) texts.delete(forget);
       if (text !== null) texts.set(id, text);
+      if (claim !== null && Atomics.load(claim.board, claim.place) !== claim.ticket) return null;
       const document = texts.get(id);
       if (document === undefined) throw new RangeError(`unknown document: ${id}`);
       return answerRequest({ ...request, setup: { ...request.setup, document } });

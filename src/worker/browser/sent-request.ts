@@ -12,9 +12,19 @@ export interface SentRequest {
   readonly text: string | null;
   /** A document that nobody will ask about again; null when there is none to forget. */
   readonly forget: number | null;
+  /** Says whether the answer is still wanted when its turn comes; null where a page may not share memory with its threads. */
+  readonly claim: Claim | null;
+}
+
+/** The request is wanted as long as the board shows the ticket in its place. */
+export interface Claim {
+  readonly board: Int32Array;
+  readonly place: number;
+  readonly ticket: number;
 }
 
 /** What a thread does. */
 export interface TrialWorkerApi {
-  answer(sent: SentRequest): WorkerAnswer;
+  /** `null` when the answer is not wanted any more: then nothing was simulated. */
+  answer(sent: SentRequest): WorkerAnswer | null;
 }
