@@ -91,9 +91,6 @@ export function FieldEditor(props: FieldEditorProps): ReactNode {
       onPointerUp={up}
       onPointerCancel={lost}
       onLostPointerCapture={lost}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onTool({ kind: 'cancel' });
-      }}
     >
       <title>{props.title}</title>
       <desc>{props.description}</desc>

@@ -24,6 +24,9 @@ export interface WriteFieldProps {
   readonly onPending: (entry: PlayEntry | undefined) => void;
 }
 
+/** A man chosen by name is exactly where he is, yards. */
+const ownReach = 0.01;
+
 /** The field with one step of the play on it, to be changed by pointing. */
 export function WriteField({ editor, play, field, onPending }: WriteFieldProps): ReactNode {
   const { step, selected, change } = useScreen();
@@ -49,6 +52,16 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
   const refusal = attempt !== undefined && 'reason' in attempt ? attempt.reason : undefined;
   useEffect(() => onPending(pending), [pending, onPending]);
+  const isBusy = tool.kind !== 'idle';
+  useEffect(() => {
+    if (!isBusy) return undefined;
+    // Wherever the focus is: a verb's button has it while its man is pointed at.
+    const giveUp = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape') setTool(idleTool);
+    };
+    window.addEventListener('keydown', giveUp);
+    return () => window.removeEventListener('keydown', giveUp);
+  }, [isBusy]);
 
   const give = (next: FieldOrder): void => {
     const { order: exact } = snapOrder(next, shown, snapGround);
@@ -65,6 +78,12 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
     if ('reach' in event) setReach(event.reach);
     if (answer.select !== undefined) change({ selected: answer.select ?? undefined, notice: undefined });
     if (answer.order !== undefined) give(answer.order);
+  };
+  // Who chose a verb by keys chooses whom it is for by keys too.
+  const onSelect = (spot: string): void => {
+    const at = shown.picture.places[spot];
+    if (tool.kind === 'aiming' && at !== undefined) onTool({ kind: 'up', at, reach: ownReach });
+    else change({ selected: spot });
   };
   const onNudge = (grip: Grip, to: Point): void => {
     const edit = nudgeOrder(grip, to, step);
@@ -95,7 +114,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
           aiming={aiming !== undefined}
           onTool={onTool}
           onNudge={onNudge}
-          onSelect={(spot) => change({ selected: spot })}
+          onSelect={onSelect}
         />
       </div>
       <div className={styles.below}>

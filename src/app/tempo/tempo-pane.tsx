@@ -57,6 +57,15 @@ export function TempoPane({ chart, player, palette, onOrder }: TempoPaneProps): 
     setTool(answer.tool);
     for (const order of answer.orders) onOrder(order);
   };
+  const isBusy = tool.kind !== 'idle';
+  useEffect(() => {
+    if (!isBusy) return undefined;
+    const giveUp = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape') setTool(idleTempoTool);
+    };
+    window.addEventListener('keydown', giveUp);
+    return () => window.removeEventListener('keydown', giveUp);
+  }, [isBusy]);
   const point = (kind: 'down' | 'move' | 'up', event: PointerEvent): void => {
     const box = plane.current?.getBoundingClientRect();
     if (box === undefined) return;
@@ -76,7 +85,6 @@ export function TempoPane({ chart, player, palette, onOrder }: TempoPaneProps): 
           onPointerMove={(event) => (tool.kind === 'idle' ? undefined : point('move', event))}
           onPointerUp={(event) => point('up', event)}
           onPointerCancel={() => send({ kind: 'cancel' })}
-          onKeyDown={(event) => (event.key === 'Escape' ? send({ kind: 'cancel' }) : undefined)}
         >
           <title>{scene.title}</title>
           <g aria-hidden="true">
