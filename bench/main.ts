@@ -1,6 +1,6 @@
 // Measures the engine's speed and memory, prints the page and writes it to docs/bench.md: npm run bench
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { arch, cpus } from 'node:os';
 import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -8,6 +8,7 @@ import { measureAllocation } from './allocation.ts';
 import { measureBodies } from './body-speed.ts';
 import { measureChances, readyHouse, runHouse } from './chance-speed.ts';
 import { benchPage } from './page.ts';
+import { replacePart } from './page-section.ts';
 import { profile } from './profile.ts';
 import { measureWorkers, runTwoWorkers } from './worker-speed.ts';
 
@@ -16,6 +17,8 @@ const trials = 30;
 const repeats = 5;
 /** Chances of each matchup in the run that only measures memory, about a usual test's. */
 const memoryTrials = 100;
+
+const pagePath = 'docs/bench.md';
 
 const task = process.argv[2];
 if (task === 'memory-alone') {
@@ -46,7 +49,8 @@ async function bench(): Promise<void> {
     shares,
   });
   mkdirSync('docs', { recursive: true });
-  writeFileSync('docs/bench.md', page);
+  const before = existsSync(pagePath) ? readFileSync(pagePath, 'utf8') : '';
+  writeFileSync(pagePath, replacePart(before, 'engine', page));
   console.log(page);
 }
 

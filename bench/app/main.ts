@@ -1,0 +1,68 @@
+// Drives the built workbench in a real browser, prints what it measured and writes it into docs/bench.md:
+// npm run bench:app -- --minutes 10 --drags 20
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { arch, cpus } from 'node:os';
+import { parseArgs } from 'node:util';
+import { type Browser, chromium } from 'playwright-core';
+import { measureFirstLoad } from '../../test/browser/first-load.ts';
+import { launchBrowser } from '../../test/browser/launch-browser.ts';
+import { startApp } from '../../test/browser/start-app.ts';
+import { replacePart } from '../page-section.ts';
+import { type AppResult, appSection } from './app-section.ts';
+import { measureEdits } from './measure-edits.ts';
+import { measureMemory } from './measure-memory.ts';
+import { measureOpening } from './measure-opening.ts';
+import { measurePlayback } from './measure-playback.ts';
+import { keepRecords, waitForRecord } from './page-record.ts';
+
+const pagePath = 'docs/bench.md';
+const { values } = parseArgs({
+  options: {
+    minutes: { type: 'string', default: '10' },
+    drags: { type: 'string', default: '20' },
+    visits: { type: 'string', default: '5' },
+    seconds: { type: 'string', default: '15' },
+  },
+});
+/** Milliseconds in which the first answers become narrow even on a slow machine. */
+const patience = 60_000;
+
+const app = await startApp();
+const launched = await launchBrowser();
+try {
+  const browser = await chromium.connect(launched.endpoint);
+  const section = appSection(await measure(browser));
+  await browser.close();
+  console.log(section);
+  writeFileSync(pagePath, replacePart(existsSync(pagePath) ? readFileSync(pagePath, 'utf8') : '', 'app', section));
+} finally {
+  await launched.close();
+  await app.close();
+}
+
+async function measure(browser: Browser): Promise<AppResult> {
+  const first = await browser.newContext();
+  const programs = await measureFirstLoad(await first.newPage(), app.address);
+  await first.close();
+  const openings = await measureOpening(browser, app.address, Number(values.visits));
+
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await keepRecords(context);
+  const page = await context.newPage();
+  await page.goto(app.address);
+  await page.keyboard.press('Escape');
+  const settled = () =>
+    waitForRecord(page, ({ measures }) => measures.find(({ name }) => name === 'sliderule:within-0.03'), patience);
+  await settled();
+  const edits = await measureEdits(page, Number(values.drags));
+  const playback = await measurePlayback(page, Number(values.seconds));
+  const heap_byMinute = await measureMemory(page, Number(values.minutes));
+  await context.close();
+  return { conditions: conditionsWords(browser.version()), programs, openings, edits, playback, heap_byMinute };
+}
+
+/** The machine in general words: nothing that would tell one from its like. */
+function conditionsWords(version: string): string {
+  const family = cpus()[0]?.model.replace(/\s+/g, ' ').trim() || 'unknown CPU';
+  return `Machine: ${cpus().length} cores of ${family} (${arch()}), drawing without a graphics card, Chromium ${version.split('.')[0]}.`;
+}
