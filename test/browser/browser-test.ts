@@ -5,6 +5,12 @@ import { type PageFaults, watchFaults } from './page-faults.ts';
 /** Milliseconds that a click or a wish waits for what it needs, on a busy machine too; below the test's own bound, so that the wish is named. */
 const patience = 30_000;
 
+/**
+ * A device that asks for less motion: the play stands still until somebody starts it, so that a picture of the page is the same each time, and
+ * the machine has time for the test. A test of motion asks for `{ reducedMotion: 'no-preference' }`.
+ */
+const still: BrowserContextOptions = { reducedMotion: 'reduce' };
+
 /** A browser as a coach has it: nothing kept in it from before, and closed after the test. */
 export interface Visitor {
   readonly context: BrowserContext;
@@ -20,7 +26,7 @@ export interface VisitOptions extends BrowserContextOptions {
 
 interface BrowserFixtures {
   readonly browser: Browser;
-  /** A new coach's browser; by default one of 1280 by 800. Several in one test are several machines. */
+  /** A new coach's browser; by default one of 1280 by 800 that asks for less motion. Several in one test are several machines. */
   readonly visit: (options?: VisitOptions) => Promise<Visitor>;
   /** Where the workbench is, with a slash at the end. */
   readonly address: string;
@@ -44,7 +50,7 @@ export const browserTest = base.extend<BrowserFixtures>({
   visit: async ({ browser }, use) => {
     const visitors: Visitor[] = [];
     await use(async ({ firstMinute = false, ...options } = {}) => {
-      const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+      const context = await browser.newContext({ ...still, viewport: { width: 1280, height: 800 }, ...options });
       if (!firstMinute) await context.addInitScript(skipFirstMinute);
       context.setDefaultTimeout(patience);
       const faults = watchFaults(context);
