@@ -139,7 +139,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
             <WatchField shown={shown} player={player} field={field} palette={palette} layers={layers} heat={heat} />
           )}
         </div>
-        <div data-tour="play-controls">
+        <div>
           <PlayControls player={player} marks={marks} />
         </div>
         <StepBar
