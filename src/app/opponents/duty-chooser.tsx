@@ -1,5 +1,5 @@
 import { Popover } from 'radix-ui';
-import { type KeyboardEvent, type ReactNode, useId, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, type RefObject, useId, useMemo, useRef, useState } from 'react';
 import type { OwnDuty } from '../../engine/index.ts';
 import { allSpots } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
@@ -38,6 +38,7 @@ export function DutyChooser({
   onClose,
 }: DutyChooserProps): ReactNode {
   const playbook = usePlaybook();
+  const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState(first);
   const [active, setActive] = useState(0);
   const [problem, setProblem] = useState<string>();
@@ -53,8 +54,9 @@ export function DutyChooser({
   const takeTyped = (): void => {
     const match = matches[active];
     const read = readTyped(typed, man, known, home);
-    if ('own' in read) take(read.own);
-    else if (match !== undefined) take(match.own);
+    // Who went down the list means what he went to.
+    if (match !== undefined && (active > 0 || 'problem' in read)) take(match.own);
+    else if ('own' in read) take(read.own);
     else setProblem(typed.trim() === '' ? 'Type a duty, such as “man TR”, or point at one below.' : read.problem);
   };
   const marks = spots.includes(creaseMark) ? spots : [...spots, creaseMark];
@@ -67,6 +69,12 @@ export function DutyChooser({
           sideOffset={4}
           collisionPadding={8}
           aria-label={`${man} with the ball at ${ball}`}
+          onOpenAutoFocus={(event) => {
+            // What was typed to open it stays, and is typed on.
+            event.preventDefault();
+            field.current?.focus();
+            field.current?.setSelectionRange(first.length, first.length);
+          }}
           onCloseAutoFocus={(event) => event.preventDefault()}
         >
           <p className={styles.head}>
@@ -74,6 +82,7 @@ export function DutyChooser({
             {own !== undefined && <span className={styles.quiet}> {spokenDuty(own, home)}</span>}
           </p>
           <TypedDuty
+            field={field}
             typed={typed}
             matches={matches}
             active={active}
@@ -137,6 +146,7 @@ export function DutyChooser({
 }
 
 interface TypedDutyProps {
+  readonly field: RefObject<HTMLInputElement | null>;
   readonly typed: string;
   readonly matches: readonly DutyChoice[];
   readonly active: number;
@@ -147,9 +157,18 @@ interface TypedDutyProps {
   readonly onEnter: () => void;
 }
 
-function TypedDuty({ typed, matches, active, problem, onTyped, onActive, onTake, onEnter }: TypedDutyProps): ReactNode {
+function TypedDuty({
+  field,
+  typed,
+  matches,
+  active,
+  problem,
+  onTyped,
+  onActive,
+  onTake,
+  onEnter,
+}: TypedDutyProps): ReactNode {
   const list = useId();
-  const field = useRef<HTMLInputElement>(null);
   const keyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') {
       event.preventDefault();
@@ -175,7 +194,7 @@ function TypedDuty({ typed, matches, active, problem, onTyped, onActive, onTake,
           aria-invalid={problem !== undefined}
           autoComplete="off"
           spellCheck={false}
-          placeholder="Type: man TR, split P TL, front crease"
+          placeholder="man TR, split TR TL, ball"
           value={typed}
           onChange={(event) => onTyped(event.target.value)}
           onKeyDown={keyDown}

@@ -5,7 +5,6 @@ import { Button } from '../controls/button.tsx';
 import { Menu } from '../controls/menu.tsx';
 import { RenameField } from '../play/rename-field.tsx';
 import { useDesk } from '../shell/desk.tsx';
-import { goTo } from '../shell/place.ts';
 import { DisciplinePanel } from './discipline-panel.tsx';
 import { NewScheme } from './new-scheme.tsx';
 import { NoteField } from './note-field.tsx';
@@ -13,11 +12,13 @@ import styles from './opponent-page.module.css';
 import { PlayWorths } from './play-worths.tsx';
 import { SchemeMix } from './scheme-mix.tsx';
 import { useApply } from './use-apply.ts';
+import { useDelete } from './use-delete.ts';
 
 /** All that is known of one opponent, and what our plays are worth against him. */
 export function OpponentPage({ opponent }: { readonly opponent: Opponent }): ReactNode {
   const { store } = useDesk();
   const apply = useApply();
+  const remove = useDelete();
   const [writing, setWriting] = useState(false);
   const { id, name } = opponent;
   return (
@@ -39,10 +40,7 @@ export function OpponentPage({ opponent }: { readonly opponent: Opponent }): Rea
               text: 'Delete this opponent',
               tone: 'risky',
               apart: true,
-              onChoose: () => {
-                const gone = apply(`delete ${name}`, (book) => removeOpponent(book, id));
-                if (gone !== undefined) goTo({ kind: 'opponents', opponent: undefined });
-              },
+              onChoose: () => remove(name, (book) => removeOpponent(book, id)),
             },
           ]}
         />

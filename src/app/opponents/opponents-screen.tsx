@@ -1,11 +1,10 @@
 import { ArrowLeft } from 'lucide-react';
-import { type ReactNode, useEffect } from 'react';
+import type { ReactNode } from 'react';
 import { usePlaybook } from '../shell/desk.tsx';
 import { addressOf } from '../shell/place.ts';
 import { OpponentList } from './opponent-list.tsx';
 import { OpponentPage } from './opponent-page.tsx';
 import styles from './opponents-screen.module.css';
-import { useOpponents } from './opponents-state.ts';
 import { SaidLine } from './said-line.tsx';
 import { SchemePage } from './scheme-page.tsx';
 import { SchemesExplained } from './schemes-explained.tsx';
@@ -16,13 +15,9 @@ import { SchemesExplained } from './schemes-explained.tsx';
  */
 export default function OpponentsScreen({ id }: { readonly id: string | undefined }): ReactNode {
   const playbook = usePlaybook();
-  const change = useOpponents((state) => state.change);
   const opponent = playbook.opponents?.find((one) => one.id === id);
   const scheme = playbook.schemes?.find((one) => one.id === id);
   const page = opponent !== undefined ? 'opponent' : scheme !== undefined ? 'scheme' : 'all';
-  // What was told belongs to what was looked at.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the id is the reason, not an input
-  useEffect(() => () => change({ notice: undefined }), [change, id]);
   return (
     <div className={styles.screen} data-page={page}>
       <div className={styles.list}>
@@ -35,7 +30,7 @@ export default function OpponentsScreen({ id }: { readonly id: string | undefine
             All opponents and schemes
           </a>
         )}
-        <SaidLine />
+        <SaidLine page={id} />
         {opponent !== undefined && <OpponentPage key={opponent.id} opponent={opponent} />}
         {opponent === undefined && scheme !== undefined && <SchemePage key={scheme.id} scheme={scheme} />}
         {page === 'all' && id !== undefined && (

@@ -5,11 +5,11 @@ import { useOpponents } from './opponents-state.ts';
 import styles from './said-line.module.css';
 
 /** What the coach is told once: what was refused and why, or what else an edit changed. */
-export function SaidLine(): ReactNode {
+export function SaidLine({ page }: { readonly page: string | undefined }): ReactNode {
   const { notice, change } = useOpponents();
   return (
     <div role="status" className={styles.place}>
-      {notice !== undefined && (
+      {notice !== undefined && notice.page === page && (
         <p className={styles[notice.tone]}>
           <span>{notice.text}</span>
           <Button

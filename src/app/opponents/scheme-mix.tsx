@@ -69,21 +69,6 @@ export function SchemeMix({
                 <p className={styles.about}>
                   {info?.summary ?? 'No scheme of this name is in the playbook any more. Take it out.'}
                 </p>
-                <label className={styles.weight}>
-                  <span className="spoken">How often they play {words}</span>
-                  <input
-                    type="range"
-                    min={Math.min(1, weight)}
-                    max={Math.max(usualMost, Math.ceil(weight))}
-                    step="1"
-                    value={weight}
-                    aria-valuetext={`${shareText(share)} of the time`}
-                    onChange={(event) => weigh(scheme, Number(event.target.value), `weight:opponents/${id}/${scheme}`)}
-                    onPointerUp={() => store.settle()}
-                    onBlur={() => store.settle()}
-                  />
-                  <output className={styles.share}>{shareText(share)}</output>
-                </label>
               </div>
               <Button
                 tone="plain"
@@ -91,6 +76,21 @@ export function SchemeMix({
                 icon={<X aria-hidden="true" />}
                 onClick={() => weigh(scheme, 0)}
               />
+              <label className={styles.weight}>
+                <span className="spoken">How often they play {words}</span>
+                <input
+                  type="range"
+                  min={Math.min(1, weight)}
+                  max={Math.max(usualMost, Math.ceil(weight))}
+                  step="1"
+                  value={weight}
+                  aria-valuetext={`${shareText(share)} of the time`}
+                  onChange={(event) => weigh(scheme, Number(event.target.value), `weight:opponents/${id}/${scheme}`)}
+                  onPointerUp={() => store.settle()}
+                  onBlur={() => store.settle()}
+                />
+                <output className={styles.share}>{shareText(share)}</output>
+              </label>
             </li>
           );
         })}

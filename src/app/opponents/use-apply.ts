@@ -1,6 +1,7 @@
 import { useCallback } from 'react';
 import type { EditedPlaybook, Playbook, PlaybookEdit } from '../../playbook/index.ts';
 import { useDesk } from '../shell/desk.tsx';
+import { placeOf } from '../shell/place.ts';
 import { useOpponents } from './opponents-state.ts';
 
 /** Does an edit as one step of undo; with `joins`, edits of the same name that follow each other are one. */
@@ -18,15 +19,22 @@ export function useApply(): Apply {
     (label, edit, joins) => {
       const result = edit(store.playbook);
       if (result.kind === 'refused') {
-        tell({ notice: { text: result.reason, tone: 'refused' } });
+        tell({ notice: { text: result.reason, tone: 'refused', page: pageNow() } });
         return undefined;
       }
-      tell({ notice: result.also.length > 0 ? { text: result.also.join(' '), tone: 'said' } : undefined });
+      // What is told of something new is told where that is looked at.
+      const text = result.also.join(' ');
+      tell({ notice: text === '' ? undefined : { text, tone: 'said', page: result.id ?? pageNow() } });
       store.edit(label, () => result.playbook, joins === undefined ? {} : { joins });
       return result;
     },
     [store, tell],
   );
+}
+
+function pageNow(): string | undefined {
+  const place = placeOf(window.location.hash);
+  return place.kind === 'opponents' ? place.opponent : undefined;
 }
 
 /** One edit and then another, if the first was not refused; what both tell is told together. */

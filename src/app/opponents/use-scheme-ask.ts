@@ -47,5 +47,13 @@ export function useSchemeAsk({ alone, entry, isWhole }: SchemeReading): SchemeAn
       seed,
     });
   }, [answers, asked, entry, isWhole, id]);
+  // Nobody looks any more: nothing is left to be counted.
+  useEffect(
+    () => () => {
+      const { ask } = answers.snapshot();
+      if (ask !== null && ask.playbook === last.current?.asked) answers.ask({ ...ask, schemes: [] });
+    },
+    [answers],
+  );
   return snapshot.ask?.play === entry?.id ? snapshot.schemes.find((one) => one.scheme === id) : undefined;
 }
