@@ -115,6 +115,9 @@ module.exports = {
     // Type imports count too: a type from the wrong layer is a wrong arrow.
     tsPreCompilationDeps: true,
     // Some packages can be imported only, and have no entry for `require`.
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'types', 'default', 'require'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'types', 'default', 'require'],
+    },
   },
 };
