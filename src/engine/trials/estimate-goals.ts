@@ -8,7 +8,7 @@ import type { Tally } from './tally.ts';
  * Goals per chance with a 95 % interval, from the odds of the shots that were taken instead of the goals that came of them.
  *
  * The last coin of each shot is not thrown: a trial counts what its goals would be on average. That has the same mean, because a shot's odds
- * are those by which its goal is drawn, and a quarter of the spread or less (docs/decisions/0015-goals-from-odds.md), so a quarter of the
+ * are those by which its goal is drawn, and a quarter of the spread or less (docs/decisions/0019-goals-from-odds.md), so a quarter of the
  * trials tells as much. Of several tallies (one play against several schemes) it is the mean by `weights`, equal when absent, over the trials
  * that all have run: trial for trial they share their luck, so they are added up before the spread is taken.
  * RangeError when they have no trial in common or no weight.
