@@ -18,6 +18,7 @@ test.each([
   ['cli-looks-down', 'src/cli/imports-app.ts'],
   ['cli-looks-down', 'src/cli/imports-test.ts'],
   ['app-looks-down', 'src/app/imports-cli.ts'],
+  ['app-runs-in-a-page', 'src/app/imports-node.ts'],
   ['one-door', 'src/playbook/imports-past-door.ts'],
   ['one-door', 'src/playbook/imports-type-past-door.ts'],
   ['one-door-from-outside', 'bench/past-door.ts'],
