@@ -1,6 +1,4 @@
-import { DropdownMenu } from 'radix-ui';
-import type { ReactNode } from 'react';
-import styles from './menu.module.css';
+import { cloneElement, lazy, type ReactElement, type ReactNode, Suspense, useState } from 'react';
 
 export interface MenuItem {
   readonly text: string;
@@ -11,35 +9,38 @@ export interface MenuItem {
   readonly apart?: boolean;
 }
 
-/** A button that opens a list of things to do. `trigger` is the button. */
-export function Menu({
-  trigger,
-  items,
-}: {
-  readonly trigger: ReactNode;
+export interface MenuProps {
+  /** The button that opens it. */
+  readonly trigger: ReactElement<TriggerProps>;
   readonly items: readonly MenuItem[];
-}): ReactNode {
+}
+
+interface TriggerProps {
+  readonly onClick?: () => void;
+  readonly onPointerEnter?: () => void;
+  readonly onFocus?: () => void;
+  readonly 'aria-haspopup'?: 'menu';
+  readonly 'aria-expanded'?: boolean;
+}
+
+const loadList = () => import('./menu-list.tsx');
+const MenuList = lazy(loadList);
+
+/** A button that opens a list of things to do. What it takes to draw the list is loaded as the button is reached for, not with the page. */
+export function Menu({ trigger, items }: MenuProps): ReactNode {
+  const [isWanted, setWanted] = useState(false);
+  const reach = (): void => void loadList();
+  const closed = cloneElement(trigger, {
+    'aria-haspopup': 'menu',
+    'aria-expanded': false,
+    onClick: () => setWanted(true),
+    onPointerEnter: reach,
+    onFocus: reach,
+  });
+  if (!isWanted) return closed;
   return (
-    <DropdownMenu.Root modal={false}>
-      <DropdownMenu.Trigger asChild>{trigger}</DropdownMenu.Trigger>
-      <DropdownMenu.Portal>
-        <DropdownMenu.Content className={styles.list} align="end" sideOffset={4} collisionPadding={8}>
-          {items.map((item) => (
-            <DropdownMenu.Item
-              key={item.text}
-              className={[
-                styles.item,
-                item.apart === true ? styles.apart : '',
-                item.tone === 'risky' ? styles.risky : '',
-              ].join(' ')}
-              disabled={item.disabled === true}
-              onSelect={item.onChoose}
-            >
-              {item.text}
-            </DropdownMenu.Item>
-          ))}
-        </DropdownMenu.Content>
-      </DropdownMenu.Portal>
-    </DropdownMenu.Root>
+    <Suspense fallback={closed}>
+      <MenuList trigger={trigger} items={items} />
+    </Suspense>
   );
 }

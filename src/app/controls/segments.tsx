@@ -1,5 +1,4 @@
-import { ToggleGroup } from 'radix-ui';
-import type { ReactNode } from 'react';
+import { type ReactNode, useId } from 'react';
 import styles from './segments.module.css';
 
 export interface SegmentsProps<Value extends string> {
@@ -9,24 +8,23 @@ export interface SegmentsProps<Value extends string> {
   readonly onChange: (value: Value) => void;
 }
 
-/** One of a few choices that are all in sight. Arrow keys move between them. */
+/** One of a few choices that are all in sight: the page's own radio buttons, so arrow keys move between them. */
 export function Segments<Value extends string>({ label, value, options, onChange }: SegmentsProps<Value>): ReactNode {
+  const name = useId();
   return (
-    <ToggleGroup.Root
-      type="single"
-      className={styles.segments}
-      aria-label={label}
-      value={value}
-      onValueChange={(next) => {
-        const found = options.find((option) => option.value === next);
-        if (found !== undefined) onChange(found.value);
-      }}
-    >
+    <fieldset className={styles.segments} aria-label={label}>
       {options.map((option) => (
-        <ToggleGroup.Item key={option.value} value={option.value} className={styles.segment} title={option.title}>
+        <label key={option.value} className={styles.segment} title={option.title}>
+          <input
+            type="radio"
+            name={name}
+            value={option.value}
+            checked={option.value === value}
+            onChange={() => onChange(option.value)}
+          />
           {option.text}
-        </ToggleGroup.Item>
+        </label>
       ))}
-    </ToggleGroup.Root>
+    </fieldset>
   );
 }

@@ -10,7 +10,7 @@ import styles from './new-play.module.css';
 import { useScreen } from './screen-state.ts';
 
 /** A name and a set to start from: nothing else is needed to begin. */
-export function NewPlay({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }): ReactNode {
+export default function NewPlay({ onClose }: { readonly onClose: () => void }): ReactNode {
   const { store } = useDesk();
   const playbook = usePlaybook();
   const change = useScreen((state) => state.change);
@@ -35,7 +35,7 @@ export function NewPlay({ open, onClose }: { readonly open: boolean; readonly on
     onClose();
   };
   return (
-    <Dialog open={open} onClose={onClose} title="New play">
+    <Dialog open onClose={onClose} title="New play">
       <form
         className={styles.form}
         onSubmit={(event) => {

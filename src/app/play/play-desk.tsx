@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import type { Play } from '../../engine/index.ts';
 import {
   addBeatAfter,
@@ -17,7 +17,7 @@ import { PlayControls } from '../playback/play-controls.tsx';
 import { seek } from '../playback/playhead.ts';
 import { LayerBar } from '../schemes/layer-bar.tsx';
 import { LookList } from '../schemes/look-list.tsx';
-import { SchemePicker, schemeChoices, usualSchemes } from '../schemes/scheme-picker.tsx';
+import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { SchemesPane } from '../schemes/schemes-pane.tsx';
 import { eventTimes } from '../schemes/script-moment.ts';
 import { useHeat } from '../schemes/use-heat.ts';
@@ -35,6 +35,8 @@ import { useLiveAsk } from './use-live-ask.ts';
 import type { PlayEditor } from './use-play-editor.ts';
 import { useTempoChart } from './use-tempo-chart.ts';
 import { WriteField } from './write-field.tsx';
+
+const SchemePicker = lazy(() => import('../schemes/scheme-picker.tsx'));
 
 export interface PlayDeskProps {
   readonly playbook: Playbook;
@@ -168,13 +170,16 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           onPick={useCallback(() => setPicking(true), [])}
         />
       </section>
-      <SchemePicker
-        open={picking}
-        onClose={() => setPicking(false)}
-        choices={choices}
-        chosen={schemes}
-        onChange={(chosen) => change({ chosen })}
-      />
+      <Suspense fallback={null}>
+        {picking && (
+          <SchemePicker
+            onClose={() => setPicking(false)}
+            choices={choices}
+            chosen={schemes}
+            onChange={(chosen) => change({ chosen })}
+          />
+        )}
+      </Suspense>
     </div>
   );
 }

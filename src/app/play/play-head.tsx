@@ -1,5 +1,5 @@
 import { ChevronDown, Ellipsis } from 'lucide-react';
-import { type ReactNode, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
 import {
   archivePlay,
   copyMirrored,
@@ -16,13 +16,15 @@ import { Menu } from '../controls/menu.tsx';
 import { Segments } from '../controls/segments.tsx';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
 import { goTo } from '../shell/place.ts';
-import { NewPlay } from './new-play.tsx';
 import styles from './play-head.module.css';
-import { PlayList } from './play-list.tsx';
-import { PlayNames } from './play-names.tsx';
 import { useScreen } from './screen-state.ts';
 import { setName } from './set-name.ts';
 import type { PlayEditor } from './use-play-editor.ts';
+
+// Loaded when they are opened: the play must be on the screen first.
+const PlayList = lazy(() => import('./play-list.tsx'));
+const NewPlay = lazy(() => import('./new-play.tsx'));
+const PlayNames = lazy(() => import('./play-names.tsx'));
 
 /** Which play it is, what can be done with the whole of it, and from which side it is run. */
 export function PlayHead({ editor }: { readonly editor: PlayEditor | undefined }): ReactNode {
@@ -114,9 +116,11 @@ export function PlayHead({ editor }: { readonly editor: PlayEditor | undefined }
           New play
         </Button>
       )}
-      <PlayList open={opened === 'list'} current={id} onClose={close} onNew={() => setOpened('new')} />
-      <NewPlay open={opened === 'new'} onClose={close} />
-      {entry !== undefined && <PlayNames open={opened === 'names'} onClose={close} entry={entry} />}
+      <Suspense fallback={null}>
+        {opened === 'list' && <PlayList current={id} onClose={close} onNew={() => setOpened('new')} />}
+        {opened === 'new' && <NewPlay onClose={close} />}
+        {opened === 'names' && entry !== undefined && <PlayNames onClose={close} entry={entry} />}
+      </Suspense>
     </header>
   );
 }

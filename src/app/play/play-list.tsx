@@ -9,14 +9,13 @@ import styles from './play-list.module.css';
 import { setName } from './set-name.ts';
 
 export interface PlayListProps {
-  readonly open: boolean;
   readonly current: string | undefined;
   readonly onClose: () => void;
   readonly onNew: () => void;
 }
 
 /** All plays of the playbook, found by a word of their name, tags, set or notes. */
-export function PlayList({ open, current, onClose, onNew }: PlayListProps): ReactNode {
+export default function PlayList({ current, onClose, onNew }: PlayListProps): ReactNode {
   const { plays, sets } = usePlaybook();
   const [query, setQuery] = useState('');
   const [withArchived, setWithArchived] = useState(false);
@@ -30,7 +29,7 @@ export function PlayList({ open, current, onClose, onNew }: PlayListProps): Reac
     onClose();
   };
   return (
-    <Dialog open={open} onClose={onClose} title="Plays" form="side">
+    <Dialog open onClose={onClose} title="Plays" form="side">
       <div className={styles.tools}>
         <TextField label="Find a play" type="search" value={query} onText={setQuery} />
         <Button tone="main" onClick={onNew}>

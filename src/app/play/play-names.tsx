@@ -14,13 +14,12 @@ import { RenameField } from './rename-field.tsx';
 import { useScreen } from './screen-state.ts';
 
 export interface PlayNamesProps {
-  readonly open: boolean;
   readonly onClose: () => void;
   readonly entry: PlayEntry;
 }
 
 /** What a play is called, how it is found, and what is to be remembered of it. */
-export function PlayNames({ open, onClose, entry }: PlayNamesProps): ReactNode {
+export default function PlayNames({ onClose, entry }: PlayNamesProps): ReactNode {
   const { store } = useDesk();
   const change = useScreen((state) => state.change);
   const apply = (label: string, edit: (playbook: Playbook) => PlaybookEdit, joins?: string): void => {
@@ -29,7 +28,7 @@ export function PlayNames({ open, onClose, entry }: PlayNamesProps): ReactNode {
     else store.edit(label, () => done.playbook, joins === undefined ? {} : { joins });
   };
   return (
-    <Dialog open={open} onClose={onClose} title={entry.name}>
+    <Dialog open onClose={onClose} title={entry.name}>
       <div className={styles.form}>
         <RenameField
           label="What you call it"

@@ -1,8 +1,10 @@
-import { type ReactNode, useEffect, useSyncExternalStore } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useSyncExternalStore } from 'react';
 import { useDesk } from '../shell/desk.tsx';
 import type { Place } from '../shell/place.ts';
-import { TourCard } from './tour-card.tsx';
 import { useTour } from './tour-state.ts';
+
+// Most visits are not the first.
+const TourCard = lazy(() => import('./tour-card.tsx'));
 
 /** The guided first minute: offered at a coach's first visit, and shown at the Play place while it lasts. */
 export function GuidedMinute({ place }: { readonly place: Place }): ReactNode {
@@ -13,5 +15,10 @@ export function GuidedMinute({ place }: { readonly place: Place }): ReactNode {
   useEffect(() => {
     if (isFirstVisit) offer();
   }, [isFirstVisit, offer]);
-  return place.kind === 'play' && step !== undefined ? <TourCard step={step} /> : null;
+  if (place.kind !== 'play' || step === undefined) return null;
+  return (
+    <Suspense fallback={null}>
+      <TourCard step={step} />
+    </Suspense>
+  );
 }

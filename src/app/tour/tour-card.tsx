@@ -8,7 +8,7 @@ import { tourSteps } from './tour-steps.ts';
 import { useAnchorBox } from './use-anchor-box.ts';
 
 /** One step of the first minute: a small card beside what it is about. The page under it stays in use. */
-export function TourCard({ step }: { readonly step: number }): ReactNode {
+export default function TourCard({ step }: { readonly step: number }): ReactNode {
   const { isAsked, goTo, end } = useTour();
   const { anchor, title, text } = tourSteps[step]!;
   const anchorBox = useAnchorBox(anchor);
