@@ -76,7 +76,7 @@ export function DisciplinePanel({ opponent }: { readonly opponent: Opponent }): 
                   <PickList
                     label={`${one.name}, ${defenderWords(one.home)}, ${one.stick === 'short' ? 'short stick' : 'pole'}`}
                     value={discipline[one.name] ?? ''}
-                    options={options(`Like the others: ${disciplineTitles[usual].toLowerCase()}`)}
+                    options={options(`Like all: ${disciplineTitles[usual].toLowerCase()}`)}
                     onChange={(value) => say(one.name, value)}
                   />
                 </li>

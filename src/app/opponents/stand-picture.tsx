@@ -47,7 +47,8 @@ function Man({
   const cross = `M${x - half} ${y - half}l${2 * half} ${2 * half}M${x - half} ${y + half}l${2 * half} ${-2 * half}`;
   const inside = (
     <>
-      <circle cx={x} cy={y} r="1.7" className={styles.touch} data-chosen={name === chosen} />
+      <circle cx={x} cy={y} r="1.7" className={styles.touch} />
+      {name === chosen && <circle cx={x} cy={y} r="1.15" className={styles.chosen} />}
       <path d={cross} className={styles.cross} />
       {named && (
         <text x={x} y={y - 1.05} className={styles.name}>
