@@ -58,15 +58,16 @@ export function playScene(play: Play, step: number, field: FieldMarkings, writte
 
 /**
  * The marks of one step alone, without field and words: what each man does in it, then the men. Step 0 is the set with its restart.
- * `shown` is the step when the caller has it already.
+ * `shown` is the step when the caller has it already; `withRestart` is false where there is no room for it.
  */
 export function stepMarks(
   play: Play,
   step: number,
   shown: PlayStep | undefined = playSteps(play)[step - 1],
+  withRestart = step === 0,
 ): readonly Primitive[] {
   return [
-    ...(step === 0 ? restartMarks(play) : []),
+    ...(withRestart ? restartMarks(play) : []),
     ...(shown?.beat.actions ?? []).flatMap((action) => actionMarks(action, shown!)),
     ...peopleMarks(play, shown?.before ?? openingPicture(play), step > 0),
   ];

@@ -39,7 +39,8 @@ export function fieldStep(play: Play, step: number): FieldStep {
     beat: shown?.beat.id,
     picture,
     ballAfter: shown?.after.ball ?? play.start.ball,
-    grips: [...pointGrips(shown), ...manGrips(play, picture), ...(at === 0 ? restartGrip(play) : [])],
+    // A man before the end of another's way that leads to him: he could not be taken hold of otherwise.
+    grips: [...manGrips(play, picture), ...pointGrips(shown), ...(at === 0 ? restartGrip(play) : [])],
   };
 }
 
@@ -82,7 +83,7 @@ export function gripKey(grip: Grip): string {
   }
 }
 
-/** The grip nearest to a place, no farther than `reach` yards from it: ends of ways before men, where both are as near. */
+/** The grip nearest to a place, no farther than `reach` yards from it; the first of those that are as near. */
 export function gripAt(grips: readonly Grip[], at: Point, reach: number): Grip | undefined {
   let best: Grip | undefined;
   let bestDistance = reach;

@@ -138,6 +138,14 @@ describe('with a verb chosen', () => {
     expect(picking.tap(7, 14).orders()).toEqual([{ kind: 'tell', by: 'C', verb: 'pick', at: place, on: 'TR' }]);
   });
 
+  it('a pick that is pointed at its man at once stands beside him, on the side it comes from', () => {
+    const [order] = hand(2).choose('C', 'pick').tap(7, 14).orders();
+    expect(order).toMatchObject({ kind: 'tell', by: 'C', verb: 'pick', on: 'TR' });
+    const { at } = order as Extract<FieldOrder, { kind: 'tell' }>;
+    expect(Math.hypot(7 - at!.x, 14 - at!.y)).toBeCloseTo(1.8, 9);
+    expect(at!.x).toBeLessThan(7);
+  });
+
   it('what needs no aim is done at once', () => {
     expect(hand(2).choose('TL', 'hold').orders()).toEqual([{ kind: 'tell', by: 'TL', verb: 'hold' }]);
   });

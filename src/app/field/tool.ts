@@ -149,12 +149,24 @@ function aimedOrder(
       return on === undefined ? undefined : { kind: 'tell', by, verb, on };
     }
     case 'placeAndMan': {
-      const on = place === undefined ? undefined : manAt(field, at, reach, by);
-      return on === undefined ? undefined : { kind: 'tell', by, verb, at: place!, on };
+      const on = manAt(field, at, reach, by);
+      if (on === undefined) return undefined;
+      // Who points at the man at once leaves the place to us: beside him, on the side from which the picker comes.
+      return { kind: 'tell', by, verb, at: place ?? besideMan(field, by, on), on };
     }
     default:
       return exhaustive(aimOf[verb] as never);
   }
+}
+
+/** How far from a man the pick for him is set, yards: his defender stands between. */
+const besideHim = 1.8;
+
+function besideMan({ picture }: FieldStep, by: SpotId, on: SpotId): Point {
+  const [from, to] = [picture.places[by]!, picture.places[on]!];
+  const length = apart(from, to);
+  const share = length <= besideHim ? 0.5 : besideHim / length;
+  return { x: to.x + (from.x - to.x) * share, y: to.y + (from.y - to.y) * share };
 }
 
 /** The man near a place, but for `by` himself; where he is at the start of the step or where it leads him. */

@@ -16,7 +16,7 @@ const kept = 'What was here before is kept among the versions.';
 export function StartSection({ onDone }: { readonly onDone: (said: Said) => void }): ReactNode {
   const { store } = useDesk();
   const [name, setName] = useState('');
-  const [level, setLevel] = useState<Level>('highSchool');
+  const [level, setLevel] = useState<Level>(store.playbook.team.level);
   const [isMissing, setMissing] = useState(false);
   const rules = usualRuleCode(level);
   const startEmpty = async (): Promise<void> => {

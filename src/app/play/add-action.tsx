@@ -15,11 +15,13 @@ export interface AddActionProps {
   readonly editor: PlayEditor;
   readonly beat: string;
   readonly spots: readonly SpotId[];
+  /** Who has the ball when the step starts: most often it is he who is told something. */
+  readonly holder: SpotId;
 }
 
 /** Tell a man something by choosing words: who, what, to whom or where. */
-export function AddAction({ editor, beat, spots }: AddActionProps): ReactNode {
-  const [by, setBy] = useState(spots[0] ?? '');
+export function AddAction({ editor, beat, spots, holder }: AddActionProps): ReactNode {
+  const [by, setBy] = useState(holder);
   const [verb, setVerb] = useState<Verb>('pass');
   const [on, setOn] = useState('');
   const [place, setPlace] = useState('');

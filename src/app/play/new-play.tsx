@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { sets as builtInSets, type Point } from '../../engine/index.ts';
 import { newPlay, spotsOfSet } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
@@ -21,6 +21,8 @@ export default function NewPlay({ onClose }: { readonly onClose: () => void }): 
     ...(playbook.sets ?? []).map(({ id, name: own, notes }) => ({ id, name: own, about: notes ?? 'your own set' })),
     ...Object.values(builtInSets).map(({ id, name: title, summary }) => ({ id, name: title, about: summary })),
   ];
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => form.current?.querySelector('input')?.focus(), []);
   const make = (): void => {
     const made = newPlay(playbook, name, set);
     if (made.kind === 'refused') {
@@ -28,7 +30,7 @@ export default function NewPlay({ onClose }: { readonly onClose: () => void }): 
       return;
     }
     store.edit(`new play ${name.trim()}`, () => made.playbook);
-    change({ step: 1, selected: undefined, mode: 'write', notice: undefined });
+    change({ play: made.id, step: 1, script: 'main', selected: undefined, mode: 'write', notice: undefined });
     if (made.id !== undefined) goTo({ kind: 'play', play: made.id });
     setName('');
     setProblem(undefined);
@@ -37,22 +39,28 @@ export default function NewPlay({ onClose }: { readonly onClose: () => void }): 
   return (
     <Dialog open onClose={onClose} title="New play">
       <form
+        ref={form}
         className={styles.form}
         onSubmit={(event) => {
           event.preventDefault();
           make();
         }}
       >
-        <TextField
-          label="What you call it"
-          value={name}
-          maxLength={60}
-          onText={(text) => {
-            setName(text);
-            setProblem(undefined);
-          }}
-          {...(problem !== undefined && { problem })}
-        />
+        <div className={styles.top}>
+          <TextField
+            label="What you call it"
+            value={name}
+            maxLength={60}
+            onText={(text) => {
+              setName(text);
+              setProblem(undefined);
+            }}
+            {...(problem !== undefined && { problem })}
+          />
+          <Button type="submit" tone="main">
+            Make the play
+          </Button>
+        </div>
         <fieldset className={styles.sets}>
           <legend className={styles.legend}>It starts from</legend>
           {choices.map((choice) => (
@@ -72,9 +80,6 @@ export default function NewPlay({ onClose }: { readonly onClose: () => void }): 
             </label>
           ))}
         </fieldset>
-        <Button type="submit" tone="main">
-          Make the play
-        </Button>
       </form>
     </Dialog>
   );

@@ -1,8 +1,9 @@
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useCallback, useMemo, useState } from 'react';
 import type { Play } from '../../engine/index.ts';
 import {
   addBeatAfter,
   addLastTen,
+  addRead,
   changeTrigger,
   type Playbook,
   type PlayEntry,
@@ -11,26 +12,32 @@ import {
   type ScriptName,
 } from '../../playbook/index.ts';
 import { drawnField, playSteps } from '../../render/index.ts';
+import type { LookAnswer } from '../answers/answers-snapshot.ts';
 import { useAnswers } from '../answers/use-answers.ts';
+import { Button } from '../controls/button.tsx';
 import { useLook } from '../look/look.ts';
 import { PlayControls } from '../playback/play-controls.tsx';
 import { seek } from '../playback/playhead.ts';
 import { LayerBar } from '../schemes/layer-bar.tsx';
 import { LookList } from '../schemes/look-list.tsx';
+import { OverallLine } from '../schemes/overall-line.tsx';
+import { readOfLook } from '../schemes/read-of-look.ts';
 import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { SchemesPane } from '../schemes/schemes-pane.tsx';
 import { eventTimes } from '../schemes/script-moment.ts';
 import { useHeat } from '../schemes/use-heat.ts';
 import { useShownTrial } from '../schemes/use-shown-trial.ts';
+import { useWatchedTrial } from '../schemes/use-watched-trial.ts';
 import { WatchField } from '../schemes/watch-field.tsx';
 import { useDesk } from '../shell/desk.tsx';
 import { TempoPane } from '../tempo/tempo-pane.tsx';
-import type { TempoOrder } from '../tempo/tempo-tool.ts';
+import { beatAt, type TempoOrder } from '../tempo/tempo-tool.ts';
 import styles from './play-screen.module.css';
 import { useScreen } from './screen-state.ts';
 import { SetPanel } from './set-panel.tsx';
 import { StepBar } from './step-bar.tsx';
 import { StepPanel } from './step-panel.tsx';
+import { useIsNarrow } from './use-is-narrow.ts';
 import { useLiveAsk } from './use-live-ask.ts';
 import type { PlayEditor } from './use-play-editor.ts';
 import { useTempoChart } from './use-tempo-chart.ts';
@@ -49,6 +56,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   const { player } = useDesk();
   const screen = useScreen();
   const { step, mode, scheme, side, layers, change } = screen;
+  const isNarrow = useIsNarrow();
   const palette = useLook((state) => state.shown);
   const [pending, setPending] = useState<PlayEntry>();
   const [picking, setPicking] = useState(false);
@@ -71,22 +79,24 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   const chart = useTempoChart(shownPlay, screen.script, editor, answer, mode === 'watch' ? shown : undefined);
   const marks = useMemo(() => (answer?.script == null ? [] : eventTimes(answer.script)), [answer?.script]);
   const spots = play.spots.map(({ id }) => id);
-  const shooterSpot = spots.includes(shooter) ? shooter : (spots[0] ?? '');
+  const shooterSpot = spots.includes(shooter) ? shooter : shooterOf(play);
   const heat = useHeat(
     layers.has('heat') && mode === 'watch',
     answer?.scheme,
     spots.indexOf(shooterSpot),
     editor.entry,
   );
-  useEffect(() => {
-    if (screen.trial !== undefined) player.change((head) => ({ ...seek(head, screen.trial!.from), running: true }));
-  }, [player, screen.trial]);
+  useWatchedTrial(player, screen.trial);
 
   const beat = beats[step - 1];
   const addStep = (): void => {
     const after = beat?.id ?? beats.at(-1)?.id ?? '';
     const made = editor.apply('add a step', (entry, ground) => addBeatAfter(entry, ground, after));
     if (made !== undefined) change({ step: (beat === undefined ? beats.length : step) + 1, mode: 'write' });
+  };
+  const teach = (look: LookAnswer): void => {
+    const read = readOfLook(look, beatAt(chart, look.opens));
+    editor.apply(`teach ${look.from} a read`, (entry, ground) => addRead(entry, ground, 'main', read));
   };
   const chooseScript = (script: ScriptName): void => {
     if (script === 'lastTen' && play.lastTen === undefined) {
@@ -125,6 +135,12 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   return (
     <div className={styles.desk}>
       <section className={styles.stage} aria-label="The field">
+        {mode === 'watch' && screen.trial !== undefined && (
+          <p className={styles.trial}>
+            {screen.trial.words}
+            <Button onClick={() => change({ trial: undefined })}>Back to the usual one</Button>
+          </p>
+        )}
         {mode === 'watch' && (
           <LayerBar
             layers={layers}
@@ -142,7 +158,8 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           )}
         </div>
         <div>
-          <PlayControls player={player} marks={marks} />
+          {/* Who presses Play wants to see it run: on the large field too. */}
+          <PlayControls player={player} marks={marks} onStart={() => change({ mode: 'watch' })} />
         </div>
         <StepBar
           beats={beats.map((each) => each.id)}
@@ -157,7 +174,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
       </section>
       <aside className={styles.panel} aria-label={mode === 'write' ? 'This step in words' : 'What comes open'}>
         {mode === 'watch' && answer !== undefined && (
-          <LookList answer={answer} name={schemeNames[answer.scheme] ?? answer.scheme} />
+          <LookList answer={answer} name={schemeNames[answer.scheme] ?? answer.scheme} onTeach={teach} />
         )}
         {mode === 'write' && beat !== undefined && <StepPanel editor={editor} play={shownPlay} beat={beat} />}
         {mode === 'write' && beat === undefined && <SetPanel editor={editor} play={play} />}
@@ -170,6 +187,11 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           onPick={useCallback(() => setPicking(true), [])}
         />
       </section>
+      {isNarrow && mode === 'write' && (
+        <div className={styles.foot}>
+          <OverallLine overall={answers.overall} />
+        </div>
+      )}
       <Suspense fallback={null}>
         {picking && (
           <SchemePicker
@@ -182,6 +204,12 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
       </Suspense>
     </div>
   );
+}
+
+/** Whose shot the play is for: the last one that it asks for, else that of the man who starts it. */
+function shooterOf(play: Play): string {
+  const shots = play.beats.flatMap(({ actions }) => actions.filter(({ kind }) => kind === 'shot'));
+  return shots.at(-1)?.by ?? play.start.ball;
 }
 
 /** The play with the steps and reads of one script. */

@@ -13,10 +13,14 @@ import { usePlayEditor } from './use-play-editor.ts';
 /** The place where a play is written and watched. */
 export function PlayScreen({ playId }: { readonly playId: string | undefined }): ReactNode {
   const playbook = usePlaybook();
+  const { step, script, play: before, change } = useScreen();
   const first = playbook.plays.find((play) => play.archived !== true)?.id;
-  const id = playbook.plays.some((play) => play.id === playId) ? playId : first;
+  const id = [playId, before].find((wanted) => playbook.plays.some((play) => play.id === wanted)) ?? first;
   const editor = usePlayEditor(id);
-  const { step, script, change } = useScreen();
+  useEffect(() => {
+    // Nothing of the play before is chosen in this one.
+    if (before !== id) change({ play: id, step: 0, script: 'main', selected: undefined, trial: undefined });
+  }, [before, id, change]);
   const play = editor?.reading.play;
   const last = (script === 'main' ? play?.beats : (play?.lastTen?.beats ?? []))?.length ?? 0;
   useEffect(() => {

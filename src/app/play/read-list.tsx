@@ -14,10 +14,12 @@ export interface ReadListProps {
   readonly play: Play;
   readonly beat: Beat;
   readonly spots: readonly SpotId[];
+  /** Who has the ball when the step starts. */
+  readonly holder: SpotId;
 }
 
 /** What the man with the ball has been taught to look for in this step, in the order in which he looks. */
-export function ReadList({ editor, play, beat, spots }: ReadListProps): ReactNode {
+export function ReadList({ editor, play, beat, spots, holder }: ReadListProps): ReactNode {
   const script = useScreen((state) => state.script);
   const here = play.reads
     .map((read, index) => ({ read, index }))
@@ -42,7 +44,7 @@ export function ReadList({ editor, play, beat, spots }: ReadListProps): ReactNod
         ))}
         {here.length === 0 && <li className={styles.empty}>None taught here.</li>}
       </ol>
-      <AddRead editor={editor} beat={beat} spots={spots} />
+      <AddRead editor={editor} beat={beat} spots={spots} holder={holder} />
     </section>
   );
 }
@@ -56,8 +58,8 @@ const cueTexts: Readonly<Record<Cue['kind'], string>> = {
 };
 const throwKinds = ['pass', 'skip', 'feed', 'shoot', 'fake'] as const;
 
-function AddRead({ editor, beat, spots }: Omit<ReadListProps, 'play'>): ReactNode {
-  const [carrier, setCarrier] = useState(spots[0] ?? '');
+function AddRead({ editor, beat, spots, holder }: Omit<ReadListProps, 'play'>): ReactNode {
+  const [carrier, setCarrier] = useState(holder);
   const [cue, setCue] = useState<Cue['kind']>('open');
   const [who, setWho] = useState(spots[1] ?? '');
   const [then, setThen] = useState<(typeof throwKinds)[number]>('pass');

@@ -18,11 +18,16 @@ export interface Notice {
 export interface WatchedTrial {
   readonly of: 'script' | 'chance';
   readonly trial: number;
-  /** Seconds after the first beat at which to begin. */
+  /** Seconds after the first beat at which to begin, and at which to stand still, if at all. */
   readonly from: number;
+  readonly until: number | undefined;
+  /** What there is to see in it, in words. */
+  readonly words: string;
 }
 
 interface ScreenState {
+  /** The play that was on the screen last: whoever comes back from another place finds it there. */
+  readonly play: string | undefined;
   readonly mode: FieldMode;
   /** Which script is written on: the play's own, or what takes its place with ten seconds left. */
   readonly script: ScriptName;
@@ -43,6 +48,7 @@ interface ScreenState {
 
 /** The state of the Play screen that is no part of the document: lost with the page, and nothing is lost with it. */
 export const useScreen = create<ScreenState>((set) => ({
+  play: undefined,
   mode: 'write',
   script: 'main',
   step: 0,

@@ -2,6 +2,7 @@ import { Ellipsis } from 'lucide-react';
 import { type ReactNode, useMemo } from 'react';
 import type { Beat, Play } from '../../engine/index.ts';
 import { removeBeat, renameBeat } from '../../playbook/index.ts';
+import { playSteps } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Menu } from '../controls/menu.tsx';
 import { ActionRow } from './action-row.tsx';
@@ -23,6 +24,10 @@ export interface StepPanelProps {
 export function StepPanel({ editor, play, beat }: StepPanelProps): ReactNode {
   const change = useScreen((state) => state.change);
   const spots = useMemo(() => play.spots.map(({ id }) => id), [play]);
+  const holder = useMemo(
+    () => playSteps(play).find((step) => step.beat.id === beat.id)?.before.ball ?? spots[0] ?? '',
+    [play, beat.id, spots],
+  );
   const remove = (how: 'keepRest' | 'withRest'): void => {
     const done = editor.apply(`take out step "${beat.id}"`, (entry, ground) => removeBeat(entry, ground, beat.id, how));
     if (done !== undefined) change({ step: 0, selected: undefined });
@@ -59,8 +64,8 @@ export function StepPanel({ editor, play, beat }: StepPanelProps): ReactNode {
         ))}
         {beat.actions.length === 0 && <li className={styles.empty}>Nobody is told anything yet.</li>}
       </ul>
-      <AddAction editor={editor} beat={beat.id} spots={spots} />
-      <ReadList editor={editor} play={play} beat={beat} spots={spots} />
+      <AddAction key={`act ${beat.id}`} editor={editor} beat={beat.id} spots={spots} holder={holder} />
+      <ReadList key={`read ${beat.id}`} editor={editor} play={play} beat={beat} spots={spots} holder={holder} />
     </section>
   );
 }

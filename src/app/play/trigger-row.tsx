@@ -36,7 +36,7 @@ export function TriggerRow({ editor, play, beat, spots }: TriggerRowProps): Reac
         label="Starts when"
         value={when.kind}
         options={kinds.filter(({ value }) => value !== 'call' || others.length > 0)}
-        onChange={(kind) => set(triggerOf(kind, man ?? spots[0] ?? '', others[0] ?? ''))}
+        onChange={(kind) => set(triggerOf(kind, likelyMan(play, beat, kind) ?? man ?? spots[0] ?? '', others[0] ?? ''))}
       />
       {man !== undefined && (
         <PickList label="Who" value={man} options={choices} onChange={(spot) => set(withMan(when, spot))} />
@@ -60,6 +60,16 @@ export function TriggerRow({ editor, play, beat, spots }: TriggerRowProps): Reac
       )}
     </fieldset>
   );
+}
+
+// The man of whom such a thing can be waited for: the last one of the other steps who is told so.
+function likelyMan(play: Play, beat: Beat, kind: string): SpotId | undefined {
+  const actions = play.beats.filter(({ id }) => id !== beat.id).flatMap((other) => other.actions);
+  if (kind === 'arrival')
+    return actions.filter((action) => action.kind === 'run' || action.kind === 'carry').at(-1)?.by;
+  const thrown = actions.filter((action) => action.kind === 'pass').at(-1);
+  if (thrown === undefined) return undefined;
+  return kind === 'catch' ? thrown.to : kind === 'pass' ? thrown.by : undefined;
 }
 
 function manOf(when: Trigger): SpotId | undefined {

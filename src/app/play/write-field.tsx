@@ -104,7 +104,10 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
         <FieldEditor
           title={scene.title}
           description={scene.description}
-          marks={useMemo(() => stepMarks(drawn, shown.step), [drawn, shown.step])}
+          marks={useMemo(
+            () => stepMarks(drawn, shown.step, undefined, step === 0 && !isNarrow),
+            [drawn, shown.step, step, isNarrow],
+          )}
           grips={drawn === play ? shown.grips : fieldStep(drawn, step).grips}
           field={field}
           view={view}
@@ -202,7 +205,9 @@ function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasB
 
 function aimHint(by: string, verb: Verb, hasPlace: boolean): string {
   if (aimOf[verb] === 'placeAndMan')
-    return hasPlace ? 'Now tap the man whose defender is picked.' : 'Tap where he stands to pick. Escape gives it up.';
+    return hasPlace
+      ? 'Now tap the man whose defender is picked.'
+      : 'Tap the man whose defender is picked, or first where to stand. Escape gives it up.';
   return aimOf[verb] === 'man'
     ? `Tap the man: ${by} ${verb} to whom? Escape gives it up.`
     : `Tap the place: ${by} ${verb} to where? Escape gives it up.`;

@@ -11,10 +11,12 @@ export interface PlayControlsProps {
   readonly player: Player;
   /** Instants of the events that one can step to, ascending, s. */
   readonly marks: readonly number[];
+  /** Told when somebody starts it by hand. */
+  readonly onStart?: () => void;
 }
 
 /** Play, pause, step by event, scrub, speed and loop: for all fields at once. */
-export function PlayControls({ player, marks }: PlayControlsProps): ReactNode {
+export function PlayControls({ player, marks, onStart }: PlayControlsProps): ReactNode {
   const { running, speed, loops } = usePlaying(player);
   const step = (direction: 1 | -1): void =>
     player.change((head) => ({ ...seek(head, nearestMark(head, marks, direction)), running: false }));
@@ -30,7 +32,10 @@ export function PlayControls({ player, marks }: PlayControlsProps): ReactNode {
         tone="main"
         aria-label={running ? 'Pause' : 'Play'}
         icon={running ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
-        onClick={() => player.change((head) => ({ ...fromStartIfOver(head), running: !head.running }))}
+        onClick={() => {
+          if (!running) onStart?.();
+          player.change((head) => ({ ...fromStartIfOver(head), running: !head.running }));
+        }}
       />
       <Button
         tone="plain"

@@ -15,11 +15,14 @@ export function differenceText({ mean, low, high }: Interval): string {
   return `${signed(mean)} (${range(low, high)})`;
 }
 
+/** A change that is written as .00 is none. */
+const toldFrom = 0.005;
+
 /** Whether a change is surely for the better or the worse; `open` when its interval holds both; undefined when there is none. */
 export function signOf(difference: Interval | undefined): 'up' | 'down' | 'open' | undefined {
   if (difference === undefined) return undefined;
-  if (difference.low > 0) return 'up';
-  return difference.high < 0 ? 'down' : 'open';
+  if (difference.low >= toldFrom) return 'up';
+  return difference.high <= -toldFrom ? 'down' : 'open';
 }
 
 // One sign for both ends where they share it, as in "+.04 (.02 to .06)".

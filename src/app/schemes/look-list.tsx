@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { LookReport } from '../../engine/index.ts';
+import type { LookReport, OwnThrowReport } from '../../engine/index.ts';
 import { lookName, lookSentence } from '../../render/index.ts';
 import type { LookAnswer, SchemeAnswer } from '../answers/answers-snapshot.ts';
 import { Button } from '../controls/button.tsx';
@@ -7,8 +7,15 @@ import { useScreen, type WatchedTrial } from '../play/screen-state.ts';
 import { goalsText, sureness } from './goal-words.ts';
 import styles from './look-list.module.css';
 
+export interface LookListProps {
+  readonly answer: SchemeAnswer;
+  readonly name: string;
+  /** The look becomes a read of the man who has the ball then. */
+  readonly onTeach: (look: LookAnswer) => void;
+}
+
 /** What comes open against one scheme, best first, each with one of the trials in which it did. */
-export function LookList({ answer, name }: { readonly answer: SchemeAnswer; readonly name: string }): ReactNode {
+export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
   const { looks, watched } = answer;
   const change = useScreen((state) => state.change);
   const show = (trial: WatchedTrial): void => change({ trial, mode: 'watch' });
@@ -18,7 +25,13 @@ export function LookList({ answer, name }: { readonly answer: SchemeAnswer; read
       {looks.length > 0 && (
         <ol className={styles.list}>
           {looks.slice(0, shownLooks).map((look) => (
-            <LookRow key={`${look.kind} ${look.from} ${look.to}`} look={look} watched={watched} onShow={show} />
+            <LookRow
+              key={`${look.kind} ${look.from} ${look.to}`}
+              look={look}
+              watched={watched}
+              onShow={show}
+              onTeach={onTeach}
+            />
           ))}
         </ol>
       )}
@@ -26,24 +39,62 @@ export function LookList({ answer, name }: { readonly answer: SchemeAnswer; read
         Shares are of {watched} trials of the play alone. Worth: goals from then to the chance&rsquo;s end when it is
         taken, with the interval that holds the truth 95 times in 100.
       </p>
-      <Button onClick={() => show({ of: 'chance', trial: 0, from: -30 })}>Watch a whole chance</Button>
+      <OwnThrows answer={answer} />
+      <Button
+        onClick={() =>
+          show({ of: 'chance', trial: 0, from: -30, until: undefined, words: 'A whole chance, from the whistle.' })
+        }
+      >
+        Watch a whole chance
+      </Button>
     </section>
   );
+}
+
+/** How far the play itself comes against the scheme: each pass that it asks for, and what becomes of it. */
+function OwnThrows({ answer: { report } }: { readonly answer: SchemeAnswer }): ReactNode {
+  const own = report?.own ?? [];
+  if (own.length === 0) return null;
+  return (
+    <>
+      <h3>The passes that the play asks for</h3>
+      <ul className={styles.list}>
+        {own.map((one) => (
+          <li key={`${one.asked} ${one.beat ?? ''} ${one.from} ${one.to}`} className={styles.own}>
+            <span className={styles.name}>{lookName(one)}</span>
+            <span className={styles.facts}>{ownWords(one)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function ownWords({ reached, share, completion, asked }: OwnThrowReport): string {
+  const whole = (value: number): string => `${Math.round(100 * value)} %`;
+  const whose = asked === 'read' ? 'a read; ' : '';
+  if (reached === 0) return `${whose}the play never comes to it`;
+  const caught = completion === null ? '' : `, caught ${whole(completion)} at best`;
+  return `${whose}comes to it in ${whole(reached)}, open in ${whole(share)}${caught}`;
 }
 
 /** A coach looks at the first few; the rest hardly ever open. */
 const shownLooks = 6;
 /** A look is shown from a little before it opens, s. */
 const before = 1.5;
+/** It stands still when it has been open for so long, s. */
+const shown = 0.15;
 
 function LookRow({
   look,
   watched,
   onShow,
+  onTeach,
 }: {
   readonly look: LookAnswer;
   readonly watched: number;
   readonly onShow: (trial: WatchedTrial) => void;
+  readonly onTeach: (look: LookAnswer) => void;
 }): ReactNode {
   const [one] = look.seenIn;
   const caught = look.kind === 'shot' ? '' : `, ${Math.round(100 * look.completion)} % caught`;
@@ -63,17 +114,23 @@ function LookRow({
         opens in {Math.round(100 * look.share)} % ({Math.round(look.share * watched)}), at {look.opens.toFixed(1)} s for{' '}
         {Math.max(0, look.closes - look.opens).toFixed(1)} s{caught}
       </span>
-      {one !== undefined && (
-        <Button
-          tone="plain"
-          aria-label={`Show me one: ${lookName(look)}`}
-          onClick={() => onShow({ of: 'script', trial: one.trial, from: one.opens - before })}
-        >
-          Show me
+      <span className={styles.does}>
+        {one !== undefined && (
+          <Button tone="plain" aria-label={`Show me one: ${lookName(look)}`} onClick={() => onShow(showing(look, one))}>
+            Show me
+          </Button>
+        )}
+        <Button tone="plain" aria-label={`Teach it as a read: ${lookName(look)}`} onClick={() => onTeach(look)}>
+          Teach it
         </Button>
-      )}
+      </span>
     </li>
   );
+}
+
+function showing(look: LookAnswer, one: LookAnswer['seenIn'][number]): WatchedTrial {
+  const words = `Trial ${one.trial + 1}: the ${lookName(look)} opens at ${one.opens.toFixed(1)} s.`;
+  return { of: 'script', trial: one.trial, from: one.opens - before, until: one.opens + shown, words };
 }
 
 function sentenceOf({ looks, watched, state }: SchemeAnswer, name: string): string {

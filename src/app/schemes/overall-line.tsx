@@ -1,23 +1,20 @@
 import type { ReactNode } from 'react';
 import type { Interval } from '../../engine/index.ts';
 import type { OverallAnswer } from '../answers/answers-snapshot.ts';
-import { Button } from '../controls/button.tsx';
 import { differenceText, goalsText, signOf, sureness } from './goal-words.ts';
 import styles from './schemes-pane.module.css';
 
 /** All chosen schemes together, and what the last change did to them. */
 export function OverallLine({
   overall,
-  count,
-  onPick,
+  children,
 }: {
   readonly overall: OverallAnswer | null;
-  readonly count: number;
-  readonly onPick: () => void;
+  /** What stands at its end. */
+  readonly children?: ReactNode;
 }): ReactNode {
   return (
     <div className={styles.overall}>
-      <h2 className="spoken">Against the schemes</h2>
       {overall === null ? (
         <span className={styles.number} data-coarse="true">
           …
@@ -30,22 +27,20 @@ export function OverallLine({
           <span className={styles.quiet}>
             goals a chance ({sureness(overall.goals)}){overall.coarse ? ', a first guess' : ''}
           </span>
-          {overall.change !== null && <Change difference={overall.change.difference} />}
+          {overall.change !== null && <Change difference={overall.change.difference} coarse={overall.coarse} />}
         </>
       )}
-      <span className={styles.pick}>
-        <Button tone="plain" onClick={onPick}>
-          {count} {count === 1 ? 'scheme' : 'schemes'}
-        </Button>
-      </span>
+      {children}
     </div>
   );
 }
 
-function Change({ difference }: { readonly difference: Interval }): ReactNode {
+function Change({ difference, coarse }: { readonly difference: Interval; readonly coarse: boolean }): ReactNode {
+  // A first guess may turn round: it gets no colour.
+  const sign = coarse ? 'open' : signOf(difference);
   return (
-    <span className={styles.change} data-sign={signOf(difference)}>
-      {differenceText(difference)} by your last change
+    <span className={styles.change} data-sign={sign}>
+      {differenceText(difference)} by your last change{!coarse && sign === 'open' ? ', no sure difference' : ''}
     </span>
   );
 }

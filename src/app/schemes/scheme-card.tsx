@@ -60,7 +60,7 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
             <span className={styles.interval}>{goals === undefined ? '' : sureness(goals)}</span>
           </span>
           <IntervalBar goals={goals} />
-          <span className={styles.difference} data-sign={signOf(difference)}>
+          <span className={styles.difference} data-sign={coarse ? 'open' : signOf(difference)}>
             {difference === undefined ? (coarse && trials > 0 ? 'first guess' : '') : differenceText(difference)}
           </span>
           <span className={styles.look}>{firstLook}</span>

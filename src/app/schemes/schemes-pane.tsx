@@ -1,16 +1,18 @@
 import { type ReactNode, useCallback, useEffect, useMemo } from 'react';
+import type { Trace, TraceEvent } from '../../engine/index.ts';
 import {
   type FieldMarkings,
-  lookName,
   type PaletteName,
   smallWatchOptions,
+  text,
   traceNames,
   type View,
   watchField,
   watchScene,
 } from '../../render/index.ts';
-import type { SchemeAnswer } from '../answers/answers-snapshot.ts';
+import type { LookAnswer, SchemeAnswer } from '../answers/answers-snapshot.ts';
 import { useAnswers } from '../answers/use-answers.ts';
+import { Button } from '../controls/button.tsx';
 import { useScreen } from '../play/screen-state.ts';
 import type { Playhead } from '../playback/playhead.ts';
 import { showSpan } from '../playback/playhead.ts';
@@ -46,7 +48,14 @@ export function SchemesPane({ field, palette, names, onPick }: SchemesPaneProps)
   const choose = useCallback((scheme: string) => change({ scheme, mode: 'watch', trial: undefined }), [change]);
   return (
     <div className={styles.pane}>
-      <OverallLine overall={overall} count={schemes.length} onPick={onPick} />
+      <h2 className="spoken">Against the schemes</h2>
+      <OverallLine overall={overall}>
+        <span className={styles.pick}>
+          <Button tone="plain" onClick={onPick}>
+            {schemes.length} {schemes.length === 1 ? 'scheme' : 'schemes'}
+          </Button>
+        </span>
+      </OverallLine>
       <p className={styles.sentence} data-tour="sentence">
         {bestAndWorst(schemes, names)}
       </p>
@@ -70,6 +79,33 @@ export function SchemesPane({ field, palette, names, onPick }: SchemesPaneProps)
       </div>
     </div>
   );
+}
+
+/** Why the script goes no further in this trial, as short as a stamp is wide. */
+const endings: Partial<Record<TraceEvent['kind'], string>> = {
+  goal: 'goal',
+  save: 'saved',
+  pipe: 'pipe',
+  wide: 'wide',
+  blocked: 'blocked',
+  dropped: 'dropped',
+  intercepted: 'picked off',
+  deflected: 'knocked down',
+  stripped: 'stripped',
+  badPass: 'bad pass',
+  reset: 'covered: reset',
+  leave: 'left the play',
+};
+
+function endWords({ events }: Trace): string {
+  const last = events.filter(({ kind }) => kind in endings).at(-1);
+  return last === undefined ? 'over' : (endings[last.kind] ?? 'over');
+}
+
+// What comes open and how often, so short that it fits under a stamp; a no-break space keeps the figure whole.
+function firstLookText({ kind, from, to, share }: LookAnswer): string {
+  const often = `${Math.round(100 * share)}\u00a0%`;
+  return kind === 'shot' ? `${from} free in ${often}` : `${kind} ${from} to ${to} open in ${often}`;
 }
 
 function lengthOf({ trace, began }: NonNullable<SchemeAnswer['script']>): number {
@@ -96,13 +132,16 @@ function LiveCard({
   const moment = useMemo(() => {
     if (cast === null || script === null) return undefined;
     const names = traceNames(cast);
+    const end = script.began + lengthOf(script);
+    const over = text('stepText', { x: 0, y: smallView.top + smallView.height - 1.6 }, endWords(script.trace));
     return (head: Playhead) => {
       const time = Math.min(head.time, head.to) + script.began;
-      return watchScene(script.trace, time, names, {
+      const scene = watchScene(script.trace, time, names, {
         ...smallWatchOptions,
         view: smallView,
         open: openAt(script, time),
       });
+      return time < end ? scene : { ...scene, items: [...scene.items, over] };
     };
   }, [cast, script]);
   const [first] = looks;
@@ -117,7 +156,7 @@ function LiveCard({
       trials={trials}
       coarse={state === 'coarse' || state === 'waiting' || answer.stale.goals}
       difference={change?.difference}
-      firstLook={first === undefined ? '' : `${lookName(first)}, ${Math.round(100 * first.share)} %`}
+      firstLook={first === undefined ? '' : firstLookText(first)}
       refused={reason ?? undefined}
       chosen={chosen}
       onChoose={useCallback(() => onChoose(scheme), [onChoose, scheme])}

@@ -60,6 +60,9 @@ export function WatchField({ shown, player, field, palette, layers, heat }: Watc
   );
 }
 
+/** A lane with worse odds is no lane that anybody thinks of: drawn, it only hides the others. */
+const leastLane = 0.25;
+
 function momentOf(shown: ShownTrial, layers: ReadonlySet<LayerName>) {
   return (head: Playhead) => {
     const time = traceTime(shown, head);
@@ -68,7 +71,7 @@ function momentOf(shown: ShownTrial, layers: ReadonlySet<LayerName>) {
       size: 'large',
       duties: layers.has('duties'),
       reach: layers.has('reach') ? shown.reach : [],
-      lanes: layers.has('lanes') ? shown.lanesAt(time) : [],
+      lanes: layers.has('lanes') ? shown.lanesAt(time).filter(({ completion }) => completion >= leastLane) : [],
       open: shown.openAt(time),
     });
   };
@@ -84,7 +87,10 @@ function MomentWords({ shown, player }: { readonly shown: ShownTrial; readonly p
   useEffect(() => {
     const say = (): void => {
       const head = player.head();
-      if (head.running) return;
+      if (head.running) {
+        setWords('');
+        return;
+      }
       const time = traceTime(shown, head);
       setWords(
         watchWords(shown.trace, time, shown.names, { lanes: shown.lanesAt(time), open: shown.openAt(time) })
@@ -92,10 +98,7 @@ function MomentWords({ shown, player }: { readonly shown: ShownTrial; readonly p
       );
     };
     say();
-    const stops = [player.onChange(say)];
-    return () => {
-      for (const stop of stops) stop();
-    };
+    return player.onChange(say);
   }, [shown, player]);
   return (
     <p className={styles.words} aria-live="polite">

@@ -26,8 +26,8 @@ export const tourSteps: readonly TourStep[] = [
   },
   {
     anchor: 'sentence',
-    title: 'Read who was left',
-    text: 'One sentence says what happened: who left whom, how late, and what that opening is worth.',
+    title: 'Find where it fails',
+    text: 'One sentence says against which scheme the play is best and worst. Choose a scheme to watch it large, with who is left open, why, and what that is worth.',
   },
   {
     anchor: 'playbook-link',
