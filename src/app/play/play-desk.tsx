@@ -27,6 +27,7 @@ import { SchemesPane } from '../schemes/schemes-pane.tsx';
 import { eventTimes } from '../schemes/script-moment.ts';
 import { useHeat } from '../schemes/use-heat.ts';
 import { useShownTrial } from '../schemes/use-shown-trial.ts';
+import { useSpan } from '../schemes/use-span.ts';
 import { useWatchedTrial } from '../schemes/use-watched-trial.ts';
 import { WatchField } from '../schemes/watch-field.tsx';
 import { useDesk } from '../shell/desk.tsx';
@@ -86,7 +87,9 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
     spots.indexOf(shooterSpot),
     editor.entry,
   );
-  useWatchedTrial(player, screen.trial);
+  const watchedTrial = mode === 'watch' ? screen.trial : undefined;
+  useSpan(player, answers.schemes, shown, watchedTrial);
+  useWatchedTrial(player, watchedTrial, shown);
 
   const beat = beats[step - 1];
   const addStep = (): void => {

@@ -71,11 +71,13 @@ function OwnThrows({ answer: { report } }: { readonly answer: SchemeAnswer }): R
 }
 
 function ownWords({ reached, share, completion, asked }: OwnThrowReport): string {
-  const whole = (value: number): string => `${Math.round(100 * value)} %`;
+  const whole = (value: number): string => `${Math.round(100 * value)}\u00a0%`;
   const whose = asked === 'read' ? 'a read; ' : '';
   if (reached === 0) return `${whose}the play never comes to it`;
   const caught = completion === null ? '' : `, caught ${whole(completion)} at best`;
-  return `${whose}comes to it in ${whole(reached)}, open in ${whole(share)}${caught}`;
+  // Passes that only bring the ball round are never better than going on: that they are no look is no news.
+  const look = share === 0 ? '' : `, worth more than going on in ${whole(share)}`;
+  return `${whose}comes to it in ${whole(reached)}${caught}${look}`;
 }
 
 /** A coach looks at the first few; the rest hardly ever open. */

@@ -1,10 +1,11 @@
-import { type ReactNode, useCallback, useEffect, useMemo } from 'react';
+import { type ReactNode, useCallback, useMemo } from 'react';
 import type { Trace, TraceEvent } from '../../engine/index.ts';
 import {
   type FieldMarkings,
   type PaletteName,
   smallWatchOptions,
   text,
+  traceEnd,
   traceNames,
   type View,
   watchField,
@@ -15,7 +16,6 @@ import { useAnswers } from '../answers/use-answers.ts';
 import { Button } from '../controls/button.tsx';
 import { useScreen } from '../play/screen-state.ts';
 import type { Playhead } from '../playback/playhead.ts';
-import { showSpan } from '../playback/playhead.ts';
 import { useDesk } from '../shell/desk.tsx';
 import { bestAndWorst } from './best-and-worst.ts';
 import { OverallLine } from './overall-line.tsx';
@@ -25,8 +25,6 @@ import { openAt } from './script-moment.ts';
 
 /** What a small field shows: the unit, as close as it can be seen. */
 const smallView: View = { left: -14.5, top: -8.5, width: 29, height: 26 };
-/** Before the first beat this much is shown, s. */
-const leadIn = -0.5;
 
 export interface SchemesPaneProps {
   readonly field: FieldMarkings;
@@ -39,12 +37,9 @@ export interface SchemesPaneProps {
 
 /** The play against every chosen scheme at once, in step with one playhead. */
 export function SchemesPane({ field, palette, names, onPick }: SchemesPaneProps): ReactNode {
-  const { player } = useDesk();
   const { schemes, overall, failure } = useAnswers();
   const { scheme: chosen, mode, change } = useScreen();
   const ground = useMemo(() => watchField(field, { view: smallView, size: 'small' }), [field]);
-  const end = Math.max(1, ...schemes.map(({ script }) => (script === null ? 0 : lengthOf(script))));
-  useEffect(() => player.change((head) => showSpan(head, leadIn, Math.round(end * 10) / 10)), [player, end]);
   const choose = useCallback((scheme: string) => change({ scheme, mode: 'watch', trial: undefined }), [change]);
   return (
     <div className={styles.pane}>
@@ -108,10 +103,6 @@ function firstLookText({ kind, from, to, share }: LookAnswer): string {
   return kind === 'shot' ? `${from} free in ${often}` : `${kind} ${from} to ${to} open in ${often}`;
 }
 
-function lengthOf({ trace, began }: NonNullable<SchemeAnswer['script']>): number {
-  return (trace.frames - 1) * trace.step - began;
-}
-
 function LiveCard({
   answer,
   name,
@@ -132,7 +123,7 @@ function LiveCard({
   const moment = useMemo(() => {
     if (cast === null || script === null) return undefined;
     const names = traceNames(cast);
-    const end = script.began + lengthOf(script);
+    const end = traceEnd(script.trace);
     const over = text('stepText', { x: 0, y: smallView.top + smallView.height - 1.6 }, endWords(script.trace));
     return (head: Playhead) => {
       const time = Math.min(head.time, head.to) + script.began;
