@@ -1,7 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import type { ReactNode } from 'react';
 import styles from './menu.module.css';
-import type { MenuProps } from './menu.tsx';
+import type { MenuProps } from './menu-item.ts';
 
 /** The list of a menu, open from the start: it is loaded when somebody first wants it. */
 export default function MenuList({ trigger, items }: MenuProps): ReactNode {

@@ -1,27 +1,5 @@
-import { cloneElement, lazy, type ReactElement, type ReactNode, Suspense, useState } from 'react';
-
-export interface MenuItem {
-  readonly text: string;
-  readonly onChoose: () => void;
-  readonly disabled?: boolean;
-  readonly tone?: 'risky';
-  /** A line above it: what follows is of another kind. */
-  readonly apart?: boolean;
-}
-
-export interface MenuProps {
-  /** The button that opens it. */
-  readonly trigger: ReactElement<TriggerProps>;
-  readonly items: readonly MenuItem[];
-}
-
-interface TriggerProps {
-  readonly onClick?: () => void;
-  readonly onPointerEnter?: () => void;
-  readonly onFocus?: () => void;
-  readonly 'aria-haspopup'?: 'menu';
-  readonly 'aria-expanded'?: boolean;
-}
+import { cloneElement, lazy, type ReactNode, Suspense, useState } from 'react';
+import type { MenuProps } from './menu-item.ts';
 
 const loadList = () => import('./menu-list.tsx');
 const MenuList = lazy(loadList);

@@ -83,7 +83,7 @@ describe('a beat comes as long after the one before as it does in chances of the
       expect(seen.length, beat).toBeGreaterThan(4);
       const index = timed.findIndex((each) => each.beat === beat);
       const written = timed[index]!.at - timed[index - 1]!.at;
-      const late = sortedQuantile(seen, 0.5) - written;
+      const late = sortedQuantile(seen, 0.5)! - written;
       expect(late, beat).toBeGreaterThanOrEqual(-within);
       expect(late, beat).toBeLessThanOrEqual(`${play.id} ${beat}` === heldUp.beat ? heldUp.by : within);
     }
