@@ -245,6 +245,18 @@ describe('the play before the edit', () => {
     expect(answers.snapshot()).toMatchObject({ hasBaseline: false, overall: { change: null } });
   });
 
+  it('is compared also when it was changed before its first answer', async () => {
+    const { answers } = start();
+    answers.ask(lantern);
+    answers.keepBaseline();
+    answers.ask({ ...lantern, playbook: moved(5, 11) });
+    const done = await until(
+      answers,
+      ({ finished, schemes: all }) => finished && all.every(({ change, trials }) => change?.trials === trials),
+    );
+    for (const { change } of [...done.schemes, done.overall!]) expect(change!.difference.mean).not.toBe(0);
+  });
+
   it('does not change what is found out about the new one', async () => {
     const straight = await finishedAnswers(createFakePool(), edited);
     const { answers } = start();

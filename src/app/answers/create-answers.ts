@@ -185,8 +185,8 @@ export function createAnswers(
 
   /** The play as it was is counted as far as the play as it is: a comparison is as narrow as the fewer trials let it be. */
   async function growBaseline(record: MatchupRecord, before: Baseline | undefined, how: Work): Promise<void> {
-    while (before !== undefined && record.tally !== null && before.tally.to < record.tally.to) {
-      const to = Math.min(record.tally.to, before.tally.to + baselineBatches * plan.batch.tally);
+    while (before !== undefined && record.tally !== null && (before.tally?.to ?? 0) < record.tally.to) {
+      const to = Math.min(record.tally.to, (before.tally?.to ?? 0) + baselineBatches * plan.batch.tally);
       before.tally = await extendTally(before.setup, before.tally, to, how);
       record.changes += 1;
       change();

@@ -73,9 +73,10 @@ function addTallies(record: MatchupRecord, tallies: readonly Tally[], work: Work
 }
 
 /** The first tallies of a setup, up to trial `to` (excluded), grown from those that are known: for what a new answer is compared with. */
-export async function extendTally(setup: TrialSetup, known: Tally, to: number, work: Work): Promise<Tally> {
-  const ranges = rangesBetween(known.to, to, work.plan.batch.tally);
-  return mergeTallies([known, ...(await askTallies(setup, ranges, work, urgency.baseline))]);
+export async function extendTally(setup: TrialSetup, known: Tally | null, to: number, work: Work): Promise<Tally> {
+  const ranges = rangesBetween(known?.to ?? 0, to, work.plan.batch.tally);
+  const more = await askTallies(setup, ranges, work, urgency.baseline);
+  return mergeTallies(known === null ? more : [known, ...more]);
 }
 
 async function lookOn(record: MatchupRecord, work: Work): Promise<void> {

@@ -20,8 +20,8 @@ export function overallAnswer(
   const shares = counted.map(({ weight }) => weight);
   if (tallies.length < counted.length || !shares.some((share) => share > 0)) return null;
   const before = counted.flatMap(({ record }): readonly Tally[] => {
-    const known = baseline?.get(record.setup.scheme);
-    return known === undefined ? [] : [known.tally];
+    const known = baseline?.get(record.setup.scheme)?.tally ?? null;
+    return known === null ? [] : [known];
   });
   const trials = Math.min(...tallies.map((tally) => tally.to));
   return {
