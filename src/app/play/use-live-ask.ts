@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { useDesk } from '../shell/desk.tsx';
 import type { PlayEditor } from './use-play-editor.ts';
@@ -23,8 +23,15 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
   const { answers } = useDesk();
   const last = useRef<{ readonly asked: PlayEntry; readonly stage: string; readonly isPending: boolean }>(undefined);
   const { written, standing, reading } = editor;
-  const asked = pending === undefined ? written : editor.asWritten(pending);
-  const isWhole = pending === undefined ? reading.isWhole : editor.isWhole(pending);
+  // Turned back once for each change and not for each picture: another object would be another question, and its answer another picture.
+  const asked = useMemo(
+    () => (pending === undefined ? written : editor.asWritten(pending)),
+    [written, editor, pending],
+  );
+  const isWhole = useMemo(
+    () => (pending === undefined ? reading.isWhole : editor.isWhole(pending)),
+    [reading, editor, pending],
+  );
   const isPending = pending !== undefined;
   const { opponents } = playbook;
   useEffect(() => {
