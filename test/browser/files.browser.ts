@@ -275,7 +275,7 @@ describe('the guided first minute', () => {
     await card(page).getByRole('heading', { name: 'Drag a man' }).waitFor();
     await expectAccessible(page);
     await keepScreenshot(page, 'first-minute');
-    for (const title of ['See the answers change', 'Press play', 'Read who was left', 'Make it your own']) {
+    for (const title of ['See the answers change', 'Press play', 'Find where it fails', 'Make it your own']) {
       await card(page).getByRole('button', { name: 'Next' }).press('Enter');
       await card(page).getByRole('heading', { name: title }).waitFor();
     }
