@@ -92,20 +92,22 @@ describe('a play written with the pointer', () => {
     );
     for (const { difference } of changed)
       expect(difference).toMatch(/^[+−]?\d*\.\d\d \([+−]?\d*\.\d\d to [+−]?\d*\.\d\d\)$/);
-    await page.getByText(/by your last change$/).waitFor();
+    await page.getByText(/by your last change/).waitFor();
     await keepScreenshot(page, 'play-changed');
     await expectAccessible(page);
 
     await page
       .getByRole('region', { name: 'Against the schemes' })
-      .getByRole('button', { name: /goals a chance/ })
+      .getByRole('button', { name: /, first look / })
       .first()
       .click();
     await page
       .getByRole('button', { name: /^Show me one: / })
       .first()
       .click();
-    await page.getByRole('button', { name: 'Pause' }).click();
+    // It plays up to where the look has opened, and stands still there.
+    await page.getByText(/^Trial \d+: the .* opens at /).waitFor();
+    await page.getByRole('button', { name: 'Play', exact: true }).waitFor();
     await keepScreenshot(page, 'play-watched');
     await expectAccessible(page);
     expect((await savedPlaybook(page)).plays.map(({ spots }) => spots)).toEqual([{ TR: [9, 13], WL: [-11, 4] }]);
