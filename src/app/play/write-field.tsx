@@ -121,16 +121,18 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
         />
       </div>
       <div className={styles.below}>
-        <div className={styles.verbs}>
-          {selected !== undefined && shown.beat !== undefined && (
-            <VerbBar
-              by={selected}
-              hasBall={hasBall}
-              aiming={aiming?.verb}
-              onVerb={(verb) => onTool({ kind: 'choose', by: selected, verb })}
-            />
-          )}
-        </div>
+        {shown.beat !== undefined && (
+          <div className={styles.verbs}>
+            {selected !== undefined && (
+              <VerbBar
+                by={selected}
+                hasBall={hasBall}
+                aiming={aiming?.verb}
+                onVerb={(verb) => onTool({ kind: 'choose', by: selected, verb })}
+              />
+            )}
+          </div>
+        )}
         <p className={styles.hint} aria-live="polite">
           {hintFor(tool, selected, shown.beat !== undefined, hasBall)}
         </p>
