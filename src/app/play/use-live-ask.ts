@@ -21,7 +21,13 @@ const seed = 20_260;
  */
 export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk): void {
   const { answers } = useDesk();
-  const last = useRef<{ readonly asked: PlayEntry; readonly stage: string; readonly isPending: boolean }>(undefined);
+  const last = useRef<{
+    readonly asked: PlayEntry;
+    /** The play as it stood when nothing was held. */
+    readonly settled: PlayEntry;
+    readonly stage: string;
+    readonly isPending: boolean;
+  }>(undefined);
   const { written, standing, reading } = editor;
   // Turned back once for each change and not for each picture: another object would be another question, and its answer another picture.
   const asked = useMemo(
@@ -42,7 +48,11 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
     if (!isWhole && before?.stage === stage) return;
     if (before?.stage !== stage) answers.dropBaseline();
     else if (before.asked !== asked && !before.isPending) answers.keepBaseline();
-    last.current = isWhole ? { asked, stage, isPending } : undefined;
+    // A drag that was given up or refused changed nothing that there were a difference by.
+    else if (before.isPending && !isPending && before.settled === asked) answers.dropBaseline();
+    last.current = isWhole
+      ? { asked, settled: isPending ? (before?.settled ?? asked) : asked, stage, isPending }
+      : undefined;
     answers.ask({
       playbook: { ...standing, ...(opponents && { opponents }), plays: [asked] },
       play: asked.id,
