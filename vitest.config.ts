@@ -25,6 +25,8 @@ export default defineConfig({
           // After the others and one file at a time: they share one browser, and a page that simulates takes all cores.
           sequence: { groupOrder: 1 },
           maxWorkers: 1,
+          // A machine that is shared may hold a browser up for half a minute. Once is the machine's fault, twice is ours.
+          retry: 1,
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },
