@@ -4,7 +4,7 @@ import { browserTest } from './browser-test.ts';
 import { expectAccessible } from './expect-accessible.ts';
 import { fieldHand } from './field-hand.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
-import { savedPlaybook, undoButton, wholeTask } from './play-place.ts';
+import { answersOnce, savedPlaybook, undoButton, wholeTask } from './play-place.ts';
 import { fingersOn } from './touch.ts';
 
 const stands = (page: Page, spot: string) => fieldHand(page).man(spot).getAttribute('aria-label');
@@ -25,6 +25,7 @@ describe('on the field', () => {
       await page.getByRole('status').filter({ hasText: reason }).waitFor();
       expect(await stands(page, 'C')).toBe(was);
       expect(await undoButton(page).isDisabled()).toBe(true);
+      await answersOnce(page, (all) => all.length === 9 && all.every(({ difference }) => difference === undefined));
       await expectAccessible(page);
       await keepScreenshot(page, 'refused');
       expect(await savedPlaybook(page)).toEqual(before);
