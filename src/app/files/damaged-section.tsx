@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
 import { useDesk, useSaveStatus } from '../shell/desk.tsx';
-import { downloadText } from './download-text.ts';
+import { downloadText } from '../shell/download-text.ts';
 import { damagedFileName } from './file-name.ts';
 import styles from './playbook-screen.module.css';
 

@@ -2,7 +2,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { Button } from '../controls/button.tsx';
 import type { SaveKind } from '../document/save-status.ts';
 import { useDesk, useSaveStatus } from '../shell/desk.tsx';
-import { downloadText } from './download-text.ts';
+import { downloadText } from '../shell/download-text.ts';
 import { damagedFileName } from './file-name.ts';
 import styles from './page-bar.module.css';
 import { savePlaybookFile } from './save-file.ts';

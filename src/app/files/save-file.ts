@@ -1,5 +1,5 @@
 import type { PlaybookStore } from '../document/playbook-store.ts';
-import { downloadText } from './download-text.ts';
+import { downloadText } from '../shell/download-text.ts';
 import { playbookFileName } from './file-name.ts';
 
 /** Saves the playbook as a file. With names it can come back changed and be merged. Gives the file's name. */

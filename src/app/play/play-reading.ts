@@ -18,14 +18,9 @@ export interface PlayReading {
   readonly isWhole: boolean;
 }
 
-/** The playbook with this play alone: what is wrong with another one does not stop this one. */
-export function withOnePlay(playbook: Playbook, entry: PlayEntry): Playbook {
-  return { ...playbook, plays: [entry] };
-}
-
-/** Reads one play of a playbook that may be unfinished. */
+/** Reads one play of a playbook that may be unfinished, alone: what is wrong with another one does not stop it. */
 export function readPlayOf(playbook: Playbook, entry: PlayEntry): PlayReading {
-  const alone = withOnePlay(playbook, entry);
+  const alone: Playbook = { ...playbook, plays: [entry] };
   const { value, diagnostics } = parsePlaybook(serializePlaybook(alone));
   const problems = diagnostics.filter(({ severity }) => severity !== 'note');
   return { play: drawable(value ?? alone, entry.id), problems, isWhole: value !== undefined };

@@ -1,14 +1,6 @@
-import { useSyncExternalStore } from 'react';
-
-const narrow = window.matchMedia('(max-width: 44rem)');
+import { useMedia } from '../look/use-media.ts';
 
 /** Whether the page is as narrow as a phone's: the same width at which the style sheets put everything in one column. */
 export function useIsNarrow(): boolean {
-  return useSyncExternalStore(
-    (onChange) => {
-      narrow.addEventListener('change', onChange);
-      return () => narrow.removeEventListener('change', onChange);
-    },
-    () => narrow.matches,
-  );
+  return useMedia('(max-width: 44rem)');
 }

@@ -35,7 +35,7 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
     [written, editor, pending],
   );
   const isWhole = useMemo(
-    () => (pending === undefined ? reading.isWhole : editor.isWhole(pending)),
+    () => (pending === undefined ? reading.isWhole : editor.read(pending).isWhole),
     [reading, editor, pending],
   );
   const isPending = pending !== undefined;

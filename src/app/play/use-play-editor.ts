@@ -40,8 +40,8 @@ export interface PlayEditor {
   ) => Extract<PlayEdit, { kind: 'edited' }> | undefined;
   /** A play that was made from `entry` turned back to how it is kept; undefined when it cannot be. */
   readonly asWritten: (seen: PlayEntry) => PlayEntry | undefined;
-  /** Whether a play could be simulated as it stands. */
-  readonly isWhole: (play: PlayEntry) => boolean;
+  /** A play as it would stand in the document; the same play is read once. */
+  readonly read: (play: PlayEntry) => PlayReading;
   /** What an edit would make of the play, without doing it; why not, when it is refused. */
   readonly attempt: (
     edit: EditOfPlay,
@@ -74,16 +74,23 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
     if (written === undefined) return undefined;
     const ground = groundOf(standing);
     const entry = seenFrom(written, ground, side);
+    // A drag asks for each play that it makes more than once: to draw it, and to know whether it can be simulated.
+    const readings = new WeakMap<PlayEntry, PlayReading>();
+    const read = (play: PlayEntry): PlayReading => {
+      const known = readings.get(play) ?? readPlayOf(standing, play);
+      readings.set(play, known);
+      return known;
+    };
     return {
       written,
       standing,
       standIns,
       asWritten: (seen) => (side === 'right' ? seen : mirrored(seen, ground)),
-      isWhole: (play) => readPlayOf(standing, play).isWhole,
+      read,
       entry,
       ground,
       lines: { field: ground.field, landmarks: landmarksOf(ruleCodeOf(standing).markings) },
-      reading: readPlayOf(standing, entry),
+      reading: read(entry),
       apply: (label, edit, joins) => {
         const result = editSeen(written, ground, side, edit);
         if (result.kind === 'refused') {
@@ -104,7 +111,7 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
       attempt: (edit) => {
         const result = edit(entry, ground);
         if (result.kind === 'refused') return { reason: result.reason };
-        return { entry: result.play, play: readPlayOf(standing, result.play).play };
+        return { entry: result.play, play: read(result.play).play };
       },
     };
   }, [written, standing, standIns, side, store, tell]);

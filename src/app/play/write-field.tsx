@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Play, Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
-import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
+import { type FieldMarkings, playScene, playSteps, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
 import { aimOf, type FieldOrder, type Verb } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
@@ -189,11 +189,9 @@ function orderLabel(order: FieldOrder): string {
 }
 
 function stepOfBeat(editor: PlayEditor, entry: PlayEntry, beat: string): number | undefined {
-  const made = editor.attempt(() => ({ kind: 'edited', play: entry, also: [] }));
-  const play = 'play' in made ? made.play : undefined;
-  if (play === undefined) return undefined;
-  const steps = play.beats.length;
-  return Array.from({ length: steps }, (_, index) => index + 1).find((at) => fieldStep(play, at).beat === beat);
+  const { play } = editor.read(entry);
+  const index = play === undefined ? -1 : playSteps(play).findIndex((step) => step.beat.id === beat);
+  return index < 0 ? undefined : index + 1;
 }
 
 function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasBall: boolean): string {

@@ -5,6 +5,7 @@ import type { Player } from '../playback/player.ts';
 import type { Playhead } from '../playback/playhead.ts';
 import { SceneCanvas } from '../playback/scene-canvas.tsx';
 import { differenceText, goalsText, signOf, sureness } from './goal-words.ts';
+import { IntervalBar } from './interval-bar.tsx';
 import styles from './scheme-card.module.css';
 
 export interface SchemeCardProps {
@@ -69,25 +70,6 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
     </button>
   );
 });
-
-/** Goals per chance that the bar's right end stands for. */
-const barEnd = 0.8;
-
-/** The interval on one scale for all schemes, so that they can be compared at a glance. */
-function IntervalBar({ goals }: { readonly goals: Interval | undefined }): ReactNode {
-  const share = (value: number): string => `${(100 * Math.min(Math.max(value, 0), barEnd)) / barEnd}%`;
-  return (
-    <svg className={styles.bar} aria-hidden="true" width="100%" height="8">
-      <line x1="0" x2="100%" y1="4" y2="4" className={styles.scale} />
-      {goals !== undefined && (
-        <>
-          <line x1={share(goals.low)} x2={share(goals.high)} y1="4" y2="4" className={styles.range} />
-          <circle cx={share(goals.mean)} cy="4" r="3.5" className={styles.mean} />
-        </>
-      )}
-    </svg>
-  );
-}
 
 function spoken({ name, goals, refused, coarse, difference, firstLook }: SchemeCardProps): string {
   if (refused !== undefined) return `${name}: ${refused}`;

@@ -4,6 +4,7 @@ import { limits, type Team } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Menu } from '../controls/menu.tsx';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
+import { downloadText } from '../shell/download-text.ts';
 import { sortByNumber } from './roster-edits.ts';
 import styles from './roster-view.module.css';
 import { decodeTable, rosterCsv } from './table-text.ts';
@@ -98,14 +99,6 @@ export function RosterTools({ isPhone, onAdd, onTable }: RosterToolsProps): Reac
 }
 
 function saveCsv({ name, roster }: Team): void {
-  const address = URL.createObjectURL(new Blob([rosterCsv(roster)], { type: 'text/csv' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = `${name.trim().replace(/[^\p{L}\p{N}]+/gu, '-') || 'team'}-roster.csv`;
-  link.click();
-  // The browser reads it after the click.
-  setTimeout(() => URL.revokeObjectURL(address), keepFor);
+  const stem = name.trim().replace(/[^\p{L}\p{N}]+/gu, '-') || 'team';
+  downloadText(`${stem}-roster.csv`, rosterCsv(roster), 'text/csv');
 }
-
-/** Milliseconds. */
-const keepFor = 60_000;

@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react';
 import { readRosterTable } from '../../playbook/index.ts';
 import { Dialog } from '../controls/dialog.tsx';
 import { Segments } from '../controls/segments.tsx';
+import { useMedia } from '../look/use-media.ts';
 import { useDesk } from '../shell/desk.tsx';
 import { BlockImport } from './block-import.tsx';
 import type { CellPlace } from './grid-step.ts';
@@ -17,7 +18,6 @@ import { TableImport } from './table-import.tsx';
 import { readPastedCells } from './table-text.ts';
 import { draftKey, useTeam } from './team-state.ts';
 import { UnitPicks } from './unit-picks.tsx';
-import { useMedia } from './use-media.ts';
 import { useRoster } from './use-roster.ts';
 
 /** Cells from a spreadsheet; `at` where they are values for the cells from there on, and not men. */

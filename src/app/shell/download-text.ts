@@ -1,6 +1,6 @@
-/** Hands a text to the browser as a file to keep. Nothing is sent: the file is made on this device. */
-export function downloadText(fileName: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+/** Hands a text to the browser as a file to keep. Nothing is sent: the file is made on this device. `type` is its media type. */
+export function downloadText(fileName: string, text: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;
