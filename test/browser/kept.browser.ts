@@ -143,4 +143,30 @@ describe('two tabs with one playbook', () => {
     await expectAccessible(one);
     await keepScreenshot(one, 'two-tabs');
   });
+
+  browserTest('say why Undo leaves what the other has changed since', wholeTask, async ({ visit, address }) => {
+    const { page: one, context } = await visit();
+    const two = await context.newPage();
+    await one.goto(address);
+    await one.bringToFront();
+    await moveAway(one);
+    await two.goto(address);
+    await standsAt(two, after);
+    await two.bringToFront();
+    await fieldHand(two).dragMan('TR', 10, 12);
+    const both = 'TR, 10 yards right, 12 above the goal line';
+    await standsAt(two, both);
+
+    await one.bringToFront();
+    await standsAt(one, both);
+    await undoButton(one).click();
+    await one.getByText(/is not taken back: another tab has changed the same since/).waitFor();
+    await standsAt(one, after);
+    await standsAt(one, both);
+    expect(await undoButton(one).isDisabled()).toBe(true);
+    await expectAccessible(one);
+    await keepScreenshot(one, 'two-tabs-overwritten');
+    await one.getByRole('button', { name: 'Understood' }).click();
+    await one.getByText(/is not taken back/).waitFor({ state: 'hidden' });
+  });
 });

@@ -5,7 +5,7 @@ import { type OpenDocument, openDocument } from './open-document.ts';
 import { mapsOf, nothingYet, type Projection, projectPlaybook, seedUpdate, writePlaybook } from './playbook-maps.ts';
 import { type SaveStatus, saveStatuses } from './save-status.ts';
 import type { Persistence, SetAside, VersionInfo, VersionReason } from './storage.ts';
-import { createUndoSteps, type StepLabels } from './undo-steps.ts';
+import { createUndoSteps, type OverwrittenStep, type StepLabels, type StepMove } from './undo-steps.ts';
 
 export interface PlaybookStoreOptions {
   /** Under which the document is kept; tabs with the same name agree. */
@@ -28,6 +28,8 @@ export interface PlaybookStore {
   readonly status: SaveStatus;
   /** What undo and redo would do. */
   readonly steps: StepLabels;
+  /** What the last undo or redo could not move, because another tab has changed it since; until the next edit, undo or redo. */
+  readonly overwritten: OverwrittenStep | undefined;
   /** Nothing was stored under this name: this coach is here for the first time. False while opening. */
   readonly isFirstVisit: boolean;
   /** Resolves when the document is open. Never rejects: what goes wrong is in `status`. */
@@ -43,7 +45,7 @@ export interface PlaybookStore {
   readonly settle: () => void;
   /** Takes the joined step back for good, as when Escape ends a drag. Whether there was one under this name. */
   readonly abandon: (joins: string) => boolean;
-  /** Label of the step that was taken back or done again; undefined when there was none. */
+  /** Label of the step that was taken back or done again; undefined when there was none, or when it is `overwritten`. */
   readonly undo: () => string | undefined;
   readonly redo: () => string | undefined;
   /**
@@ -95,6 +97,7 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
   let projection: Projection = { ...nothingYet, playbook: options.initial };
   let status = saveStatuses.loading;
   let labels: StepLabels = {};
+  let overwritten: OverwrittenStep | undefined;
   let opened: OpenDocument | undefined;
   let versionAt = now();
 
@@ -104,6 +107,11 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
   const setStatus = (next: SaveStatus): void => {
     if (next === status) return;
     status = next;
+    notify();
+  };
+  const tellOverwritten = (next: OverwrittenStep | undefined): void => {
+    if (next === overwritten) return;
+    overwritten = next;
     notify();
   };
   doc.on('afterAllTransactions', (_, transactions) => {
@@ -138,7 +146,14 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
       void opened.versions.keep('interval', before.playbook);
     }
     steps.record(label, joins, () => writePlaybook(maps, before, next, newKey));
-    return projection !== before;
+    if (projection === before) return false;
+    tellOverwritten(undefined);
+    return true;
+  };
+  const take = (move: StepMove): string | undefined => {
+    const taken = steps.take(move);
+    tellOverwritten(taken.kind === 'overwritten' ? taken : undefined);
+    return taken.kind === 'moved' ? taken.label : undefined;
   };
   const replace: PlaybookStore['replace'] = async (label, playbook, reason = 'imported', received) => {
     await whenReady;
@@ -169,6 +184,9 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     get steps() {
       return labels;
     },
+    get overwritten() {
+      return overwritten;
+    },
     get isFirstVisit() {
       return opened?.isFirstVisit ?? false;
     },
@@ -180,8 +198,8 @@ export function createPlaybookStore(options: PlaybookStoreOptions): PlaybookStor
     edit,
     settle: steps.settle,
     abandon: steps.abandon,
-    undo: steps.undo,
-    redo: steps.redo,
+    undo: () => take('undo'),
+    redo: () => take('redo'),
     replace,
     commonBase: async (theirs) => {
       const shared = (theirs.copies ?? []).filter((mark) => projection.playbook.copies?.includes(mark));

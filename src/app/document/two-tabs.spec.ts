@@ -40,6 +40,57 @@ describe('two tabs', () => {
     expect(playNames(one)[0]).toBe('Two');
   });
 
+  test('undo of what another tab has changed since says so, and takes back no earlier step in its place', async () => {
+    const home = device();
+    const one = await tab(home);
+    const two = await tab(home);
+    one.edit('Rename the team', renameTeam('A'));
+    one.edit('Rename the play', renamePlay(0, 'One'));
+    await until(() => playNames(two)[0] === 'One');
+    two.edit('Rename', renamePlay(0, 'Two'));
+    await until(() => playNames(one)[0] === 'Two');
+    let told = 0;
+    one.subscribe(() => told++);
+    expect(one.undo()).toBeUndefined();
+    expect(told).toBeGreaterThan(0);
+    expect(one.overwritten).toMatchObject({ move: 'undo', label: 'Rename the play' });
+    expect(one.playbook.team.name).toBe('A');
+    expect(one.steps).toEqual({ undo: 'Rename the team' });
+    expect(one.undo()).toBe('Rename the team');
+    expect(one.overwritten).toBeUndefined();
+    expect(one.playbook).toEqual(renamePlay(0, 'Two')(demoPlaybook));
+  });
+
+  test('redo of what another tab has changed since says so', async () => {
+    const home = device();
+    const one = await tab(home);
+    const two = await tab(home);
+    one.edit('Rename the play', renamePlay(0, 'One'));
+    await until(() => playNames(two)[0] === 'One');
+    one.undo();
+    await until(() => playNames(two)[0] === demoPlaybook.plays[0]!.name);
+    two.edit('Rename', renamePlay(0, 'Two'));
+    await until(() => playNames(one)[0] === 'Two');
+    expect(one.redo()).toBeUndefined();
+    expect(one.overwritten).toMatchObject({ move: 'redo', label: 'Rename the play' });
+    one.edit('Rename the team', renameTeam('A'));
+    expect(one.overwritten).toBeUndefined();
+  });
+
+  test('undo takes back the own last change also after another tab changed the same play before it', async () => {
+    const home = device();
+    const one = await tab(home);
+    const two = await tab(home);
+    one.edit('First', renamePlay(0, 'One'));
+    await until(() => playNames(two)[0] === 'One');
+    two.edit('Rename', renamePlay(0, 'Two'));
+    await until(() => playNames(one)[0] === 'Two');
+    one.edit('Second', renamePlay(0, 'Three'));
+    expect(one.undo()).toBe('Second');
+    expect(playNames(one)[0]).toBe('Two');
+    expect(one.overwritten).toBeUndefined();
+  });
+
   test('a move in one and an edit of the same play in the other both stay', async () => {
     const home = device();
     const one = await tab(home);

@@ -7,6 +7,21 @@ export interface StepLabels {
   readonly redo?: string;
 }
 
+/** Which way a step goes. */
+export type StepMove = 'undo' | 'redo';
+
+/** A step that could not be taken back, or done again, because another tab wrote over all that it changed. */
+export interface OverwrittenStep {
+  readonly move: StepMove;
+  readonly label: string;
+}
+
+/** What came of an undo or redo. */
+export type StepTaken =
+  | { readonly kind: 'moved'; readonly label: string }
+  | ({ readonly kind: 'overwritten' } & OverwrittenStep)
+  | { readonly kind: 'none' };
+
 export interface UndoSteps {
   readonly labels: () => StepLabels;
   /** Runs a change as a step of its own, or as part of the last one when both join under the same name. */
@@ -15,10 +30,11 @@ export interface UndoSteps {
   readonly settle: () => void;
   /** Takes the last step back for good, when it joins under this name. Whether it did. */
   readonly abandon: (joins: string) => boolean;
-  /** Takes the last step back, or the last that was taken back does again. Its label; undefined when there is none. */
-  readonly undo: () => string | undefined;
-  readonly redo: () => string | undefined;
+  /** Takes the last step back, or does the last that was taken back again. One that is overwritten is forgotten, and no other moves in its place. */
+  readonly take: (move: StepMove) => StepTaken;
 }
+
+type StackItem = Y.UndoManager['undoStack'][number];
 
 const labelKey = 'label';
 
@@ -47,15 +63,22 @@ export function createUndoSteps(doc: Y.Doc, maps: PlaybookMaps): UndoSteps {
     joined = undefined;
     manager.stopCapturing();
   };
-  const take = (move: () => Y.UndoManager['undoStack'][number] | null): string | undefined => {
+  // Out of reach while one step moves: where another tab wrote over the whole of it, Yjs would move the one before it, without a word.
+  const aside: Record<StepMove, StackItem[]> = { undo: [], redo: [] };
+  const stackOf = (move: StepMove) => (move === 'undo' ? manager.undoStack : manager.redoStack);
+  const last = (move: StepMove) => stackOf(move).at(-1) ?? aside[move].at(-1);
+  const take = (move: StepMove): StepTaken => {
     settle();
-    return move()?.meta.get(labelKey) as string | undefined;
+    const item = last(move);
+    if (item === undefined) return { kind: 'none' };
+    aside[move] = stackOf(move).splice(0, stackOf(move).length - 1);
+    const moved = manager[move]();
+    stackOf(move).unshift(...aside[move].splice(0));
+    const label = item.meta.get(labelKey) as string;
+    return moved === null ? { kind: 'overwritten', move, label } : { kind: 'moved', label };
   };
   return {
-    labels: () => ({
-      ...labelOf('undo', manager.undoStack.at(-1)),
-      ...labelOf('redo', manager.redoStack.at(-1)),
-    }),
+    labels: () => ({ ...labelOf('undo', last('undo')), ...labelOf('redo', last('redo')) }),
     record: (label, joins, change) => {
       const continues = joins !== undefined && joins === joined;
       if (!continues) settle();
@@ -67,19 +90,14 @@ export function createUndoSteps(doc: Y.Doc, maps: PlaybookMaps): UndoSteps {
     settle,
     abandon: (joins) => {
       if (joins !== joined) return false;
-      settle();
-      // Out of reach meanwhile: where another tab wrote over the whole of the step, Yjs would take back the one before it.
-      const earlier = manager.undoStack.splice(0, manager.undoStack.length - 1);
-      manager.undo();
-      manager.undoStack.unshift(...earlier);
+      take('undo');
       manager.clear(false, true);
       return true;
     },
-    undo: () => take(() => manager.undo()),
-    redo: () => take(() => manager.redo()),
+    take,
   };
 }
 
-function labelOf(name: 'undo' | 'redo', item: Y.UndoManager['undoStack'][number] | undefined): StepLabels {
+function labelOf(name: StepMove, item: StackItem | undefined): StepLabels {
   return item === undefined ? {} : { [name]: item.meta.get(labelKey) as string };
 }

@@ -3,7 +3,7 @@ import type { Playbook } from '../../playbook/index.ts';
 import type { Answers } from '../answers/create-answers.ts';
 import type { PlaybookStore } from '../document/playbook-store.ts';
 import type { SaveStatus } from '../document/save-status.ts';
-import type { StepLabels } from '../document/undo-steps.ts';
+import type { OverwrittenStep, StepLabels } from '../document/undo-steps.ts';
 import type { Player } from '../playback/player.ts';
 
 /** What every place works with: the document, the simulation's answers, and the clock. Made once, in main.tsx. */
@@ -41,4 +41,10 @@ export function useSaveStatus(): SaveStatus {
 export function useStepLabels(): StepLabels {
   const { store } = useDesk();
   return useSyncExternalStore(store.subscribe, () => store.steps);
+}
+
+/** The step that the last undo or redo could not move, because another tab has changed the same since. */
+export function useOverwrittenStep(): OverwrittenStep | undefined {
+  const { store } = useDesk();
+  return useSyncExternalStore(store.subscribe, () => store.overwritten);
 }

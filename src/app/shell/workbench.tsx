@@ -5,6 +5,7 @@ import { PlayScreen } from '../play/play-screen.tsx';
 import { GuidedMinute } from '../tour/guided-minute.tsx';
 import { Masthead } from './masthead.tsx';
 import { MastheadTools } from './masthead-tools.tsx';
+import { OverwrittenBar } from './overwritten-bar.tsx';
 import { type Place, usePlace } from './place.ts';
 import styles from './workbench.module.css';
 
@@ -21,6 +22,7 @@ export function Workbench(): ReactNode {
       <Masthead place={place}>
         <MastheadTools />
       </Masthead>
+      <OverwrittenBar />
       <SaveBanner />
       <UpdateBar />
       <GuidedMinute place={place} />
