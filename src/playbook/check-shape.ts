@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { type JsonPath, valueAt } from './json/json-node.ts';
 import { nearestName } from './language/nearest-name.ts';
 import { mendShape, type ShapeFault } from './mend-shape.ts';
@@ -216,7 +216,7 @@ function nameOf(path: JsonPath): string {
 
 /** The fields that may stand in the object at a path, from the schema itself. */
 function knownFields(path: JsonPath): readonly string[] {
-  return Object.keys(withoutOptional(schemaAt(path))?.shape ?? {});
+  return Object.keys(withoutOptional(schemaAt(path))?.def.shape ?? {});
 }
 
 function describe(value: unknown): string {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { playbookSchema } from './schema.ts';
 
 /** The shape of a playbook file as JSON Schema (draft 2020-12), for editors that mark slips while one types. */

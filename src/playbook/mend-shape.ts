@@ -32,7 +32,7 @@ function replaceAt(document: object, path: JsonPath): void {
   const parent = last === undefined ? undefined : containerAt(document, path.slice(0, -1));
   if (parent === undefined || last === undefined) return;
   const schema = schemaAt(path);
-  if (typeof last === 'string' && (schema === undefined || schema.def?.type === 'optional' || !isField(path))) {
+  if (typeof last === 'string' && (schema === undefined || schema.def.type === 'optional' || !isField(path))) {
     delete parent[last];
     return;
   }
@@ -42,7 +42,7 @@ function replaceAt(document: object, path: JsonPath): void {
 function cutAt(document: object, path: JsonPath, most: number): void {
   const list = containerAt(document, path);
   // A place of three numbers is no list of which the first two could be kept.
-  if (!Array.isArray(list) || schemaAt(path)?.element === undefined) replaceAt(document, path);
+  if (!Array.isArray(list) || schemaAt(path)?.def.element === undefined) replaceAt(document, path);
   else list.length = Math.min(list.length, most);
 }
 
@@ -53,7 +53,7 @@ function removeAt(document: object, path: JsonPath): void {
 
 /** Whether a path leads to a field that its object must have, rather than to an entry of a record. */
 function isField(path: JsonPath): boolean {
-  return withoutOptional(schemaAt(path.slice(0, -1)))?.shape !== undefined;
+  return withoutOptional(schemaAt(path.slice(0, -1)))?.def.shape !== undefined;
 }
 
 function containerAt(document: object, path: JsonPath): Container | undefined {
@@ -68,9 +68,9 @@ function containerAt(document: object, path: JsonPath): Container | undefined {
 /** Some value of the right kind. */
 function standIn(schema: SchemaNode | undefined, path: JsonPath): unknown {
   const bare = withoutOptional(schema);
-  switch (bare?.def?.type) {
+  switch (bare?.def.type) {
     case 'object': {
-      const fields = Object.entries(bare.shape ?? {}).filter(([, field]) => field.def?.type !== 'optional');
+      const fields = Object.entries(bare.def.shape ?? {}).filter(([, field]) => field.def.type !== 'optional');
       return Object.fromEntries(fields.map(([name, field]) => [name, standIn(field, [...path, name])]));
     }
     case 'record':

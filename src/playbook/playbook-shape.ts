@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { type JsonPath, valueAt } from './json/json-node.ts';
 import { type Playbook, playbookSchema } from './schema.ts';
 import { schemaAt, withoutOptional } from './schema-walk.ts';
@@ -11,7 +11,7 @@ export function isPlaybookShaped(value: unknown): value is Playbook {
   return allMayBeTyped(playbookSchema, value, [], value);
 }
 
-function allMayBeTyped(schema: z.ZodType, value: unknown, path: JsonPath, document: unknown): boolean {
+function allMayBeTyped(schema: z.ZodMiniType, value: unknown, path: JsonPath, document: unknown): boolean {
   const issues = schema.safeParse(value).error?.issues ?? [];
   return issues.every((issue) => {
     const rest = issue.path.filter((step) => typeof step !== 'symbol');
@@ -28,7 +28,7 @@ function mayBeTyped(issue: z.core.$ZodIssue, path: JsonPath, document: unknown):
     case 'too_small':
     case 'too_big': {
       if (issue.origin !== 'array') return true;
-      const item = withoutOptional(schemaAt(path))?.element as z.ZodType | undefined;
+      const item = withoutOptional(schemaAt(path))?.def.element as z.ZodMiniType | undefined;
       const list = valueAt(document, path);
       // A place of one number is no place.
       if (item === undefined || !Array.isArray(list)) return false;

@@ -3,18 +3,26 @@ import { playbookSchema } from './schema.ts';
 
 /** A schema as far as the walks below look into it. */
 export interface SchemaNode {
-  readonly unwrap?: () => SchemaNode;
-  readonly element?: SchemaNode;
-  readonly shape?: Readonly<Record<string, SchemaNode>>;
-  readonly valueType?: SchemaNode;
-  readonly def?: { readonly type: string; readonly entries?: object; readonly values?: readonly unknown[] };
+  readonly def: {
+    readonly type: string;
+    /** Of what may be left out. */
+    readonly innerType?: SchemaNode;
+    /** Of a list. */
+    readonly element?: SchemaNode;
+    /** Of an object with known fields. */
+    readonly shape?: Readonly<Record<string, SchemaNode>>;
+    /** Of an object with any names. */
+    readonly valueType?: SchemaNode;
+    readonly entries?: object;
+    readonly values?: readonly unknown[];
+  };
 }
 
 /** The schema of the value at a path of a playbook, with whatever makes it optional still round it. */
 export function schemaAt(path: JsonPath): SchemaNode | undefined {
   let schema: SchemaNode | undefined = playbookSchema as unknown as SchemaNode;
   for (const step of path) {
-    const parent: SchemaNode | undefined = withoutOptional(schema);
+    const parent: SchemaNode['def'] | undefined = withoutOptional(schema)?.def;
     if (parent === undefined) return undefined;
     schema = typeof step === 'number' ? parent.element : (parent.shape?.[step] ?? parent.valueType);
   }
@@ -23,8 +31,6 @@ export function schemaAt(path: JsonPath): SchemaNode | undefined {
 
 export function withoutOptional(schema: SchemaNode | undefined): SchemaNode | undefined {
   let inner = schema;
-  // Arrays have unwrap too, which would step into them.
-  while (inner !== undefined && typeof inner.unwrap === 'function' && inner.element === undefined)
-    inner = inner.unwrap();
+  while (inner?.def.innerType !== undefined) inner = inner.def.innerType;
   return inner;
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { disciplineNames, levels, ruleCodeIds } from '../engine/index.ts';
 import {
   actionPattern,
@@ -17,50 +17,67 @@ import { limits } from './limits.ts';
 // One schema is the source of the document's types, of the exported JSON Schema and of the shape checks.
 // What a shape cannot say (names that exist, beats that can start) is checked after it, in checks/.
 
-const id = z.string().regex(idPattern).max(limits.id).describe('Short name: small letters, digits and dashes.');
-const spotId = z.string().regex(spotIdPattern).describe('Spot of the set: capital letters and digits, like TR or X.');
-const beatId = z
-  .string()
-  .regex(beatIdPattern)
-  .max(limits.id)
-  .describe('Name of a beat: small letters, digits and dashes.');
-const name = z.string().min(1).max(limits.name);
-const notes = z.string().max(limits.note).describe('Anything for people; the simulation does not read it.');
-const yards = z.number().min(-100).max(100);
-const place = z
-  .tuple([yards, yards])
-  .describe("[x, y] in yards from the middle of the goal line: +x the offense's right looking in, +y toward midfield.");
-const grade = z.number().min(1).max(5).describe('1 weakest of the level, 3 usual, 5 best.');
+const phrase = (pattern: RegExp) => z.string().check(z.maxLength(limits.phrase), z.regex(pattern));
+const yards = z.number().check(z.gte(-100), z.lte(100));
+const wholeNumber = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
 
-const gradesSchema = z
-  .strictObject({
-    speed: grade.optional().describe('Top speed and start.'),
-    catch: grade.optional(),
-    pass: grade.optional().describe('Speed and accuracy of passes.'),
-    feed: grade.optional().describe('Accuracy and quickness of passes inside.'),
-    shoot: grade.optional().describe('Speed and accuracy of shots.'),
-    inside: grade.optional().describe('Quickness from catch to shot.'),
-    handle: grade.optional().describe('Quickness from catch to pass.'),
-    offHand: grade.optional(),
-    sense: grade.optional().describe('Reads the game: reacts sooner, bites on fewer fakes.'),
-  })
-  .describe('Each that is left out counts as 3.');
+const id = described(
+  z.string().check(z.regex(idPattern), z.maxLength(limits.id)),
+  'Short name: small letters, digits and dashes.',
+);
+const spotId = described(
+  z.string().check(z.regex(spotIdPattern)),
+  'Spot of the set: capital letters and digits, like TR or X.',
+);
+const beatId = described(
+  z.string().check(z.regex(beatIdPattern), z.maxLength(limits.id)),
+  'Name of a beat: small letters, digits and dashes.',
+);
+const name = z.string().check(z.minLength(1), z.maxLength(limits.name));
+const notes = described(
+  z.string().check(z.maxLength(limits.note)),
+  'Anything for people; the simulation does not read it.',
+);
+const place = described(
+  z.tuple([yards, yards]),
+  "[x, y] in yards from the middle of the goal line: +x the offense's right looking in, +y toward midfield.",
+);
+const grade = described(z.number().check(z.gte(1), z.lte(5)), '1 weakest of the level, 3 usual, 5 best.');
+const jerseys = z.array(wholeNumber(0, 999)).check(z.minLength(1), z.maxLength(limits.players));
 
-const readings = z.array(z.number().positive().max(1000)).min(1).max(limits.readings);
+const gradesSchema = described(
+  z.strictObject({
+    speed: described(z.optional(grade), 'Top speed and start.'),
+    catch: z.optional(grade),
+    pass: described(z.optional(grade), 'Speed and accuracy of passes.'),
+    feed: described(z.optional(grade), 'Accuracy and quickness of passes inside.'),
+    shoot: described(z.optional(grade), 'Speed and accuracy of shots.'),
+    inside: described(z.optional(grade), 'Quickness from catch to shot.'),
+    handle: described(z.optional(grade), 'Quickness from catch to pass.'),
+    offHand: z.optional(grade),
+    sense: described(z.optional(grade), 'Reads the game: reacts sooner, bites on fewer fakes.'),
+  }),
+  'Each that is left out counts as 3.',
+);
 
-const measuredSchema = z
-  .strictObject({
-    sprint20ydSeconds: readings.optional().describe('20 yards from a standing start, each try.'),
-    passSpeedMph: readings.optional(),
-    shotSpeedMph: readings.optional(),
-    wallBallIn30s: readings.optional().describe('Catches off a wall in 30 seconds, each try.'),
-    onGoal: z
-      .strictObject({ hits: z.int().min(0).max(10_000), shots: z.int().min(1).max(10_000) })
-      .optional()
-      .describe('Shots with time and room: how many were on goal.'),
-    heightCm: z.number().min(90).max(230).optional(),
-  })
-  .describe('Each reading as it was taken; a measurement counts instead of the grade of what it measures.');
+const readings = z
+  .array(z.number().check(z.positive(), z.lte(1000)))
+  .check(z.minLength(1), z.maxLength(limits.readings));
+
+const measuredSchema = described(
+  z.strictObject({
+    sprint20ydSeconds: described(z.optional(readings), '20 yards from a standing start, each try.'),
+    passSpeedMph: z.optional(readings),
+    shotSpeedMph: z.optional(readings),
+    wallBallIn30s: described(z.optional(readings), 'Catches off a wall in 30 seconds, each try.'),
+    onGoal: described(
+      z.optional(z.strictObject({ hits: wholeNumber(0, 10_000), shots: wholeNumber(1, 10_000) })),
+      'Shots with time and room: how many were on goal.',
+    ),
+    heightCm: z.optional(z.number().check(z.gte(90), z.lte(230))),
+  }),
+  'Each reading as it was taken; a measurement counts instead of the grade of what it measures.',
+);
 
 /** The mark of one copy that was handed out. */
 const copyPattern = /^[a-z0-9]+$/;
@@ -68,151 +85,148 @@ const copyPattern = /^[a-z0-9]+$/;
 /** What a player is in the whole game. For people and the roster's table; at a man-up his crosse and grades count. */
 export const playerRoles = ['attack', 'midfield', 'defense', 'lsm', 'goalkeeper'] as const;
 
-const playerSchema = z.strictObject({
-  number: z.int().min(0).max(999),
+export const playerSchema = z.strictObject({
+  number: wholeNumber(0, 999),
   name,
   hand: z.enum(['left', 'right', 'both']),
-  crosse: z.enum(['short', 'pole', 'goalkeeper']).optional().describe('short when left out.'),
-  grades: gradesSchema.optional(),
-  measured: measuredSchema.optional(),
-  absent: z.boolean().optional().describe('true: leave him out for now.'),
-  role: z
-    .enum(playerRoles)
-    .optional()
-    .describe('What he plays in the whole game, for people; the simulation does not read it.'),
-  level: z.enum(levels).optional().describe('When he plays above or below his team; that of the team when left out.'),
-  notes: notes.optional(),
+  crosse: described(z.optional(z.enum(['short', 'pole', 'goalkeeper'])), 'short when left out.'),
+  grades: z.optional(gradesSchema),
+  measured: z.optional(measuredSchema),
+  absent: described(z.optional(z.boolean()), 'true: leave him out for now.'),
+  role: described(
+    z.optional(z.enum(playerRoles)),
+    'What he plays in the whole game, for people; the simulation does not read it.',
+  ),
+  level: described(
+    z.optional(z.enum(levels)),
+    'When he plays above or below his team; that of the team when left out.',
+  ),
+  notes: z.optional(notes),
 });
 
 const teamSchema = z.strictObject({
   name,
   level: z.enum(levels),
-  ruleCode: z.enum(ruleCodeIds).optional().describe('The rules that are played by; those of the level when left out.'),
-  roster: z.array(playerSchema).max(limits.players),
-  depth: z
-    .record(spotId, z.array(z.int().min(0).max(999)).min(1).max(limits.players))
-    .optional()
-    .describe('Jersey numbers in order for each spot that the coach wants to fix.'),
-  notes: notes.optional(),
+  ruleCode: described(
+    z.optional(z.enum(ruleCodeIds)),
+    'The rules that are played by; those of the level when left out.',
+  ),
+  roster: z.array(playerSchema).check(z.maxLength(limits.players)),
+  depth: described(
+    z.optional(z.record(spotId, jerseys)),
+    'Jersey numbers in order for each spot that the coach wants to fix.',
+  ),
+  notes: z.optional(notes),
 });
 
-const needs = z.strictObject({
-  feed: z.int().min(0).max(3).optional(),
-  shoot: z.int().min(0).max(3).optional(),
-  inside: z.int().min(0).max(3).optional(),
-  handle: z.int().min(0).max(3).optional(),
-});
+const need = z.optional(wholeNumber(0, 3));
+const needs = z.strictObject({ feed: need, shoot: need, inside: need, handle: need });
 
 const ownSetSchema = z.strictObject({
   id,
   name,
-  spots: z
-    .record(
+  spots: described(
+    z.record(
       spotId,
       z.strictObject({
         at: place,
-        hand: z
-          .enum(['left', 'right', 'either'])
-          .optional()
-          .describe('Hand that should be inside; by the side when left out.'),
-        needs: needs.optional().describe('0 nothing to 3 everything; 0 when left out.'),
-        safety: z.enum(['backUp', 'getBack', 'none']).optional().describe('none when left out.'),
+        hand: described(
+          z.optional(z.enum(['left', 'right', 'either'])),
+          'Hand that should be inside; by the side when left out.',
+        ),
+        needs: described(z.optional(needs), '0 nothing to 3 everything; 0 when left out.'),
+        safety: described(z.optional(z.enum(['backUp', 'getBack', 'none'])), 'none when left out.'),
       }),
-    )
-    .describe('Exactly six.'),
-  notes: notes.optional(),
+    ),
+    'Exactly six.',
+  ),
+  notes: z.optional(notes),
 });
 
 const beatSchema = z.strictObject({
   id: beatId,
-  on: z
-    .string()
-    .max(limits.phrase)
-    .regex(triggerPattern)
-    .describe('What starts it: start, catch SPOT, pass SPOT [to SPOT], arrive SPOT, call BEAT + SECONDS.'),
-  do: z
-    .array(z.string().max(limits.phrase).regex(actionPattern))
-    .max(limits.actions)
-    .describe('What each man does, all at once: "TR pass TL", "C pop to 6,9".'),
+  on: described(
+    phrase(triggerPattern),
+    'What starts it: start, catch SPOT, pass SPOT [to SPOT], arrive SPOT, call BEAT + SECONDS.',
+  ),
+  do: described(
+    z.array(phrase(actionPattern)).check(z.maxLength(limits.actions)),
+    'What each man does, all at once: "TR pass TL", "C pop to 6,9".',
+  ),
 });
 
 const readSchema = z.strictObject({
   carrier: spotId,
-  during: beatId.optional().describe('Only while this is the newest beat; always when left out.'),
-  if: z
-    .array(z.string().max(limits.phrase).regex(cuePattern))
-    .max(limits.cues)
-    .describe('Cues that must all hold: free, pressed, open SPOT, left SPOT.'),
-  then: z
-    .string()
-    .max(limits.phrase)
-    .regex(readActionPattern)
-    .describe(
-      'What the carrier does: pass SPOT, skip SPOT, feed SPOT, shoot, carry to x,y, step to x,y, fake SPOT, hold SECONDS.',
-    ),
+  during: described(z.optional(beatId), 'Only while this is the newest beat; always when left out.'),
+  if: described(
+    z.array(phrase(cuePattern)).check(z.maxLength(limits.cues)),
+    'Cues that must all hold: free, pressed, open SPOT, left SPOT.',
+  ),
+  then: described(
+    phrase(readActionPattern),
+    'What the carrier does: pass SPOT, skip SPOT, feed SPOT, shoot, carry to x,y, step to x,y, fake SPOT, hold SECONDS.',
+  ),
 });
 
-const beats = z.array(beatSchema).max(limits.beats);
-const reads = z.array(readSchema).max(limits.reads);
+const beats = z.array(beatSchema).check(z.maxLength(limits.beats));
+const reads = z.array(readSchema).check(z.maxLength(limits.reads));
 
 export const playSchema = z.strictObject({
   id,
   name,
-  set: z.string().min(1).max(limits.id).describe('A set by its name, counted top-down, or the id of an own set.'),
-  spots: z.record(spotId, place).optional().describe('Spots that stand elsewhere than in the set.'),
+  set: described(
+    z.string().check(z.minLength(1), z.maxLength(limits.id)),
+    'A set by its name, counted top-down, or the id of an own set.',
+  ),
+  spots: described(z.optional(z.record(spotId, place)), 'Spots that stand elsewhere than in the set.'),
   start: z.strictObject({
     ball: spotId,
-    restart: place.describe('Where the ball is put in play after the whistle, outside the box.'),
+    restart: described(z.tuple([yards, yards]), 'Where the ball is put in play after the whistle, outside the box.'),
   }),
-  beats: beats.min(1),
-  reads: reads.optional(),
+  beats: beats.check(z.minLength(1)),
+  reads: z.optional(reads),
   reset: z.strictObject({
     ball: spotId,
-    then: z.enum(['again', 'free']).describe('again: run the play anew; free: play what comes open.'),
+    then: described(z.enum(['again', 'free']), 'again: run the play anew; free: play what comes open.'),
   }),
-  lastTen: z
-    .strictObject({ beats: beats.optional(), reads: reads.optional() })
-    .optional()
-    .describe('What replaces beats and reads with ten seconds of the penalty left.'),
-  tags: z
-    .array(z.string().min(1).max(limits.tag))
-    .max(limits.tags)
-    .optional()
-    .describe('Short words to find the play by, for people.'),
-  archived: z.boolean().optional().describe('true: put away, but not forgotten.'),
-  notes: notes.optional(),
+  lastTen: described(
+    z.optional(z.strictObject({ beats: z.optional(beats), reads: z.optional(reads) })),
+    'What replaces beats and reads with ten seconds of the penalty left.',
+  ),
+  tags: described(
+    z.optional(z.array(z.string().check(z.minLength(1), z.maxLength(limits.tag))).check(z.maxLength(limits.tags))),
+    'Short words to find the play by, for people.',
+  ),
+  archived: described(z.optional(z.boolean()), 'true: put away, but not forgotten.'),
+  notes: z.optional(notes),
 });
 
-const defenderId = z.string().regex(defenderPattern).describe('A defender: small letters, like tr or c.');
+const defenderId = described(z.string().check(z.regex(defenderPattern)), 'A defender: small letters, like tr or c.');
 
 const ownSchemeSchema = z.strictObject({
   id,
   name,
-  men: z.record(defenderId, place).describe('Each defender and his home.'),
-  shortSticks: z.array(defenderId).max(6).optional().describe('Who carries a short stick; the others carry poles.'),
-  extends: z
-    .number()
-    .min(5)
-    .max(20)
-    .optional()
-    .describe(
-      'How far from the goal the ball man meets a carrier, yards from the middle of the goal; 12 when left out.',
-    ),
+  men: described(z.record(defenderId, place), 'Each defender and his home.'),
+  shortSticks: described(
+    z.optional(z.array(defenderId).check(z.maxLength(6))),
+    'Who carries a short stick; the others carry poles.',
+  ),
+  extends: described(
+    z.optional(z.number().check(z.gte(5), z.lte(20))),
+    'How far from the goal the ball man meets a carrier, yards from the middle of the goal; 12 when left out.',
+  ),
   rows: z
     .array(
       z.strictObject({
-        ball: z.string().regex(ballPlacePattern).describe('Where the ball is: a spot, or "crease".'),
-        do: z
-          .array(z.string().max(limits.phrase).regex(dutyPattern))
-          .max(6)
-          .describe(
-            'One duty a man: "tr ball", "tl split P TL", "lr man WR", "c front crease", "ll pipe WL", "c at 0,5".',
-          ),
+        ball: described(z.string().check(z.regex(ballPlacePattern)), 'Where the ball is: a spot, or "crease".'),
+        do: described(
+          z.array(phrase(dutyPattern)).check(z.maxLength(6)),
+          'One duty a man: "tr ball", "tl split P TL", "lr man WR", "c front crease", "ll pipe WL", "c at 0,5".',
+        ),
       }),
     )
-    .min(1)
-    .max(limits.rows),
-  notes: notes.optional(),
+    .check(z.minLength(1), z.maxLength(limits.rows)),
+  notes: z.optional(notes),
 });
 
 const disciplineName = z.enum(disciplineNames);
@@ -220,53 +234,58 @@ const disciplineName = z.enum(disciplineNames);
 const opponentSchema = z.strictObject({
   id,
   name,
-  schemes: z
-    .record(z.string().max(limits.id), z.number().positive().max(1000))
-    .optional()
-    .describe('Schemes they are believed to play, with weights.'),
-  discipline: z
-    .record(z.string().regex(defenderPattern), disciplineName)
-    .optional()
-    .describe(
-      'How well they play it: "all" for everybody, a defender\'s name for one man. By the level when left out.',
-    ),
-  notes: notes.optional(),
+  schemes: described(
+    z.optional(z.record(z.string().check(z.maxLength(limits.id)), z.number().check(z.positive(), z.lte(1000)))),
+    'Schemes they are believed to play, with weights.',
+  ),
+  discipline: described(
+    z.optional(z.record(z.string().check(z.regex(defenderPattern)), disciplineName)),
+    'How well they play it: "all" for everybody, a defender\'s name for one man. By the level when left out.',
+  ),
+  notes: z.optional(notes),
 });
 
 const settingsSchema = z.strictObject({
-  penaltySeconds: z
-    .number()
-    .min(5)
-    .max(300)
-    .optional()
-    .describe('The penalty that plays are tested with; that of a technical foul when left out.'),
-  rules: z
-    .record(z.string().max(limits.id), z.union([z.number(), z.boolean(), z.null()]))
-    .optional()
-    .describe(
-      'Rule values of your league where they differ from the rule code, such as "penalties.goalReleases": true.',
-    ),
+  penaltySeconds: described(
+    z.optional(z.number().check(z.gte(5), z.lte(300))),
+    'The penalty that plays are tested with; that of a technical foul when left out.',
+  ),
+  rules: described(
+    z.optional(z.record(z.string().check(z.maxLength(limits.id)), z.union([z.number(), z.boolean(), z.null()]))),
+    'Rule values of your league where they differ from the rule code, such as "penalties.goalReleases": true.',
+  ),
 });
 
-export const playbookSchema = z
-  .strictObject({
+export const playbookSchema = described(
+  z.strictObject({
     format: z.literal('sliderule-playbook'),
     version: z.literal(1),
     team: teamSchema,
-    sets: z.array(ownSetSchema).max(limits.sets).optional(),
-    plays: z.array(playSchema).max(limits.plays),
-    schemes: z.array(ownSchemeSchema).max(limits.schemes).optional(),
-    opponents: z.array(opponentSchema).max(limits.opponents).optional(),
-    chances: z.array(z.never()).max(0).optional().describe('Kept for chances that were charted; empty in version 1.'),
-    settings: settingsSchema.optional(),
-    notes: notes.optional(),
-    copies: z
-      .array(z.string().regex(copyPattern).max(limits.id))
-      .max(limits.copies)
-      .optional()
-      .describe('Marks of the copies that this file comes from, oldest first; the program writes them.'),
-  })
-  .describe('A Sliderule playbook: team, plays, own sets and schemes, opponents, settings.');
+    sets: z.optional(z.array(ownSetSchema).check(z.maxLength(limits.sets))),
+    plays: z.array(playSchema).check(z.maxLength(limits.plays)),
+    schemes: z.optional(z.array(ownSchemeSchema).check(z.maxLength(limits.schemes))),
+    opponents: z.optional(z.array(opponentSchema).check(z.maxLength(limits.opponents))),
+    chances: described(
+      z.optional(z.array(z.never()).check(z.maxLength(0))),
+      'Kept for chances that were charted; empty in version 1.',
+    ),
+    settings: z.optional(settingsSchema),
+    notes: z.optional(notes),
+    copies: described(
+      z.optional(
+        z.array(z.string().check(z.regex(copyPattern), z.maxLength(limits.id))).check(z.maxLength(limits.copies)),
+      ),
+      'Marks of the copies that this file comes from, oldest first; the program writes them.',
+    ),
+  }),
+  'A Sliderule playbook: team, plays, own sets and schemes, opponents, settings.',
+);
+
+/** The same shape, with words for whoever reads the exported JSON Schema. */
+function described<Shape extends z.ZodMiniType>(shape: Shape, words: string): Shape {
+  z.globalRegistry.add(shape, { description: words });
+  return shape;
+}
 
 export type Playbook = z.infer<typeof playbookSchema>;
 export type Player = z.infer<typeof playerSchema>;

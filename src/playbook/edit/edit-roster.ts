@@ -1,5 +1,5 @@
 import { limits } from '../limits.ts';
-import { type Playbook, type Player, playbookSchema, type Team } from '../schema.ts';
+import { type Playbook, type Player, playerSchema, type Team } from '../schema.ts';
 import { editedPlaybook, type PlaybookEdit, type Refused, refused } from './edit-result.ts';
 
 /** Add a player at the end of the roster. */
@@ -111,10 +111,8 @@ function mergePlayer(before: Player, after: Player): Player {
   };
 }
 
-const playerShape = playbookSchema.shape.team.shape.roster.element;
-
 function playerRefusal(player: Player): Refused | undefined {
-  const { success, error } = playerShape.safeParse(player);
+  const { success, error } = playerSchema.safeParse(player);
   if (success) return undefined;
   const [field] = error.issues[0]?.path ?? [];
   switch (field) {
