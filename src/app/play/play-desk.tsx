@@ -13,11 +13,13 @@ import {
 } from '../../playbook/index.ts';
 import { drawnField, playSteps } from '../../render/index.ts';
 import type { LookAnswer } from '../answers/answers-snapshot.ts';
+import { awaitsGuess } from '../answers/awaits-guess.ts';
 import { useAnswers } from '../answers/use-answers.ts';
 import { Button } from '../controls/button.tsx';
 import { useLook } from '../look/look.ts';
 import { PlayControls } from '../playback/play-controls.tsx';
 import { seek } from '../playback/playhead.ts';
+import { useHeldWhile } from '../playback/use-held-while.ts';
 import { LayerBar } from '../schemes/layer-bar.tsx';
 import { LookList } from '../schemes/look-list.tsx';
 import { OverallLine } from '../schemes/overall-line.tsx';
@@ -75,6 +77,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   useLiveAsk({ editor, playbook, pending, schemes, side });
 
   const answers = useAnswers();
+  useHeldWhile(player, pending !== undefined || awaitsGuess(answers));
   const answer = answers.schemes.find((one) => one.scheme === scheme) ?? answers.schemes[0];
   const shown = useShownTrial(answer, screen.trial);
   const chart = useTempoChart(shownPlay, screen.script, editor, answer, mode === 'watch' ? shown : undefined);

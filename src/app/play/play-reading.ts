@@ -18,7 +18,27 @@ export interface PlayReading {
   readonly isWhole: boolean;
 }
 
-/** Reads one play of a playbook that may be unfinished, alone: what is wrong with another one does not stop it. */
+/** Reads plays on one ground. Each is read once, also when it comes again as another object: from a drag, then from the document. */
+export type PlayReader = (entry: PlayEntry) => PlayReading;
+
+/** The last plays that a reader remembers: those between which a drag and its undo go. */
+const keptReadings = 8;
+
+/** A reader of single plays of a playbook that may be unfinished: what is wrong with another one does not stop any. */
+export function createPlayReader(playbook: Playbook): PlayReader {
+  const readings = new Map<string, PlayReading>();
+  return (entry) => {
+    const text = JSON.stringify(entry);
+    const reading = readings.get(text) ?? readPlayOf(playbook, entry);
+    // The oldest goes first: a Map keeps the order in which keys came.
+    readings.delete(text);
+    readings.set(text, reading);
+    if (readings.size > keptReadings) readings.delete(readings.keys().next().value ?? '');
+    return reading;
+  };
+}
+
+/** Reads one play of a playbook that may be unfinished, alone. */
 export function readPlayOf(playbook: Playbook, entry: PlayEntry): PlayReading {
   const alone: Playbook = { ...playbook, plays: [entry] };
   const { value, diagnostics } = parsePlaybook(serializePlaybook(alone));

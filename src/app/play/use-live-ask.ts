@@ -61,6 +61,7 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
       penalty: null,
       level: null,
       seed,
+      setAlone: true,
     });
   }, [answers, standing, opponents, asked, isPending, isWhole, schemes, side]);
 }

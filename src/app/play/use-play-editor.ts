@@ -12,7 +12,7 @@ import {
   type SnapGround,
 } from '../../playbook/index.ts';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
-import { type PlayReading, readPlayOf } from './play-reading.ts';
+import { createPlayReader, type PlayReader, type PlayReading } from './play-reading.ts';
 import { useScreen } from './screen-state.ts';
 import { withStandIns } from './stand-ins.ts';
 
@@ -41,7 +41,7 @@ export interface PlayEditor {
   /** A play that was made from `entry` turned back to how it is kept; undefined when it cannot be. */
   readonly asWritten: (seen: PlayEntry) => PlayEntry | undefined;
   /** A play as it would stand in the document; the same play is read once. */
-  readonly read: (play: PlayEntry) => PlayReading;
+  readonly read: PlayReader;
   /** What an edit would make of the play, without doing it; why not, when it is refused. */
   readonly attempt: (
     edit: EditOfPlay,
@@ -70,17 +70,12 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
     }),
     [format, version, unit, sets, settings, schemes],
   );
+  // A drag asks for each play that it makes more than once: to draw it, to know whether it can be simulated, and when it is let go.
+  const read = useMemo(() => createPlayReader(standing), [standing]);
   return useMemo(() => {
     if (written === undefined) return undefined;
     const ground = groundOf(standing);
     const entry = seenFrom(written, ground, side);
-    // A drag asks for each play that it makes more than once: to draw it, and to know whether it can be simulated.
-    const readings = new WeakMap<PlayEntry, PlayReading>();
-    const read = (play: PlayEntry): PlayReading => {
-      const known = readings.get(play) ?? readPlayOf(standing, play);
-      readings.set(play, known);
-      return known;
-    };
     return {
       written,
       standing,
@@ -114,7 +109,7 @@ export function usePlayEditor(playId: string | undefined): PlayEditor | undefine
         return { entry: result.play, play: read(result.play).play };
       },
     };
-  }, [written, standing, standIns, side, store, tell]);
+  }, [written, standing, standIns, read, side, store, tell]);
 }
 
 function seenFrom(play: PlayEntry, ground: PlayGround, side: Side): PlayEntry {

@@ -37,6 +37,19 @@ describe('a player', () => {
     expect(player.head().time).toBeCloseTo(0.1, 9);
   });
 
+  it('stands still while it is held, and goes on from there', () => {
+    const { player, frame, waiting } = handCranked();
+    player.change((head) => ({ ...showSpan(head, 0, 10), running: true }));
+    for (const nowMs of [0, 50]) frame(nowMs);
+    player.hold(true);
+    frame(100);
+    expect(waiting()).toBe(0);
+    expect(player.head()).toMatchObject({ time: 0.05, running: true });
+    player.hold(false);
+    for (const nowMs of [5000, 5020]) frame(nowMs);
+    expect(player.head().time).toBeCloseTo(0.07, 9);
+  });
+
   it('is quiet to the buttons while it only moves, and tells them when it stops', () => {
     const { player, frame, waiting } = handCranked();
     let told = 0;

@@ -7,6 +7,8 @@ import { advance, type Playhead, restingPlayhead } from './playhead.ts';
 export interface Player {
   readonly head: () => Playhead;
   readonly change: (next: (head: Playhead) => Playhead) => void;
+  /** Time stands still while it is held, and goes on from there: what is shown is about to be another. It stays running meanwhile. */
+  readonly hold: (held: boolean) => void;
   /** Called with the playhead for every picture while it runs, and once after each change. */
   readonly onFrame: (listener: (head: Playhead) => void) => () => void;
   /** Called when anything but the time of a running playhead changes. */
@@ -21,6 +23,7 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
   let head = restingPlayhead;
   let lastMs: number | undefined;
   let scheduled = false;
+  let isHeld = false;
   const frameListeners = new Set<(head: Playhead) => void>();
   const changeListeners = new Set<() => void>();
 
@@ -29,7 +32,7 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
   };
   const tick = (nowMs: number): void => {
     scheduled = false;
-    if (!head.running) {
+    if (!head.running || isHeld) {
       lastMs = undefined;
       return;
     }
@@ -41,7 +44,7 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
     keepGoing();
   };
   const keepGoing = (): void => {
-    if (scheduled || !head.running) return;
+    if (scheduled || isHeld || !head.running) return;
     scheduled = true;
     schedule(tick);
   };
@@ -55,6 +58,10 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
       if (!head.running) lastMs = undefined;
       draw();
       for (const listener of changeListeners) listener();
+      keepGoing();
+    },
+    hold: (held) => {
+      isHeld = held;
       keepGoing();
     },
     onFrame: (listener) => listenIn(frameListeners, listener),

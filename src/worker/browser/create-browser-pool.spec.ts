@@ -112,14 +112,14 @@ describe('a pool of threads of a page', () => {
   it('takes the most urgent of what waits, and of those the first that was asked', async () => {
     const { pool: made, sent } = watchedPool();
     await Promise.all([
-      made.answer([tally(0), tally(2), tally(4), tally(6)], { priority: 1 }),
-      made.answer([tally(8), tally(10)], { priority: 3 }),
-      made.answer([tally(12)], { priority: 2 }),
-      made.answer([tally(14)]),
-      made.answer([tally(16)], { priority: 3 }),
+      made.answer([0, 2, 4, 6, 8, 10, 12].map((from) => tally(from)), { priority: 1 }),
+      made.answer([tally(20), tally(22)], { priority: 3 }),
+      made.answer([tally(24)], { priority: 2 }),
+      made.answer([tally(26)]),
+      made.answer([tally(28)], { priority: 3 }),
     ]);
-    // The thread had taken the first two before anything else was asked.
-    expect(sent.map(trialOf)).toEqual([0, 2, 8, 10, 16, 12, 4, 6, 14]);
+    // The thread had taken the first five before anything else was asked.
+    expect(sent.map(trialOf)).toEqual([0, 2, 4, 6, 8, 20, 22, 28, 24, 10, 12, 26]);
   });
 
   it('drops what waits when it is told to stop, and answers others with the same threads', async () => {
@@ -131,9 +131,9 @@ describe('a pool of threads of a page', () => {
     stop.abort();
     await expect(stopped).rejects.toMatchObject({ name: 'AbortError' });
     expect(await made.answer([tally(200)])).toEqual([answerRequest(tally(200))]);
-    // Two had been sent; neither was wanted any more when its turn came.
-    expect(sent.map(trialOf)).toEqual([0, 2, 200]);
-    expect(answers).toEqual([null, null, answerRequest(tally(200))]);
+    // Five had been sent; none was wanted any more when its turn came.
+    expect(sent.map(trialOf)).toEqual([0, 2, 4, 6, 8, 200]);
+    expect(answers).toEqual([null, null, null, null, null, answerRequest(tally(200))]);
     expect(answered).toBe(0);
     await expect(made.answer([tally(0)], { signal: stop.signal })).rejects.toMatchObject({ name: 'AbortError' });
   });

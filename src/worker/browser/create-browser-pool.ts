@@ -60,8 +60,11 @@ export function createBrowserPool({ threads, spawn = spawnTrialWorker }: Browser
   };
 }
 
-/** Handed to a thread ahead of its need: it goes on while the page is busy. */
-const requestsAhead = 2;
+/**
+ * Handed to a thread ahead of its need: it goes on while the page is busy drawing, and two threads have the first guess of nine schemes in
+ * hand. What is not wanted any more by then is struck from the claim board.
+ */
+const requestsAhead = 5;
 
 interface Job {
   readonly request: WorkerRequest;
