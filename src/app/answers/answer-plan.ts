@@ -15,6 +15,8 @@ export interface AnswerPlan {
   /** Looks that are replayed for their worth, besides those that the play throws itself, and replays of each. */
   readonly looks: number;
   readonly perLook: number;
+  /** Trials of the set without the play, for each scheme, at most: what it is compared by shares most of its luck, so a few tell much. */
+  readonly setAlone: number;
 }
 
 /** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
@@ -26,6 +28,7 @@ export const defaultAnswerPlan: AnswerPlan = {
   watched: { first: 12, named: 90, all: 180 },
   looks: 5,
   perLook: 32,
+  setAlone: 240,
 };
 
 /** What is done for one scheme, the most urgent first: the numbers are priorities of requests. */
@@ -36,6 +39,7 @@ export const urgency = {
   watch: 6,
   fair: 5,
   force: 4,
+  setAlone: 3.6,
   fine: 3,
   watchMore: 2,
   baseline: 1,

@@ -23,6 +23,8 @@ export interface SchemeAnswer {
   readonly trials: number;
   /** More goals per chance than before (see `keepBaseline`); `null` when there is nothing to compare with. */
   readonly change: GoalChange | null;
+  /** Goals per chance more than the set makes without the play; `null` until that is known, and when nobody asked. */
+  readonly overSetAlone: GoalChange | null;
   /** Best first: by what they are worth once that is known, by their odds until then. */
   readonly looks: readonly LookAnswer[];
   readonly watched: number;
@@ -41,6 +43,8 @@ export interface OverallAnswer {
   readonly trials: number;
   readonly coarse: boolean;
   readonly change: GoalChange | null;
+  /** As that of one scheme, over all of them; `null` until every one of them is known. */
+  readonly overSetAlone: GoalChange | null;
 }
 
 /** Everything that is known now. Never written to: what did not change keeps its identity from one snapshot to the next. */

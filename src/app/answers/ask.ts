@@ -1,5 +1,5 @@
 import type { Level } from '../../engine/index.ts';
-import type { Playbook } from '../../playbook/index.ts';
+import { type Playbook, setAlone, setAloneId } from '../../playbook/index.ts';
 import { onePlayText, type TrialSetup } from '../../worker/index.ts';
 
 /** What the workbench wants to know: one play of the playbook from one side, against some schemes. */
@@ -18,6 +18,8 @@ export interface Ask {
   /** The team's own when `null`. */
   readonly level: Level | null;
   readonly seed: number;
+  /** Find out too what the set makes without the play; not when absent. */
+  readonly setAlone?: boolean;
 }
 
 /** One setup for each scheme. Setups that are equal as JSON have equal answers, so an edit that changes none of them changes no answer. */
@@ -41,4 +43,11 @@ export function setupsOf(ask: Ask): readonly TrialSetup[] {
     level,
     seed,
   }));
+}
+
+/** The setups of the same ask without the play, in the same order; none when it does not ask for them. Only spots, team and settings change them. */
+export function setAloneSetupsOf(ask: Ask): readonly TrialSetup[] {
+  const entry = ask.playbook.plays.find(({ id }) => id === ask.play);
+  if (ask.setAlone !== true || entry === undefined) return [];
+  return setupsOf({ ...ask, playbook: { ...ask.playbook, plays: [setAlone(entry)] }, play: setAloneId });
 }

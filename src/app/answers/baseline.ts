@@ -1,6 +1,7 @@
-import type { Tally } from '../../engine/index.ts';
+import { mergeTallies, type Tally } from '../../engine/index.ts';
 import type { TrialSetup } from '../../worker/index.ts';
 import type { MatchupRecord } from './matchup-record.ts';
+import { askTallies, rangesBetween, type Work } from './measure-record.ts';
 
 /** What new answers are compared with: the play as it was when the coach began to change it. Its tallies grow beside the new ones. */
 export interface Baseline {
@@ -17,3 +18,33 @@ export function baselineOf(records: readonly MatchupRecord[]): ReadonlyMap<strin
     ),
   );
 }
+
+/** How far a baseline is counted, and how urgently. */
+export interface BaselineEffort {
+  /** Trials, at most. */
+  readonly most: number;
+  readonly priority: number;
+}
+
+/**
+ * Counts a baseline as far as the record that is compared with it: a comparison is as narrow as the fewer trials let it be. The record is told of each
+ * step as of one of its own. Rejects as `measureRecord` does, and with a `Refusal` too.
+ */
+export async function growBaseline(
+  record: MatchupRecord,
+  before: Baseline,
+  work: Work,
+  { most, priority }: BaselineEffort,
+): Promise<void> {
+  const goal = (): number => Math.min(most, record.tally?.to ?? 0);
+  while ((before.tally?.to ?? 0) < goal()) {
+    const from = before.tally?.to ?? 0;
+    const to = Math.min(goal(), from + batchesAtOnce * work.plan.batch.tally);
+    const more = await askTallies(before.setup, rangesBetween(from, to, work.plan.batch.tally), work, priority);
+    before.tally = mergeTallies(before.tally === null ? more : [before.tally, ...more]);
+    record.changes += 1;
+    work.onChange();
+  }
+}
+
+const batchesAtOnce = 4;

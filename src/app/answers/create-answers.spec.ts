@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { demoPlaybook, type Playbook } from '../../playbook/index.ts';
+import { compareGoals, type Tally } from '../../engine/index.ts';
+import { demoPlaybook, type Playbook, setAloneId } from '../../playbook/index.ts';
+import { answerRequest, type WorkerRequest } from '../../worker/index.ts';
 import type { AnswerPlan } from './answer-plan.ts';
 import type { AnswersSnapshot } from './answers-snapshot.ts';
 import type { Ask } from './ask.ts';
 import { type Answers, createAnswers } from './create-answers.ts';
 import { createFakePool, type FakePool } from './fake-pool.fixture.ts';
+import { isKnownTo } from './matchup-record.ts';
 
 /** As much as shows everything, with the parts in the proportions of the real plan. */
 const plan: AnswerPlan = {
@@ -15,6 +18,7 @@ const plan: AnswerPlan = {
   watched: { first: 4, named: 24, all: 30 },
   looks: 2,
   perLook: 12,
+  setAlone: 40,
 };
 const schemes = ['house-3-2', 'diamond-and-one'];
 const lantern: Ask = {
@@ -268,6 +272,56 @@ describe('the play before the edit', () => {
     expect(done.schemes.map(({ goals, trials, looks }) => ({ goals, trials, looks }))).toEqual(
       straight.schemes.map(({ goals, trials, looks }) => ({ goals, trials, looks })),
     );
+  });
+});
+
+describe('the set without the play', () => {
+  const withSet: Ask = { ...lantern, setAlone: true };
+  const isAlone = ({ setup }: WorkerRequest): boolean => setup.play === setAloneId;
+  /** What a worker counts in the first trials of a scheme. */
+  const count = (request: WorkerRequest | undefined, to: number): Tally => {
+    const answer = answerRequest({ kind: 'tally', setup: request!.setup, range: { from: 0, to } });
+    if (answer.kind !== 'tally') throw new TypeError(answer.kind);
+    return answer.tally;
+  };
+
+  it('is compared with the play trial by trial, once the play itself is known fairly', async () => {
+    const pool = createFakePool();
+    const { schemes: all, overall } = await finishedAnswers(pool, withSet);
+    const first = pool.answered.findIndex(isAlone);
+    const before = pool.answered.slice(0, first).flatMap((request) => (request.kind === 'tally' ? [request] : []));
+    for (const { scheme, overSetAlone, trials } of all) {
+      const own = before.filter(({ setup }) => setup.scheme === scheme);
+      const counted = own.reduce((most, { range }) => Math.max(most, range.to), 0);
+      expect(isKnownTo(count(own[0], counted), plan.halfWidths.fair, plan)).toBe(true);
+      expect(overSetAlone!.trials).toBe(Math.min(plan.setAlone, trials));
+      const alone = pool.answered.find((request) => isAlone(request) && request.setup.scheme === scheme);
+      const { trials: both } = overSetAlone!;
+      expect(overSetAlone).toEqual(compareGoals([count(own[0], both)], [count(alone, both)]));
+    }
+    const means = all.map(({ overSetAlone }) => overSetAlone!.difference.mean);
+    expect(overall!.overSetAlone!.difference.mean).toBeGreaterThanOrEqual(Math.min(...means) - 0.05);
+    expect(overall!.overSetAlone!.difference.mean).toBeLessThanOrEqual(Math.max(...means) + 0.05);
+  });
+
+  it('is counted once, whatever the steps are', async () => {
+    const { answers, pool } = start();
+    answers.ask(withSet);
+    await until(answers, isFinished);
+    const before = pool.answered.filter(isAlone).length;
+    const [first, ...others] = demoPlaybook.plays;
+    const shorter = { ...first!, beats: first!.beats.slice(0, 2), reads: [] };
+    answers.ask({ ...withSet, playbook: { ...demoPlaybook, plays: [shorter, ...others] } });
+    const { schemes: all } = await until(answers, isFinished);
+    expect(all.every(({ overSetAlone }) => overSetAlone !== null)).toBe(true);
+    expect(pool.answered.filter(isAlone).length).toBe(before);
+  });
+
+  it('is nothing that is done unasked', async () => {
+    const pool = createFakePool();
+    const { schemes: all } = await finishedAnswers(pool);
+    expect(all.map(({ overSetAlone }) => overSetAlone)).toEqual([null, null]);
+    expect(pool.answered.some(isAlone)).toBe(false);
   });
 });
 

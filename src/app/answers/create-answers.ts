@@ -2,11 +2,11 @@ import type { ForcedTrial, ScriptTrace, ShotHeat, Trace } from '../../engine/ind
 import type { Cast, TrialPool, TrialSetup, WorkerRequest } from '../../worker/index.ts';
 import { type AnswerPlan, defaultAnswerPlan, urgency } from './answer-plan.ts';
 import { type AnswersSnapshot, emptySnapshot, type SchemeAnswer } from './answers-snapshot.ts';
-import { type Ask, setupsOf } from './ask.ts';
-import { type Baseline, baselineOf } from './baseline.ts';
-import { createRecord, type MatchupRecord } from './matchup-record.ts';
-import { extendTally, measureRecord, type Work } from './measure-record.ts';
-import { overallAnswer } from './overall-answer.ts';
+import { type Ask, setAloneSetupsOf, setupsOf } from './ask.ts';
+import { type Baseline, type BaselineEffort, baselineOf, growBaseline } from './baseline.ts';
+import { createRecord, isKnownTo, type MatchupRecord } from './matchup-record.ts';
+import { measureRecord, type Work } from './measure-record.ts';
+import { type Compared, overallAnswer } from './overall-answer.ts';
 import { schemeAnswer } from './scheme-answer.ts';
 
 export interface AnswersOptions {
@@ -59,6 +59,9 @@ export function createAnswers(
   let asked: Ask | null = null;
   let records: readonly MatchupRecord[] = [];
   let baseline: ReadonlyMap<string, Baseline> | null = null;
+  /** The set without the play, by scheme; empty when the ask has no use for it. */
+  let setAlone: ReadonlyMap<string, Baseline> = new Map();
+  const rememberedSets = new Map<string, Baseline>();
   let stop = new AbortController();
   let focused: string | null = null;
   let failure: string | null = null;
@@ -73,11 +76,12 @@ export function createAnswers(
   };
   const publish = (): void => {
     isDue = false;
-    shown = new Map(records.map((record) => [record.setup.scheme, show(record, baseline, shown, plan.least)]));
+    const compared = { baseline, setAlone };
+    shown = new Map(records.map((record) => [record.setup.scheme, show(record, compared, shown, plan.least)]));
     snapshot = {
       ask: asked,
       schemes: records.map(({ setup }) => shown.get(setup.scheme)!.answer),
-      overall: records.length === 0 ? null : overallAnswer(records, asked?.weights, baseline, plan.least),
+      overall: records.length === 0 ? null : overallAnswer(records, asked?.weights, compared, plan.least),
       hasBaseline: baseline !== null,
       finished: records.every((record) => record.finished),
       failure,
@@ -94,32 +98,47 @@ export function createAnswers(
       later(publishIfDue, awaitsFirst ? pace.first : pace.later);
     }
   };
-  const recordOf = (setup: TrialSetup): MatchupRecord => {
-    const key = JSON.stringify(setup);
-    const record = remembered.get(key) ?? createRecord(setup);
-    remembered.delete(key);
-    remembered.set(key, record);
-    if (remembered.size > keptRecords) remembered.delete(remembered.keys().next().value ?? '');
-    return record;
-  };
+  const recordOf = (setup: TrialSetup): MatchupRecord =>
+    recall(remembered, keptRecords, JSON.stringify(setup), () => createRecord(setup));
+  const setAloneOf = (setup: TrialSetup): Baseline =>
+    recall(rememberedSets, keptRecords, JSON.stringify(setup), () => ({ setup, tally: null }));
   const work = (): void => {
     stop.abort();
     stop = new AbortController();
     const { signal } = stop;
     failure = null;
     const ahead = Math.max(1, Math.ceil((2 * pool.threads) / records.length));
+    const fail = (error: unknown): void => {
+      if (signal.aborted) return;
+      failure = error instanceof Error ? error.message : String(error);
+      change();
+    };
+    const fair = createGate(() => records.every(isFair));
+    const onChange = (): void => {
+      fair.look();
+      change();
+    };
     for (const record of records) {
-      const boost = record.setup.scheme === focused ? 0.5 : 0;
-      const how: Work = { pool, plan, signal, boost, ahead, onChange: change };
+      const { scheme } = record.setup;
+      const boost = scheme === focused ? 0.5 : 0;
+      const how: Work = { pool, plan, signal, boost, ahead, onChange };
+      // Nothing is simulated beside the play before its own answer is a good one: a drag waits for no more than it did.
+      const besides = fair.opened.then(() => growSetAlone(record, setAlone.get(scheme), how));
+      besides.catch(fail);
       measureRecord(record, how)
-        .then(() => growBaseline(record, baseline?.get(record.setup.scheme), how))
-        .catch((error: unknown) => {
-          if (signal.aborted) return;
-          failure = error instanceof Error ? error.message : String(error);
-          change();
-        });
+        .then(() => besides)
+        // What the play was counted further since then.
+        .then(() => growSetAlone(record, setAlone.get(scheme), how))
+        .then(async () => {
+          const before = baseline?.get(scheme);
+          if (before !== undefined) await growBaseline(record, before, how, wholeBaseline);
+        })
+        .catch(fail);
     }
+    fair.look();
   };
+  const isFair = (record: MatchupRecord): boolean =>
+    record.refused !== null || isKnownTo(record.tally, plan.halfWidths.fair, plan);
   const now = (scheme: string): TrialSetup => {
     const record = records.find(({ setup }) => setup.scheme === scheme);
     if (record === undefined) throw new RangeError(`unknown scheme: ${scheme} (expected one of the ask)`);
@@ -129,10 +148,15 @@ export function createAnswers(
   return {
     ask: (ask) => {
       const next = setupsOf(ask).map(recordOf);
-      const isSame = next.length === records.length && next.every((record, at) => record === records[at]);
+      const sets = setAloneSetupsOf(ask).map(setAloneOf);
+      const isSame =
+        next.length === records.length &&
+        next.every((record, at) => record === records[at]) &&
+        sets.every((set) => setAlone.get(set.setup.scheme) === set);
       if (asked !== null && !isSameStage(asked, ask)) shown = new Map();
       asked = ask;
       records = next;
+      setAlone = new Map(sets.map((set) => [set.setup.scheme, set]));
       awaitsFirst = records.some(({ tally, refused }) => tally === null && refused === null);
       if (!isSame || failure !== null) work();
       publish();
@@ -182,43 +206,72 @@ export function createAnswers(
       listeners.clear();
     },
   };
-
-  /** The play as it was is counted as far as the play as it is: a comparison is as narrow as the fewer trials let it be. */
-  async function growBaseline(record: MatchupRecord, before: Baseline | undefined, how: Work): Promise<void> {
-    while (before !== undefined && record.tally !== null && (before.tally?.to ?? 0) < record.tally.to) {
-      const to = Math.min(record.tally.to, (before.tally?.to ?? 0) + baselineBatches * plan.batch.tally);
-      before.tally = await extendTally(before.setup, before.tally, to, how);
-      record.changes += 1;
-      change();
-    }
-  }
 }
-
-const baselineBatches = 4;
 
 function startTimer(publish: () => void, milliseconds: number): void {
   setTimeout(publish, milliseconds);
+}
+
+/** What is remembered under a key, made when it is not; the oldest of more than `most` is forgotten. */
+function recall<T>(memory: Map<string, T>, most: number, key: string, make: () => T): T {
+  const found = memory.get(key) ?? make();
+  memory.delete(key);
+  memory.set(key, found);
+  if (memory.size > most) memory.delete(memory.keys().next().value ?? '');
+  return found;
+}
+
+/** A promise that is kept at the first look at which something holds. */
+function createGate(holds: () => boolean): { readonly opened: Promise<void>; readonly look: () => void } {
+  let open: (() => void) | undefined;
+  const opened = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return {
+    opened,
+    look: () => {
+      if (open === undefined || !holds()) return;
+      open();
+      open = undefined;
+    },
+  };
+}
+
+const wholeBaseline: BaselineEffort = { most: Number.POSITIVE_INFINITY, priority: urgency.baseline };
+
+async function growSetAlone(record: MatchupRecord, setAlone: Baseline | undefined, work: Work): Promise<void> {
+  if (setAlone === undefined || record.refused !== null) return;
+  await growBaseline(record, setAlone, work, { most: work.plan.setAlone, priority: urgency.setAlone });
 }
 
 /** An answer on the screen, and what it was made from. */
 interface Shown {
   readonly record: MatchupRecord;
   readonly changes: number;
-  readonly baseline: ReadonlyMap<string, Baseline> | null;
+  readonly compared: Compared;
   readonly answer: SchemeAnswer;
 }
 
 function show(
   record: MatchupRecord,
-  baseline: ReadonlyMap<string, Baseline> | null,
+  compared: Compared,
   before: ReadonlyMap<string, Shown>,
   leastTrials: number,
 ): Shown {
   const { changes, setup } = record;
-  const old = before.get(setup.scheme);
-  if (old?.record === record && old.changes === changes && old.baseline === baseline) return old;
-  const answer = schemeAnswer(record, baseline?.get(setup.scheme)?.tally ?? null, old?.answer ?? null, leastTrials);
-  return { record, changes, baseline, answer };
+  const { scheme } = setup;
+  const old = before.get(scheme);
+  const isSame =
+    old?.record === record &&
+    old.changes === changes &&
+    old.compared.baseline === compared.baseline &&
+    old.compared.setAlone.get(scheme) === compared.setAlone.get(scheme);
+  if (isSame) return old;
+  const tallies = {
+    before: compared.baseline?.get(scheme)?.tally ?? null,
+    setAlone: compared.setAlone.get(scheme)?.tally ?? null,
+  };
+  return { record, changes, compared, answer: schemeAnswer(record, tallies, old?.answer ?? null, leastTrials) };
 }
 
 /** Whether what stands on the screen may stay until the new answer is there: the same play from the same side. */

@@ -22,6 +22,7 @@ function answer(state: SchemeAnswer['state'], halfWidth: number | null, stale = 
     goals: halfWidth === null ? null : { mean: 0.3, low: 0.3 - halfWidth, high: 0.3 + halfWidth },
     trials: 0,
     change: null,
+    overSetAlone: null,
     looks: [],
     watched: 0,
     report: null,

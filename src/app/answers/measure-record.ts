@@ -57,7 +57,8 @@ async function countTo(record: MatchupRecord, work: Work, halfWidth: number, pri
   }
 }
 
-function rangesBetween(from: number, to: number, size: number): readonly TrialRange[] {
+/** Requests for trials `from` to `to` (excluded), each of `size` at most. */
+export function rangesBetween(from: number, to: number, size: number): readonly TrialRange[] {
   const ranges: TrialRange[] = [];
   for (let start = from; start < to; start += size) ranges.push({ from: start, to: Math.min(to, start + size) });
   return ranges;
@@ -70,13 +71,6 @@ function addTallies(record: MatchupRecord, tallies: readonly Tally[], work: Work
     record.tally = record.tally === null ? tally : mergeTallies([record.tally, tally]);
   }
   changed(record, work);
-}
-
-/** The first tallies of a setup, up to trial `to` (excluded), grown from those that are known: for what a new answer is compared with. */
-export async function extendTally(setup: TrialSetup, known: Tally | null, to: number, work: Work): Promise<Tally> {
-  const ranges = rangesBetween(known?.to ?? 0, to, work.plan.batch.tally);
-  const more = await askTallies(setup, ranges, work, urgency.baseline);
-  return mergeTallies(known === null ? more : [known, ...more]);
 }
 
 async function lookOn(record: MatchupRecord, work: Work): Promise<void> {
@@ -131,7 +125,8 @@ async function replayLooks(record: MatchupRecord, work: Work): Promise<void> {
   changed(record, work);
 }
 
-async function askTallies(
+/** Rejects with a `Refusal` when a worker refuses the setup. */
+export async function askTallies(
   setup: TrialSetup,
   ranges: readonly TrialRange[],
   work: Work,
@@ -152,7 +147,8 @@ async function ask(
   return answers;
 }
 
-class Refusal extends Error {}
+/** A worker's plain sentence on why there can be no answer. */
+export class Refusal extends Error {}
 
 function expectKind<K extends WorkerAnswer['kind']>(
   answer: WorkerAnswer | undefined,

@@ -3,14 +3,20 @@ import type { OverallAnswer } from './answers-snapshot.ts';
 import type { Baseline } from './baseline.ts';
 import type { MatchupRecord } from './matchup-record.ts';
 
+/** What all schemes together are compared with, each by scheme; `null` when there is no such thing. */
+export interface Compared {
+  readonly baseline: ReadonlyMap<string, Baseline> | null;
+  readonly setAlone: ReadonlyMap<string, Baseline>;
+}
+
 /**
  * All schemes that have an answer, together; `null` while one of them has none. Refused schemes are left out. It is compared with
- * the baseline only when that has every one of them.
+ * a baseline only when that has every one of them, and with the set alone only when a few trials of every one of them are known.
  */
 export function overallAnswer(
   records: readonly MatchupRecord[],
   weights: readonly number[] | undefined,
-  baseline: ReadonlyMap<string, Baseline> | null,
+  { baseline, setAlone }: Compared,
   leastTrials: number,
 ): OverallAnswer | null {
   const counted = records.flatMap((record, at) =>
@@ -19,15 +25,19 @@ export function overallAnswer(
   const tallies = counted.flatMap(({ record: { tally } }) => (tally === null ? [] : [tally]));
   const shares = counted.map(({ weight }) => weight);
   if (tallies.length < counted.length || !shares.some((share) => share > 0)) return null;
-  const before = counted.flatMap(({ record }): readonly Tally[] => {
-    const known = baseline?.get(record.setup.scheme)?.tally ?? null;
-    return known === null ? [] : [known];
-  });
+  const against = (others: ReadonlyMap<string, Baseline> | null): readonly Tally[] =>
+    counted.flatMap(({ record }): readonly Tally[] => {
+      const known = others?.get(record.setup.scheme)?.tally ?? null;
+      return known === null ? [] : [known];
+    });
+  const [before, alone] = [against(baseline), against(setAlone)];
   const trials = Math.min(...tallies.map((tally) => tally.to));
+  const overAlone = alone.length === counted.length ? compareGoals(tallies, alone, shares) : null;
   return {
     goals: estimateGoals(tallies, shares),
     trials,
     coarse: trials < leastTrials,
     change: before.length === counted.length ? compareGoals(tallies, before, shares) : null,
+    overSetAlone: overAlone !== null && overAlone.trials >= leastTrials ? overAlone : null,
   };
 }

@@ -2,6 +2,7 @@ import {
   compareGoals,
   describeLook,
   estimateGoals,
+  type GoalChange,
   type LookSummary,
   type LookValue,
   leastReplays,
@@ -14,13 +15,21 @@ import {
 import type { LookAnswer, SchemeAnswer } from './answers-snapshot.ts';
 import type { MatchupRecord } from './matchup-record.ts';
 
+/** What a record is compared with, as far as it was counted. */
+export interface ComparedTallies {
+  /** The play before the edit. */
+  readonly before: Tally | null;
+  /** The set without the play. */
+  readonly setAlone: Tally | null;
+}
+
 /**
- * What a record says, for the screen. `before` is the tally that it is compared with, `shown` what stands on the screen for the same play
- * until the record knows better. Fewer than `leastTrials` are a first guess.
+ * What a record says, for the screen. `shown` is what stands on the screen for the same play until the record knows better. Fewer than
+ * `leastTrials` are a first guess, and compared with the set alone only after that.
  */
 export function schemeAnswer(
   record: MatchupRecord,
-  before: Tally | null,
+  { before, setAlone }: ComparedTallies,
   shown: SchemeAnswer | null,
   leastTrials: number,
 ): SchemeAnswer {
@@ -28,14 +37,18 @@ export function schemeAnswer(
   if (refused !== null) return { ...nothingKnown(setup.scheme), state: 'refused', reason: refused };
   const known = nothingKnown(setup.scheme);
   const old = shown ?? known;
-  const change = tally !== null && before !== null ? compareGoals([tally], [before]) : null;
+  const against = (other: Tally | null): GoalChange | null =>
+    tally !== null && other !== null ? compareGoals([tally], [other]) : null;
+  const overAlone = against(setAlone);
   return {
     scheme: setup.scheme,
     state: stateOf(record, leastTrials),
     reason: null,
     goals: tally === null ? old.goals : estimateGoals([tally]),
     trials: tally === null ? old.trials : tally.to,
-    change: tally === null ? old.change : change,
+    change: tally === null ? old.change : against(before),
+    overSetAlone:
+      tally === null ? old.overSetAlone : overAlone !== null && overAlone.trials >= leastTrials ? overAlone : null,
     looks: seen === null || traced === null ? old.looks : looksOf(record),
     watched: seen?.trials ?? old.watched,
     report: tally === null || traced === null ? old.report : reportOf(record),
@@ -57,6 +70,7 @@ function nothingKnown(scheme: string): SchemeAnswer {
     goals: null,
     trials: 0,
     change: null,
+    overSetAlone: null,
     looks: [],
     watched: 0,
     report: null,

@@ -25,6 +25,31 @@ export function signOf(difference: Interval | undefined): 'up' | 'down' | 'open'
   return difference.high <= -toldFrom ? 'down' : 'open';
 }
 
+/**
+ * What the set makes without the play, and what the play adds to it or costs: "the set alone .24; the play adds +.03 (.01 to .05)". `goals` are
+ * the play's, `difference` the play's less those of the set alone in the same trials.
+ */
+export function setAloneText(goals: Interval, difference: Interval): string {
+  return `the set alone ${setAloneGoals(goals, difference)}; the play ${addsText(difference)}`;
+}
+
+function addsText(difference: Interval): string {
+  const { mean, low, high } = difference;
+  switch (signOf(difference)) {
+    case 'up':
+      return `adds ${differenceText(difference)}`;
+    case 'down':
+      return `costs ${goalsText(-mean)} (${goalsText(-high)} to ${goalsText(-low)})`;
+    default:
+      return `makes ${differenceText(difference)}, no sure difference`;
+  }
+}
+
+/** Goals per chance of the set alone: the play's, which are known from more trials, less what it adds in those that both have run. */
+export function setAloneGoals(goals: Interval, difference: Interval): string {
+  return goalsText(Math.max(0, goals.mean - difference.mean));
+}
+
 // One sign for both ends where they share it, as in "+.04 (.02 to .06)".
 function range(low: number, high: number): string {
   const text = (value: number): string => withoutZero(Math.abs(value).toFixed(2));

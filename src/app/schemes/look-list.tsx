@@ -4,7 +4,7 @@ import { lookName, lookSentence } from '../../render/index.ts';
 import type { LookAnswer, SchemeAnswer } from '../answers/answers-snapshot.ts';
 import { Button } from '../controls/button.tsx';
 import { useScreen, type WatchedTrial } from '../play/screen-state.ts';
-import { goalsText, sureness } from './goal-words.ts';
+import { goalsText, setAloneText, sureness } from './goal-words.ts';
 import styles from './look-list.module.css';
 
 export interface LookListProps {
@@ -16,12 +16,17 @@ export interface LookListProps {
 
 /** What comes open against one scheme, best first, each with one of the trials in which it did. */
 export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
-  const { looks, watched } = answer;
+  const { looks, watched, goals, overSetAlone } = answer;
   const change = useScreen((state) => state.change);
   const show = (trial: WatchedTrial): void => change({ trial, mode: 'watch' });
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
       <p>{sentenceOf(answer, name)}</p>
+      {goals !== null && overSetAlone !== null && (
+        <p className={styles.quiet}>
+          Against {name} {setAloneText(goals, overSetAlone.difference)}.
+        </p>
+      )}
       {looks.length > 0 && (
         <ol className={styles.list}>
           {looks.slice(0, shownLooks).map((look) => (

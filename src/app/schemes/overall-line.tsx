@@ -1,10 +1,13 @@
 import type { ReactNode } from 'react';
 import type { Interval } from '../../engine/index.ts';
 import type { OverallAnswer } from '../answers/answers-snapshot.ts';
-import { differenceText, goalsText, signOf, sureness } from './goal-words.ts';
+import { differenceText, goalsText, setAloneText, signOf, sureness } from './goal-words.ts';
 import styles from './schemes-pane.module.css';
 
-/** All chosen schemes together, and what the last change did to them. */
+const setAloneExplained =
+  'The set alone: the same six in the same places only swing the ball and take what opens. Same luck, trial by trial.';
+
+/** All chosen schemes together, what the last change did to them, and what the set makes without the play. */
 export function OverallLine({
   overall,
   children,
@@ -28,6 +31,11 @@ export function OverallLine({
             goals a chance ({sureness(overall.goals)}){overall.coarse ? ', a first guess' : ''}
           </span>
           {overall.change !== null && <Change difference={overall.change.difference} coarse={overall.coarse} />}
+          {overall.overSetAlone !== null && (
+            <span className={styles.quiet} title={setAloneExplained}>
+              {setAloneText(overall.goals, overall.overSetAlone.difference)}
+            </span>
+          )}
         </>
       )}
       {children}

@@ -4,7 +4,7 @@ import type { PaletteName, SceneLayer } from '../../render/index.ts';
 import type { Player } from '../playback/player.ts';
 import type { Playhead } from '../playback/playhead.ts';
 import { SceneCanvas } from '../playback/scene-canvas.tsx';
-import { differenceText, goalsText, signOf, sureness } from './goal-words.ts';
+import { differenceText, goalsText, setAloneGoals, setAloneText, signOf, sureness } from './goal-words.ts';
 import { IntervalBar } from './interval-bar.tsx';
 import styles from './scheme-card.module.css';
 
@@ -21,6 +21,8 @@ export interface SchemeCardProps {
   readonly coarse: boolean;
   /** Goals per chance more than before the last change, when that is known. */
   readonly difference: Interval | undefined;
+  /** Goals per chance more than the set makes without the play, when that is known. */
+  readonly overSetAlone: Interval | undefined;
   /** What comes open first, in words. */
   readonly firstLook: string;
   /** Why there is no answer, when there can be none. */
@@ -31,7 +33,7 @@ export interface SchemeCardProps {
 
 /** One scheme: its small live field, what the play is worth against it and how sure that is, and what comes open first. */
 export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): ReactNode {
-  const { name, goals, trials, coarse, difference, firstLook, refused } = props;
+  const { name, goals, coarse, difference, firstLook, refused } = props;
   return (
     <button
       type="button"
@@ -62,7 +64,7 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
           </span>
           <IntervalBar goals={goals} />
           <span className={styles.difference} data-sign={coarse ? 'open' : signOf(difference)}>
-            {difference === undefined ? (coarse && trials > 0 ? 'first guess' : '') : differenceText(difference)}
+            {underGoals(props)}
           </span>
           <span className={styles.look}>{firstLook}</span>
         </>
@@ -71,10 +73,19 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
   );
 });
 
-function spoken({ name, goals, refused, coarse, difference, firstLook }: SchemeCardProps): string {
+/** One short line: what the last change did, or else what the set makes without the play. */
+function underGoals({ goals, trials, coarse, difference, overSetAlone }: SchemeCardProps): string {
+  if (difference !== undefined) return differenceText(difference);
+  if (coarse) return trials > 0 ? 'first guess' : '';
+  return goals === undefined || overSetAlone === undefined ? '' : `set alone ${setAloneGoals(goals, overSetAlone)}`;
+}
+
+function spoken(props: SchemeCardProps): string {
+  const { name, goals, refused, coarse, difference, overSetAlone, firstLook } = props;
   if (refused !== undefined) return `${name}: ${refused}`;
   if (goals === undefined) return `${name}: being played`;
   const change = difference === undefined ? '' : `, ${differenceText(difference)} against before`;
   const look = firstLook === '' ? '' : `, first look ${firstLook}`;
-  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${look}`;
+  const alone = overSetAlone === undefined || coarse ? '' : `, ${setAloneText(goals, overSetAlone)}`;
+  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${alone}${look}`;
 }

@@ -119,7 +119,7 @@ function LiveCard({
   readonly onChoose: (scheme: string) => void;
 }): ReactNode {
   const { player } = useDesk();
-  const { scheme, cast, script, goals, trials, state, change, looks, reason } = answer;
+  const { scheme, cast, script, goals, trials, state, change, overSetAlone, looks, reason } = answer;
   const moment = useMemo(() => {
     if (cast === null || script === null) return undefined;
     const names = traceNames(cast);
@@ -147,6 +147,7 @@ function LiveCard({
       trials={trials}
       coarse={state === 'coarse' || state === 'waiting' || answer.stale.goals}
       difference={change?.difference}
+      overSetAlone={overSetAlone?.difference}
       firstLook={first === undefined ? '' : firstLookText(first)}
       refused={reason ?? undefined}
       chosen={chosen}

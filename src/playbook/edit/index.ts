@@ -91,11 +91,13 @@ export {
   type TimingOptions,
 } from './play-timing.ts';
 export { type PlayWords, placesIn, wordsOf } from './play-words.ts';
+export { type ReadingKind, readingParts } from './reading-parts.ts';
 export { removeBeat } from './remove-beat.ts';
 export type { RosterColumn } from './roster-columns.ts';
 export { type RosterReading, readRosterTable, type TableProblem } from './roster-table.ts';
 export { addScheme, removeScheme, renameScheme } from './scheme-list.ts';
 export { type FoundPlay, searchPlays } from './search-plays.ts';
+export { setAlone, setAloneId } from './set-alone.ts';
 export { nearestAllowed, type SnapGround, type SnappedPlace, snapGroundOf, snapPlace } from './snap-place.ts';
 export { defaultTakeDown, type TakeDownOptions, takeDownScheme } from './take-down-scheme.ts';
 export { writeRosterTable } from './write-roster-table.ts';
