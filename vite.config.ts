@@ -3,6 +3,9 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { threadsInOneBuild } from './scripts/vite/threads-in-one-build.ts';
 
+/** Layers whose files do nothing when they are loaded but define what they export; a thread's own file is an entry, which always runs. */
+const withoutSideEffects = /\/src\/(engine|playbook|render|worker)\//;
+
 // The workbench: src/app becomes dist/app, a folder of files that needs no network once it is open.
 export default defineConfig({
   root: 'src/app',
@@ -17,6 +20,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     // What the first load really takes is counted, and bounded, by a test: test/browser/first-load.browser.ts.
     chunkSizeWarningLimit: 1000,
+    // What the page takes from a layer's door is all that it loads: not the simulation, which only the threads run.
+    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: withoutSideEffects, sideEffects: false }] } },
   },
   server: {
     // As the real server isolates the page (src/cli/serving/answer.ts), so that nothing works here that would not work there.

@@ -117,9 +117,10 @@ export { type Comparison, compareTallies } from './trials/compare.ts';
 export { complexityOf } from './trials/complexity.ts';
 export { compareGoals, estimateGoals, estimateOdds, type GoalChange } from './trials/estimate-goals.ts';
 export { canonicalJson, inputHash } from './trials/input-hash.ts';
+export { mergeTallies } from './trials/merge-tallies.ts';
 export type * from './trials/report.ts';
 export { describeLook, type FoundLooks, type Reported, reportScheme } from './trials/report-scheme.ts';
-export { mergeTallies, runTrials, turnoverKinds } from './trials/run-trials.ts';
+export { runTrials } from './trials/run-trials.ts';
 export {
   applyStopRule,
   type Batch,
@@ -129,5 +130,6 @@ export {
   type StopRule,
 } from './trials/stop-rule.ts';
 export type { Tally } from './trials/tally.ts';
+export { turnoverKinds } from './trials/turnover-kinds.ts';
 export { centimetres, degrees, feet, inches, kmh, metres, mph, toDegrees, toMetres, toMph } from './units.ts';
 export { engineVersion } from './version.ts';

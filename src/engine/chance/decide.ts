@@ -6,11 +6,11 @@ import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
-import { windUpShare } from './possession.ts';
 import type { CompiledRead } from './program.ts';
 import { beatIsComing, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballGoesRound, ballMode, type ChanceState, phase, stride, task } from './state.ts';
+import { lastStride, windUpShare } from './timing.ts';
 import { driveIn } from './unit-tasks.ts';
 import { weighInto, weighPass } from './weigh.ts';
 
@@ -282,6 +282,3 @@ function carryLeft(state: ChanceState, carrier: number): boolean {
   const dy = path[path.length - 1] - motion[stride * carrier + 1];
   return dx * dx + dy * dy > lastStride * lastStride;
 }
-
-/** Yards before the end of a carry at which the pass may leave. */
-export const lastStride = 1.5;

@@ -3,9 +3,8 @@ import { drawAddress } from './draw-address.ts';
 import { drawKind } from './draw-kinds.ts';
 import type { ChanceModel } from './model.ts';
 import { type ChanceState, stride } from './state.ts';
+import { fakeSeconds } from './timing.ts';
 
-/** The fake itself takes the carrier this long. Seconds. */
-export const fakeSeconds = 0.35;
 /** Who can bite: a defender this near to the man who is shown the ball, to the way the ball would take, or to the carrier. Yards. */
 const fakeReach = 6;
 const laneReach = 3;

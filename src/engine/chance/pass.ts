@@ -11,9 +11,10 @@ import { dropBall } from './loose-ball.ts';
 import { meetPassInto } from './meet-pass.ts';
 import type { ChanceModel } from './model.ts';
 import { thrownPassOdds } from './pass-odds.ts';
-import { catchBall, loseBall, windUpShare } from './possession.ts';
+import { catchBall, loseBall } from './possession.ts';
 import { fireTriggers, passStyles } from './script.ts';
 import { ballMode, type ChanceState, onCatch, passFate, stride, task } from './state.ts';
+import { windUpShare } from './timing.ts';
 import { nearestDefender } from './unit-tasks.ts';
 import { telegraph } from './weigh.ts';
 

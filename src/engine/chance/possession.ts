@@ -3,14 +3,12 @@ import { alertDefense } from './coverage.ts';
 import type { ChanceModel } from './model.ts';
 import { fireTriggers } from './script.ts';
 import { ballMode, type ChanceState, onCatch, stride, task } from './state.ts';
+import { windUpShare } from './timing.ts';
 import type { TurnoverKind } from './trace.ts';
 import { standHere } from './unit-tasks.ts';
 
 /** Fewer than this many attackers between the ball and midfield let the other side run a fast break. */
 export const fastBreakBelow = 2;
-
-/** Of a passer's catch-to-release time this share is the throw itself; the rest is the gather that he has already done. */
-export const windUpShare = 0.5;
 
 /** An attacker has the ball in his stick. */
 export function catchBall(model: ChanceModel, state: ChanceState, who: number): void {

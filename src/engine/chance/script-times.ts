@@ -1,10 +1,15 @@
-import { lastStride } from './decide.ts';
-import { fakeSeconds } from './fake.ts';
 import { defaultChanceParameters } from './parameters.ts';
-import { windUpShare } from './possession.ts';
-import { runPatience } from './script.ts';
 import { stepSeconds } from './state.ts';
-import { arrivalRadius, carryEffort, sprint, waypointRadius } from './unit-tasks.ts';
+import {
+  arrivalRadius,
+  carryEffort,
+  fakeSeconds,
+  lastStride,
+  runPatience,
+  sprint,
+  waypointRadius,
+  windUpShare,
+} from './timing.ts';
 
 /** How a chance times what its script tells the men, for who reckons a script by hand. Seconds, yards, shares. */
 export const scriptTimes = {

@@ -1,14 +1,12 @@
 import type { CompiledAction, CompiledBeat, CompiledTrigger } from './program.ts';
 import { ballMode, type ChanceState, onCatch, phase, task } from './state.ts';
+import { runPatience } from './timing.ts';
 
 /** What has just happened to the ball or a runner that a beat may wait for. */
 export type ScriptEvent = 'start' | 'catch' | 'pass' | 'arrival';
 
 /** Numbers under which the style of a pass is kept in typed arrays. */
 export const passStyles = ['adjacent', 'skip', 'feed'] as const;
-
-/** A waiting runner goes at the latest after this, so that a play never stands still for one man. Seconds. */
-export const runPatience = 2;
 
 /** Begin the script from its first beat. */
 export function startScript(state: ChanceState): void {

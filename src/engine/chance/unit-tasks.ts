@@ -2,15 +2,10 @@ import type { ChanceModel } from './model.ts';
 import { seenBy } from './perceive.ts';
 import { fireTriggers } from './script.ts';
 import { ballMode, type ChanceState, stride, task } from './state.ts';
+import { arrivalRadius, carryEffort, sprint, waypointRadius } from './timing.ts';
 
-/** A waypoint counts as passed within this distance, so that runners round their corners. Yards. */
-export const waypointRadius = 0.7;
-/** The end of a run counts as reached within this distance. Yards. */
-export const arrivalRadius = 0.5;
-/** Share of top speed at which men go to places, carry, and run their cuts. */
+/** Share of top speed at which men go to places. */
 const jog = 0.7;
-export const carryEffort = 0.8;
-export const sprint = 1;
 /** A defender farther than this from where a run ends leaves it open. Yards. */
 const openDistance = 2.8;
 /** Where a man seals: this far from the defender's body, on the ball's side. Yards. */

@@ -1,6 +1,4 @@
-import { passReason } from '../chance/pass.ts';
 import type { CompiledAction, PassStyle, Script } from '../chance/program.ts';
-import { ballMode, type ChanceState } from '../chance/state.ts';
 
 /** A pass that a play names itself: its script throws it, or one of its reads does. Plain data; offense indices. */
 export interface OwnThrow {
@@ -42,16 +40,6 @@ export function ownMates(throws: readonly OwnThrow[]): Uint8Array {
   const mates_byCarrier = new Uint8Array(6);
   for (const { from, to } of throws) mates_byCarrier[from] |= 1 << to;
   return mates_byCarrier;
-}
-
-/** Whether the play asks the man with the ball for this pass now, and he can throw it (`canAct`) or has just done so. */
-export function isAskedFor({ unit, ball }: ChanceState, own: OwnThrow, canAct: boolean): boolean {
-  const { from, to, asked, beat } = own;
-  if (asked === 'read') return canAct && (beat < 0 || unit.newestBeat === beat);
-  // Two beats may name the same pass: his order is that of the beat which began when he got it.
-  if (unit.passSince[from] !== unit.beatStarted[beat]) return false;
-  const thrown = ball.mode === ballMode.windUp && ball.why === passReason.script && ball.to === to;
-  return thrown || (canAct && unit.passTo[from] === to);
 }
 
 /** One of the play's own passes over many watched trials. Plain data. */

@@ -5,7 +5,8 @@ import { compileChance } from '../chance/model.ts';
 import { busyPlay, sampleMatchup, samplePlay } from '../chance/sample-matchup.fixture.ts';
 import { schemeList } from '../defense/schemes.ts';
 import type { Play } from '../offense/play.ts';
-import { mergeTallies, runTrials } from './run-trials.ts';
+import { mergeTallies } from './merge-tallies.ts';
+import { runTrials } from './run-trials.ts';
 
 /** A play with a change for the last ten seconds, and the same one without. */
 const { lastTen: _, ...unchanging } = busyPlay;

@@ -4,7 +4,8 @@ import { compileChance } from '../chance/model.ts';
 import { sampleMatchup } from '../chance/sample-matchup.fixture.ts';
 import { estimateCount } from '../statistics/estimate-count.ts';
 import { compareTallies } from './compare.ts';
-import { mergeTallies, runTrials } from './run-trials.ts';
+import { mergeTallies } from './merge-tallies.ts';
+import { runTrials } from './run-trials.ts';
 import type { Tally } from './tally.ts';
 
 const trials = 300;

@@ -6,7 +6,8 @@ import { duty } from '../defense/duty.ts';
 import type { LookValue } from '../looks/plan-forced.ts';
 import type { LookSummary } from '../looks/summarize.ts';
 import { type FoundLooks, reportScheme } from './report-scheme.ts';
-import { runTrials, turnoverKinds } from './run-trials.ts';
+import { runTrials } from './run-trials.ts';
+import { turnoverKinds } from './turnover-kinds.ts';
 
 const matchup = sampleMatchup();
 const model = compileChance(matchup, 5);

@@ -9,8 +9,8 @@ import { estimateCount } from '../statistics/estimate-count.ts';
 import { quartiles } from '../statistics/quantile.ts';
 import { wilsonInterval } from '../statistics/wilson-interval.ts';
 import type { LookReport, OwnThrowReport, PlayRunReport, SchemeReport, SeenLook } from './report.ts';
-import { turnoverKinds } from './run-trials.ts';
 import type { Tally } from './tally.ts';
+import { turnoverKinds } from './turnover-kinds.ts';
 
 /** Looks listed for one scheme, besides those that the play throws itself. */
 const mostLooks = 8;

@@ -1,5 +1,5 @@
 import { estimateCount } from '../statistics/estimate-count.ts';
-import { mergeTallies } from './run-trials.ts';
+import { mergeTallies } from './merge-tallies.ts';
 import type { Tally } from './tally.ts';
 
 /**
