@@ -1,14 +1,11 @@
 import { centimetres, feet, inches, kmh, mph, toMetres, toMph } from '../../engine/index.ts';
-import type { Player } from '../../playbook/index.ts';
+import { type Player, type ReadingKind, readingParts } from '../../playbook/index.ts';
 import type { Units } from './team-state.ts';
 
 /** What a cell's text means, or a sentence that says why it means nothing. */
 export type Read<T> =
   | { readonly kind: 'read'; readonly value: T }
   | { readonly kind: 'problem'; readonly text: string };
-
-/** In which readings of a kind are written. */
-export type ReadingUnit = 'seconds' | 'speed' | 'count';
 
 /** A jersey number; a # before it does no harm. */
 export function readJersey(text: string): Read<number> {
@@ -31,14 +28,16 @@ export function readGrade(text: string): Read<number | undefined> {
 /** Readings of the same thing, apart by spaces; empty is none. Speeds come out in miles an hour, whatever they were typed in. */
 export function readReadings(
   text: string,
-  unit: ReadingUnit,
+  unit: ReadingKind,
   speed: Units['speed'],
 ): Read<readonly number[] | undefined> {
-  const parts = partsOf(text, unit);
+  // A unit belongs to the number before it; the stroke of km/h parts nothing.
+  const joined = text.replace(/(\d)\s*(s|sec|mph|km\/?h|kph)\b/gi, (_, digit, name) => digit + name.replace('/', ''));
+  const parts = readingParts(joined, unit);
   if (parts.length === 0) return read(undefined);
   const values: number[] = [];
   for (const part of parts) {
-    const found = /^(\d+(?:\.\d*)?|\.\d+)(s|sec|mph|km\/h|kmh|kph)?$/i.exec(part);
+    const found = /^(\d+(?:\.\d*)?|\.\d+)(s|sec|mph|kmh|kph)?$/i.exec(part);
     const value = Number(found?.[1]);
     if (found === null || !(value > 0))
       return problem(`“${part}” is no reading. Type numbers with spaces between them.`);
@@ -48,12 +47,12 @@ export function readReadings(
   return values.length > 50 ? problem('50 readings are kept at most; the newest say most.') : read(values);
 }
 
-export function printReadings(values: readonly number[] | undefined, unit: ReadingUnit, speed: Units['speed']): string {
+export function printReadings(values: readonly number[] | undefined, unit: ReadingKind, speed: Units['speed']): string {
   return (values ?? []).map((value) => String(shown(value, unit, speed))).join(' ');
 }
 
 /** One value as it is shown: a speed in the coach's unit to a tenth. */
-export function shown(value: number, unit: ReadingUnit, speed: Units['speed']): number {
+export function shown(value: number, unit: ReadingKind, speed: Units['speed']): number {
   if (unit !== 'speed') return round(value, 100);
   return round(speed === 'kmh' ? toMetres(mph(value)) * 3.6 : value, 10);
 }
@@ -114,26 +113,12 @@ function inCentimetres(yards: number): number {
   return toMetres(yards) * 100;
 }
 
-// A comma parts readings where a space follows it, or where they are whole; else it is the comma of "2,95".
-function partsOf(text: string, unit: ReadingUnit): readonly string[] {
-  return text
-    .replace(/(\d)\s+(s|sec|mph|km\/h|kmh|kph)\b/gi, '$1$2')
-    .split(/[\s;]+|,\s+|,$/)
-    .flatMap((part) => (isList(part, unit) ? part.split(',') : [part.replace(',', '.')]))
-    .filter((part) => part !== '');
-}
-
-function isList(part: string, unit: ReadingUnit): boolean {
-  const commas = part.split(',').length - 1;
-  return commas > 1 || (commas === 1 && (unit === 'count' || (unit === 'speed' && /,\d\d/.test(part))));
-}
-
 function unitNamed(name: string, speed: Units['speed']): Units['speed'] {
   if (/^k/i.test(name)) return 'kmh';
   return /^m/i.test(name) ? 'mph' : speed;
 }
 
-function inFileUnit(value: number, unit: ReadingUnit, speed: Units['speed']): number {
+function inFileUnit(value: number, unit: ReadingKind, speed: Units['speed']): number {
   return unit === 'speed' && speed === 'kmh' ? round(toMph(kmh(value)), 100) : value;
 }
 

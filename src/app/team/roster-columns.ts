@@ -1,11 +1,10 @@
 import { type Crosse, type Hand, type Level, levels } from '../../engine/index.ts';
-import { limits, type Player, type PlayerRole, playerRoles } from '../../playbook/index.ts';
+import { limits, type Player, type PlayerRole, playerRoles, type ReadingKind } from '../../playbook/index.ts';
 import {
   printHeight,
   printOnGoal,
   printReadings,
   type Read,
-  type ReadingUnit,
   readGrade,
   readHeight,
   readJersey,
@@ -195,7 +194,7 @@ export const readingNames = ['sprint20ydSeconds', 'passSpeedMph', 'shotSpeedMph'
 export type ReadingName = (typeof readingNames)[number];
 
 export const readingWords: Readonly<
-  Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingUnit }>
+  Record<ReadingName, { readonly head: string; readonly name: string; readonly unit: ReadingKind }>
 > = {
   sprint20ydSeconds: { head: '20 yd', name: 'Sprint over 20 yards', unit: 'seconds' },
   passSpeedMph: { head: 'Pass', name: 'Speed of his passes', unit: 'speed' },
@@ -203,7 +202,7 @@ export const readingWords: Readonly<
   wallBallIn30s: { head: 'Wall ball', name: 'Catches off a wall in 30 seconds', unit: 'count' },
 };
 
-export function unitText(unit: ReadingUnit, speed: Units['speed']): string {
+export function unitText(unit: ReadingKind, speed: Units['speed']): string {
   if (unit === 'seconds') return 's';
   if (unit === 'count') return 'in 30 s';
   return speed === 'mph' ? 'mph' : 'km/h';

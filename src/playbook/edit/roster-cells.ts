@@ -1,5 +1,6 @@
 import { feet, kmh, type Level, metres, toMph } from '../../engine/index.ts';
 import type { Player } from '../schema.ts';
+import { type ReadingKind, readingParts } from './reading-parts.ts';
 
 /** What a cell says, or why it says nothing to us. */
 export type CellReading<T> =
@@ -110,7 +111,7 @@ const mphIn: Readonly<Record<string, number>> = {
 
 /** Speeds in miles an hour, each try: `58 61 60`, `95 km/h`, `26 m/s`. `unit` is that of the column. */
 export function readSpeeds(text: string, unit: string): CellReading<number[]> {
-  const { numbers, unit: own } = readings(text, /(mph|km\/?h|kph|m\/s|fps|ft\/s)/i);
+  const { numbers, unit: own } = readings(text, 'speed', /(mph|km\/?h|kph|m\/s|fps|ft\/s)/i);
   if (numbers === undefined) return unread('holds no speeds');
   const named = speedUnit(own ?? unit);
   const factor = Object.hasOwn(mphIn, named) ? mphIn[named] : undefined;
@@ -129,13 +130,13 @@ function speedUnit(unit: string): string {
 
 /** Times over 20 yards in seconds, each try. */
 export function readTimes(text: string): CellReading<number[]> {
-  const { numbers } = readings(text, /(seconds|secs?|s)\b/i);
+  const { numbers } = readings(text, 'seconds', /(seconds|secs?|s)\b/i);
   return numbers === undefined ? unread('holds no times in seconds') : read(numbers);
 }
 
 /** Counts, each try. */
 export function readCounts(text: string): CellReading<number[]> {
-  const { numbers } = readings(text, /(catches|reps)/i);
+  const { numbers } = readings(text, 'count', /(catches|reps)/i);
   return numbers === undefined ? unread('holds no counts') : read(numbers);
 }
 
@@ -184,13 +185,12 @@ function inRange(cm: number): CellReading<number> {
 /** Several readings in one cell, and the unit that stands with them. */
 function readings(
   text: string,
+  kind: ReadingKind,
   units: RegExp,
 ): { readonly numbers: number[] | undefined; readonly unit: string | undefined } {
   const unit = units.exec(text)?.[1];
   const bare = text.replace(new RegExp(units, 'gi'), ' ').trim();
-  // A comma with one digit after it is a decimal comma; with more it parts two readings.
-  const parts = bare.replace(/(\d),(\d)(?!\d)/g, '$1.$2').split(/[\s;,/|]+/);
-  const numbers = parts.filter((part) => part !== '').map((part) => numberOf(part));
+  const numbers = readingParts(bare, kind).map(numberOf);
   const usable = numbers.length > 0 && numbers.every((number) => number !== undefined && number > 0 && number <= 1000);
   return { numbers: usable ? (numbers as number[]) : undefined, unit };
 }
