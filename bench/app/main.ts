@@ -10,9 +10,11 @@ import { startApp } from '../../test/browser/start-app.ts';
 import { replacePart } from '../page-section.ts';
 import { type AppResult, appSection } from './app-section.ts';
 import { measureEdits } from './measure-edits.ts';
+import { measureManyPlays } from './measure-many-plays.ts';
 import { measureMemory } from './measure-memory.ts';
 import { measureOpening } from './measure-opening.ts';
 import { measurePlayback } from './measure-playback.ts';
+import { measureSharedLuck } from './measure-shared-luck.ts';
 import { keepRecords, waitForRecord } from './page-record.ts';
 
 const pagePath = 'docs/bench.md';
@@ -22,10 +24,12 @@ const { values } = parseArgs({
     drags: { type: 'string', default: '20' },
     visits: { type: 'string', default: '5' },
     seconds: { type: 'string', default: '15' },
+    plays: { type: 'string', default: '200' },
   },
 });
 /** Milliseconds in which the first answers become narrow even on a slow machine. */
 const patience = 60_000;
+const manyPlaysDrags = 8;
 
 const app = await startApp();
 const launched = await launchBrowser();
@@ -58,7 +62,17 @@ async function measure(browser: Browser): Promise<AppResult> {
   const playback = await measurePlayback(page, Number(values.seconds));
   const heap_byMinute = await measureMemory(page, Number(values.minutes));
   await context.close();
-  return { conditions: conditionsWords(browser.version()), programs, openings, edits, playback, heap_byMinute };
+  const plays = Number(values.plays);
+  return {
+    conditions: conditionsWords(browser.version()),
+    programs,
+    openings,
+    edits,
+    manyPlays: { plays, edits: await measureManyPlays(browser, app.address, plays, manyPlaysDrags) },
+    playback,
+    heap_byMinute,
+    sharedLuck: [1, 3].map(measureSharedLuck),
+  };
 }
 
 /** The machine in general words: nothing that would tell one from its like. */

@@ -1,11 +1,13 @@
 import type { Page } from 'playwright-core';
-import { gripSelector, readRecord, waitForRecord } from './page-record.ts';
+import { gripSelector, type PageRecord, readRecord, waitForRecord } from './page-record.ts';
 
 /** One drag of one man: milliseconds from the lifting of the pointer to each stage of the answers; undefined for a stage not reached. */
 export interface Edit {
   readonly first: number | undefined;
   readonly near: number | undefined;
   readonly fair: number | undefined;
+  /** To the picture in which the man stands where he was let go; not under 32, which is as fine as it is measured. */
+  readonly painted: number;
   /** The longest task of the page meanwhile. */
   readonly longestTask: number;
 }
@@ -39,12 +41,23 @@ export async function measureEdits(page: Page, count: number): Promise<readonly 
         },
         patience,
       );
-    const first = await after('sliderule:first-answer');
     const near = await after('sliderule:within-0.05');
     const fair = await after('sliderule:within-0.03');
-    const { longTasks, lifted } = await readRecord(page);
+    const record = await readRecord(page);
+    // The place is asked about from the last move on: a guess may be there before the pointer is lifted, and is then waited for no more.
+    const first = near === undefined ? undefined : (firstEnd(record) ?? 0);
+    const { longTasks, lifts, lifted } = record;
     const during = longTasks.filter(({ start }) => start >= lifted - 500).map(({ duration }) => duration);
-    edits.push({ first, near, fair, longestTask: Math.max(0, ...during) });
+    const painted = lifts.find(({ start }) => start >= lifted - 1)?.duration ?? 32;
+    edits.push({ first, near, fair, painted, longestTask: Math.max(0, ...during) });
   }
   return edits;
+}
+
+/** Milliseconds from the lifting of the pointer to the first guess that came after it; undefined when none did. */
+function firstEnd({ measures, lifted }: PageRecord): number | undefined {
+  const ends = measures
+    .filter(({ name }) => name === 'sliderule:first-answer')
+    .map(({ start, duration }) => start + duration - lifted);
+  return ends.find((end) => end >= 0);
 }

@@ -10,6 +10,8 @@ export interface PageRecord {
   readonly measures: readonly { readonly name: string; readonly start: number; readonly duration: number }[];
   /** When the pointer was last lifted. */
   readonly lifted: number;
+  /** When the pointer was lifted, and how long until the picture that shows what came of it, where that took more than two pictures. */
+  readonly lifts: readonly { readonly start: number; readonly duration: number }[];
 }
 
 /** What can be taken hold of on the field. */
@@ -23,7 +25,8 @@ export async function keepRecords(context: BrowserContext): Promise<void> {
       longTasks: { start: number; duration: number }[];
       measures: { name: string; start: number; duration: number }[];
       lifted: number;
-    } = { interactive: null, longTasks: [], measures: [], lifted: 0 };
+      lifts: { start: number; duration: number }[];
+    } = { interactive: null, longTasks: [], measures: [], lifted: 0, lifts: [] };
     Object.assign(window, { benchRecord: record });
     new PerformanceObserver((list) => {
       for (const { startTime, duration } of list.getEntries()) record.longTasks.push({ start: startTime, duration });
@@ -32,6 +35,10 @@ export async function keepRecords(context: BrowserContext): Promise<void> {
       for (const { name, startTime, duration } of list.getEntries())
         record.measures.push({ name, start: startTime, duration });
     }).observe({ type: 'measure', buffered: true });
+    new PerformanceObserver((list) => {
+      for (const { name, startTime, duration } of list.getEntries())
+        if (name === 'pointerup') record.lifts.push({ start: startTime, duration });
+    }).observe({ type: 'event', durationThreshold: 32, buffered: true } as PerformanceObserverInit);
     addEventListener('pointerup', ({ timeStamp }) => Object.assign(record, { lifted: timeStamp }), { capture: true });
     const look = () => {
       if (document.querySelector(selector) === null) requestAnimationFrame(look);
