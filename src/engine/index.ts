@@ -101,6 +101,7 @@ export {
   stepWithPush,
 } from './people/motion.ts';
 export { arrivalTime, reachableAt } from './people/reach.ts';
+export { type Skills, skillsAt } from './people/skills.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';

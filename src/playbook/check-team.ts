@@ -1,8 +1,7 @@
-import { createAthlete } from '../engine/index.ts';
 import type { Report } from './report.ts';
-import type { Playbook, Player } from './schema.ts';
+import type { Playbook } from './schema.ts';
 import { allSpots } from './scheme-data.ts';
-import { toAthlete } from './to-athlete.ts';
+import { oddReadings } from './to-athlete.ts';
 
 /** Men on the field in a man-up unit. */
 const unitSize = 6;
@@ -47,25 +46,13 @@ function checkRoster({ team }: Playbook, report: Report): void {
 function checkMeasured(playbook: Playbook, report: Report): void {
   for (const [i, player] of playbook.team.roster.entries()) {
     // One measurement at a time, so that each slip is told at its own place.
-    for (const [name, value] of Object.entries(player.measured ?? {})) {
-      const one: Player = { ...player, measured: { [name]: value } };
-      if (value === undefined || canBe(playbook, one)) continue;
+    for (const name of oddReadings(playbook, player)) {
       report.add(
         'measured-odd',
         ['team', 'roster', i, 'measured', name],
         `${name} of ${player.name} is so far from what is usual at ${player.level ?? playbook.team.level} that it must be a slip or in another unit. Look at the numbers again.`,
       );
     }
-  }
-}
-
-function canBe(playbook: Playbook, player: Player): boolean {
-  try {
-    createAthlete(toAthlete(playbook, player));
-    return true;
-  } catch (thrown) {
-    if (thrown instanceof RangeError) return false;
-    throw thrown;
   }
 }
 

@@ -39,6 +39,7 @@ export {
 } from './schema.ts';
 export { allSpots, toEngineScheme, toSchemeData } from './scheme-data.ts';
 export { serializePlaybook } from './serialize.ts';
+export { starOf } from './star-of.ts';
 export { toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';
 export { withoutNames } from './without-names.ts';

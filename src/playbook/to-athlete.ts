@@ -1,4 +1,4 @@
-import type { AthleteDescription, Measured, Sample } from '../engine/index.ts';
+import { type AthleteDescription, createAthlete, type Measured, type Sample } from '../engine/index.ts';
 import type { Playbook, Player } from './schema.ts';
 
 /** A player as `createAthlete` takes him: of his own level when he has one, else of the team's. */
@@ -11,6 +11,23 @@ export function toAthlete(playbook: Playbook, player: Player): AthleteDescriptio
     ...(player.grades && { grades: withoutUndefined(player.grades) }),
     ...(measured && { measured }),
   };
+}
+
+/** Names of those of a player's readings that nobody can have measured: a slip, or another unit. Each is looked at alone. */
+export function oddReadings(playbook: Playbook, player: Player): readonly string[] {
+  return Object.entries(player.measured ?? {}).flatMap(([name, value]) =>
+    value === undefined || canBe(playbook, { ...player, measured: { [name]: value } }) ? [] : [name],
+  );
+}
+
+function canBe(playbook: Playbook, player: Player): boolean {
+  try {
+    createAthlete(toAthlete(playbook, player));
+    return true;
+  } catch (thrown) {
+    if (thrown instanceof RangeError) return false;
+    throw thrown;
+  }
 }
 
 function toMeasured(measured: NonNullable<Player['measured']>): Measured {

@@ -1,8 +1,18 @@
-import { type Assignment, assignSpots, type Candidate, mirrorPlay, type Play } from '../engine/index.ts';
+import {
+  type Assignment,
+  assignSpots,
+  type Candidate,
+  type Level,
+  mirrorPlay,
+  type Play,
+  type Skills,
+  skillsAt,
+} from '../engine/index.ts';
 import { fieldOf } from './field-limits.ts';
 import { readPlay } from './play/read-play.ts';
 import { createReport } from './report.ts';
 import type { Playbook, Player } from './schema.ts';
+import { oddReadings, toAthlete } from './to-athlete.ts';
 
 /** The side that a play is run from: `right` is as it is written. */
 export type Side = 'left' | 'right';
@@ -27,19 +37,40 @@ export function toEnginePlay(playbook: Playbook, playId: string, side: Side = 'r
   return side === 'left' ? mirrorPlay(play) : play;
 }
 
-/** A player as the fit of players to spots takes him; his id is his number. */
-export function toCandidate(player: Player): Candidate {
-  const { grades = {} } = player;
-  const grade = (name: keyof typeof grades) => grades[name] ?? usualGrade;
+/**
+ * A player as the fit of players to spots takes him; his id is his number. His skills are those of the athlete that the simulation makes of
+ * him, among the men of the team's level: so his readings count as they do there, and so does a level of his own. A reading that nobody can
+ * have measured counts for nothing; `parsePlaybook` tells of it.
+ */
+export function toCandidate(playbook: Playbook, player: Player): Candidate {
   return {
     id: String(player.number),
     hand: player.hand,
     crosse: player.crosse ?? 'short',
-    skills: { feed: grade('feed'), shoot: grade('shoot'), inside: grade('inside'), handle: grade('handle') },
+    skills: skillsOf(playbook, player),
   };
 }
 
-const usualGrade = 3;
+// A line-up is asked for once for each man who may be missing, and each time for the same players.
+const known = new WeakMap<Player, { readonly level: Level; readonly skills: Skills }>();
+
+function skillsOf(playbook: Playbook, player: Player): Skills {
+  const { level } = playbook.team;
+  const before = known.get(player);
+  if (before?.level === level) return before.skills;
+  const skills = skillsAt(level, toAthlete(playbook, withoutOddReadings(playbook, player)));
+  known.set(player, { level, skills });
+  return skills;
+}
+
+function withoutOddReadings(playbook: Playbook, player: Player): Player {
+  const odd = oddReadings(playbook, player);
+  if (odd.length === 0) return player;
+  return {
+    ...player,
+    measured: Object.fromEntries(Object.entries(player.measured ?? {}).filter(([name]) => !odd.includes(name))),
+  };
+}
 
 /** Six players for a play: where each stands and why. */
 export interface LineUp {
@@ -58,7 +89,11 @@ export function lineUpFor(playbook: Playbook, play: Play): LineUp {
     );
     if (first !== undefined) pins.set(spot.id, String(first));
   }
-  const assignment = assignSpots(play.spots, present.map(toCandidate), pins);
+  const assignment = assignSpots(
+    play.spots,
+    present.map((player) => toCandidate(playbook, player)),
+    pins,
+  );
   if (assignment.kind === 'short') return { assignment, players: [] };
   return {
     assignment,

@@ -8,7 +8,6 @@ import {
   levelDiscipline,
   type Matchup,
   mirrorDefenderName,
-  type Play,
   type Scheme,
   schemeById,
   schemeList,
@@ -19,6 +18,7 @@ import {
   type Playbook,
   type Player,
   ruleCodeOf,
+  starOf,
   toAthlete,
   toEnginePlay,
   toEngineScheme,
@@ -106,7 +106,7 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
         shotClock: code.shotClock.value?.afterPenalty.atOrBelow ?? null,
       },
       sense: choice.side === 'left' ? -1 : 1,
-      star: starOf(play, players),
+      star: starOf(playbook, play, players),
     },
   };
 }
@@ -131,17 +131,6 @@ function disciplineOf(
 
 function defender(level: Level, short: boolean): Athlete {
   return createAthlete({ level, hand: 'right', crosse: short ? 'short' : 'pole' });
-}
-
-/** The man whom an opponent would shut off: the one whose feeding and shooting count for most at his spot. */
-function starOf(play: Play, players: readonly Player[]): string {
-  const usual = 3;
-  const worth = play.spots.map(({ needs }, index) => {
-    const { feed = usual, shoot = usual } = players[index]?.grades ?? {};
-    return needs.feed * feed + needs.shoot * shoot;
-  });
-  const best = worth.reduce((at, value, index) => (value > (worth[at] ?? 0) ? index : at), 0);
-  return play.spots[best]?.id ?? '';
 }
 
 function refused(reason: string): BuiltMatchup {

@@ -1,4 +1,4 @@
-import { type Absence, type Player, type SpotMan, toCandidate } from '../../playbook/index.ts';
+import type { Absence, Player, SpotMan } from '../../playbook/index.ts';
 
 /** "Odell Marsh", or "number 4" for who has no name yet. */
 export function manText(number: number, roster: readonly Player[]): string {
@@ -42,7 +42,6 @@ export function reasonsText({ reasons, pinned }: SpotMan): string {
 /** Those of the roster who can stand at a spot at all: everybody but goalkeepers, each number once. */
 export function fieldMen(roster: readonly Player[]): readonly Player[] {
   return roster.filter(
-    (player, i) =>
-      toCandidate(player).crosse !== 'goalkeeper' && roster.findIndex(({ number }) => number === player.number) === i,
+    (player, i) => player.crosse !== 'goalkeeper' && roster.findIndex(({ number }) => number === player.number) === i,
   );
 }

@@ -16,7 +16,15 @@ function men(text: string): readonly Candidate[] {
         id: id!,
         hand: hand as Candidate['hand'],
         crosse: (crosse ?? 'short') as Candidate['crosse'],
-        skills: { feed: Number(feed), shoot: Number(shoot), inside: Number(inside), handle: Number(handle) },
+        skills: {
+          feed: Number(feed),
+          shoot: Number(shoot),
+          inside: Number(inside),
+          handle: Number(handle),
+          speed: 3,
+          catch: 3,
+          pass: 3,
+        },
       };
     });
 }
@@ -116,6 +124,21 @@ describe('fitAt', () => {
     expect(fitAt(top, either!)).toBe(0);
     expect(fitAt(top, rightHanded!)).toBe(-6);
     expect(fitAt(top, pole!)).toBe(-9);
+  });
+});
+
+describe('what counts at every spot', () => {
+  const [usual] = men('u both 3 3 3 3');
+  const quick: Candidate = { ...usual!, skills: { ...usual!.skills, speed: 5, catch: 4, pass: 3 } };
+
+  test('is the mean of running, catching and passing', () => {
+    for (const spot of spots) expect(fitAt(spot, quick) - fitAt(spot, usual!)).toBeCloseTo(1, 9);
+  });
+
+  test('brings the quicker of two equal men onto the field', () => {
+    const five = men('a both 3 3 3 3\nb both 3 3 3 3\nc both 3 3 3 3\nd both 3 3 3 3\ne both 3 3 3 3');
+    const line = lineUp(assignSpots(spots, [...five, { ...usual!, id: 'slow' }, { ...quick, id: 'quick' }]));
+    expect(Object.values(line)).toContain('quick');
   });
 });
 

@@ -1,14 +1,15 @@
 import type { Crosse, Hand } from '../people/athlete.ts';
+import type { Skills } from '../people/skills.ts';
 import { bestAssignment } from './best-assignment.ts';
-import type { Spot, SpotId, SpotNeeds } from './play.ts';
+import type { Spot, SpotId } from './play.ts';
 
-/** A man who could fill a spot. Skills run from 1 (weakest of his level) to 5 (best), 3 is usual. */
+/** A man who could fill a spot. */
 export interface Candidate {
   /** His own id, distinct among the candidates. */
   readonly id: string;
   readonly hand: Hand;
   readonly crosse: Crosse;
-  readonly skills: SpotNeeds;
+  readonly skills: Skills;
 }
 
 /** One man at one spot, and why he is there. */
@@ -39,6 +40,8 @@ export const assignmentWeights = {
   wrongHand: 1.5,
   /** A pole handles and shoots like a man one and a half steps worse at everything. */
   pole: 1.5,
+  /** Every man runs, catches and passes, wherever he stands: what the mean of the three is worth at each spot. */
+  everywhere: 1,
 } as const;
 
 /**
@@ -107,11 +110,14 @@ export function replacements(
   });
 }
 
-/** What a man is worth at a spot; higher is better. Skills count from the middle grade, so a spot without needs is worth 0 to all. */
+/** What a man is worth at a spot; higher is better. Skills count from the middle grade, so a usual man is worth 0 wherever his hand is right. */
 export function fitAt(spot: Spot, man: Candidate): number {
   const { needs } = spot;
   const crosse = man.crosse === 'pole' ? assignmentWeights.pole : 0;
   let worth = 0;
+  for (const skill of everywhereSkills) {
+    worth += (assignmentWeights.everywhere * (man.skills[skill] - usualSkill)) / everywhereSkills.length;
+  }
   for (const skill of skillNames) worth += needs[skill] * (man.skills[skill] - usualSkill - crosse);
   // A hand matters where he shoots, feeds or handles; inside he finishes with either.
   if (isWrongHand(spot, man)) worth -= assignmentWeights.wrongHand * (needs.shoot + needs.feed);
@@ -119,6 +125,7 @@ export function fitAt(spot: Spot, man: Candidate): number {
 }
 
 const skillNames = ['feed', 'shoot', 'inside', 'handle'] as const;
+const everywhereSkills = ['speed', 'catch', 'pass'] as const;
 const usualSkill = 3;
 const skillVerbs = { feed: 'feeds', shoot: 'shoots', inside: 'finishes inside', handle: 'handles' } as const;
 
@@ -130,8 +137,13 @@ function reasonsAt(spot: Spot, man: Candidate): readonly string[] {
   const skills = skillNames
     .filter((skill) => spot.needs[skill] > 0)
     .sort((one, other) => spot.needs[other] - spot.needs[one])
-    .map((skill) => `${skillVerbs[skill]} ${man.skills[skill]} of 5`);
+    .map((skill) => `${skillVerbs[skill]} ${gradeText(man.skills[skill])} of 5`);
   return [...skills, ...handReasons(spot, man), ...(man.crosse === 'pole' ? ['with a pole'] : [])];
+}
+
+/** To a tenth, and no further than the scale goes: a man from an older level is simply the best of this one. */
+function gradeText(grade: number): number {
+  return Math.round(Math.min(5, Math.max(1, grade)) * 10) / 10;
 }
 
 function handReasons(spot: Spot, man: Candidate): readonly string[] {

@@ -120,6 +120,11 @@ const usualGrade = 3;
 /** Standard deviations per grade: 5 is +1.6. */
 const perGrade = 0.8;
 
+/** The grade of who stands so many standard deviations on the good side of his level's mean. */
+export function gradeOf(standardDeviations: number): number {
+  return usualGrade + standardDeviations / perGrade;
+}
+
 /** Where the mean of these grades stands, in standard deviations. */
 function standing(grades: Grades, keys: readonly (keyof Grades)[]): number {
   let sum = 0;

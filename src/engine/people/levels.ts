@@ -34,6 +34,14 @@ export function levelValue(level: Level, quantity: Quantity, z: number): number 
   return 1 / (1 + ((1 - mean) / mean) * Math.exp(-shift));
 }
 
+/** Where a value of a quantity stands at a level: standard deviations on the good side of the mean. `levelValue` the other way round. */
+export function levelStanding(level: Level, quantity: Quantity, value: number): number {
+  const { scale, spread, better } = norms[quantity];
+  const mean = levelMean(level, quantity);
+  const shift = scale === 'ratio' ? value / mean - 1 : Math.log((value / (1 - value)) * ((1 - mean) / mean));
+  return (better * shift) / spread;
+}
+
 /** Factor and unit in one: `each(metres, [...])`. */
 function each(unit: (value: number) => number, values: readonly number[]): readonly number[] {
   return values.map(unit);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { demoPlaybook } from '../demo.ts';
-import type { Playbook } from '../schema.ts';
+import type { Playbook, Player } from '../schema.ts';
 import { lineUpFor, toEnginePlay } from '../to-engine.ts';
 import { lineUps } from './line-ups.ts';
 
@@ -13,6 +13,11 @@ const without = (...numbers: number[]): Playbook => ({
   ...demoPlaybook,
   team: { ...demoPlaybook.team, roster: demoPlaybook.team.roster.filter(({ number }) => !numbers.includes(number)) },
 });
+
+const withMan = (number: number, change: Partial<Player>): Playbook => {
+  const roster = demoPlaybook.team.roster.map((man) => (man.number === number ? { ...man, ...change } : man));
+  return { ...demoPlaybook, team: { ...demoPlaybook.team, roster: roster as Player[] } };
+};
 
 describe('the best six for a play', () => {
   test('are those who are sent onto the field, on both sides', () => {
@@ -42,6 +47,32 @@ describe('the best six for a play', () => {
     }
     const { moves } = absences.find(({ number }) => number === 4)!;
     expect(moves.find(({ to }) => to === 'X')?.number).toBe(19);
+  });
+
+  test('readings bring a man in as grades do, and put the better shooter where shots are taken', () => {
+    const shotAt = (shotSpeedMph: readonly number[]) =>
+      inBook(withMan(25, { grades: undefined, measured: { shotSpeedMph: [...shotSpeedMph] } }), 'right');
+    const spotOf = (lineUp: ReturnType<typeof inBook>) => lineUp.men.find(({ number }) => number === 25)?.spot;
+    expect(spotOf(shotAt([45, 46, 45, 44, 45]))).toBeUndefined();
+    const hard = shotAt([82, 83, 84, 82, 83]);
+    expect(spotOf(hard)).toBeDefined();
+    expect(hard.men.find(({ number }) => number === 25)!.reasons).toContainEqual(
+      expect.stringMatching(/^shoots [3-5](\.\d)? of 5$/),
+    );
+  });
+
+  test('a better reading never makes the six worth less', () => {
+    const worths = [4.2, 3.8, 3.5, 3.2, 3, 2.8].map((seconds) => {
+      const measured = { sprint20ydSeconds: [seconds, seconds] };
+      return inBook(withMan(7, { measured }), 'right').worth;
+    });
+    expect([...worths].sort((a, b) => a - b)).toEqual(worths);
+    expect(worths.at(-1)).toBeGreaterThan(worths[0]!);
+  });
+
+  test('a reading that nobody can have measured counts for nothing', () => {
+    const worth = (measured: Player['measured']) => inBook(withMan(7, { measured }), 'right').worth;
+    expect(worth({ sprint20ydSeconds: [295] })).toBe(worth({}));
   });
 
   test('with six nobody comes in, and with five there is no line-up', () => {
