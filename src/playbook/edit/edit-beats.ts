@@ -23,8 +23,8 @@ import { type PlayWords, wordsOf } from './play-words.ts';
 const usualCall = 1;
 
 /**
- * Add an empty beat after one. It starts on what follows from that one: after a pass the catch, after a carry or a step its end; else, or when
- * another beat waits for that already, a second after it.
+ * Add an empty beat after one. It starts on what follows from that one: after a pass the catch, after a carry, a step or a run its end; else, or
+ * when another beat waits for that already, a second after it.
  */
 export function addBeatAfter(play: PlayEntry, ground: PlayGround, after: string, id?: string): PlayEdit {
   const found = findBeat(play, after);
@@ -66,8 +66,13 @@ function naturalTrigger(actions: readonly Action[]): Trigger | undefined {
   // In a relay the last catch is the one of the man who does not throw on.
   const last = throws.find((one) => !throws.some((other) => other.by === one.to)) ?? throws[0];
   if (last !== undefined) return { kind: 'catch', by: last.to };
-  const carry = latest.find(({ kind }) => kind === 'carry') ?? latest.find(({ kind }) => kind === 'stepIn');
-  return carry === undefined ? undefined : { kind: 'arrival', who: carry.by };
+  // The ball's way first; of runs one that goes at once, because nobody knows when one that waits will end.
+  const way =
+    latest.find(({ kind }) => kind === 'carry') ??
+    latest.find(({ kind }) => kind === 'stepIn') ??
+    latest.find((action) => action.kind === 'run' && action.go === 'now') ??
+    latest.find(({ kind }) => kind === 'run');
+  return way === undefined ? undefined : { kind: 'arrival', who: way.by };
 }
 
 /** Give a beat another name; calls and reads that name it follow. */

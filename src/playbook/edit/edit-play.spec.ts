@@ -186,7 +186,22 @@ describe('beats', () => {
   test.each([
     ['after a pass, the catch', addBeatAfter(quarry, ground, 'feed'), 'call feed + 1'],
     ['after a carry, its end', addBeatAfter(edited(removeBeat(lantern, ground, 'rip')), ground, 'finish'), 'catch TR'],
-    ['after a run, a call', addBeatAfter(quarry, ground, 'seep'), 'call seep + 1'],
+    ['after a run, its end', addBeatAfter(quarry, ground, 'seep'), 'arrive CL'],
+    [
+      'after runs that all wait, the end of the last',
+      addBeatAfter(edited(removeAction(quarry, { beat: 'seep', action: 1 })), ground, 'seep'),
+      'arrive WR',
+    ],
+    [
+      'after a pass beside runs, the catch',
+      addBeatAfter({ ...lantern, beats: lantern.beats.slice(0, 3), reads: [] }, ground, 'behind'),
+      'catch X',
+    ],
+    [
+      'after a pick alone, a call',
+      addBeatAfter(edited(removeAction(quarry, { beat: 'low', action: 0 })), ground, 'low'),
+      'call low + 1',
+    ],
     ['when the end of the carry is waited for already, a call', addBeatAfter(lantern, ground, 'look'), 'call look + 1'],
   ])('start on what follows: %s', (_, edit, on) => {
     expect(text(edit)).toContain(`on ${on}: `);
