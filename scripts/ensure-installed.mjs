@@ -1,13 +1,23 @@
 // Plain Node without packages: this runs before anything is installed.
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { lstatSync, readFileSync, readlinkSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Runs `npm ci` when what is installed differs from the lockfile; does nothing, and says nothing, otherwise. */
+/**
+ * Runs `npm ci` when what is installed differs from the lockfile; does nothing, and says nothing, otherwise. Refuses where node_modules is a link:
+ * npm would empty the folder that it leads to, which others may use.
+ */
 export function ensureInstalled() {
   if (isInstalled()) return;
+  const target = linkTarget('node_modules');
+  if (target !== undefined) {
+    console.error(
+      `node_modules is a link to ${target}, which holds other packages than package-lock.json names. Installing would empty that folder, so nothing is done: remove the link, then repeat.`,
+    );
+    process.exit(1);
+  }
   console.log('Installing what package-lock.json names (npm ci) ...');
   const npm = spawnSync('npm', ['ci'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
   if (npm.status !== 0) {
@@ -25,6 +35,13 @@ function isInstalled() {
   return Object.entries(wanted).every(
     ([path, entry]) => path === '' || entry.optional === true || present[path]?.version === entry.version,
   );
+}
+
+/** Where a link in the repository leads; undefined for what is no link, or not there. */
+function linkTarget(path) {
+  const full = `${root}/${path}`;
+  const found = lstatSync(full, { throwIfNoEntry: false });
+  return found?.isSymbolicLink() === true ? readlinkSync(full) : undefined;
 }
 
 function packagesIn(lockfile) {
