@@ -19,6 +19,12 @@ export function baselineOf(records: readonly MatchupRecord[]): ReadonlyMap<strin
   );
 }
 
+/** Whether an edit came between a record and what it is compared with: a note or a name changes no trial. */
+export function isEdited({ setup }: MatchupRecord, baseline: ReadonlyMap<string, Baseline>): boolean {
+  const before = baseline.get(setup.scheme);
+  return before !== undefined && before.setup !== setup;
+}
+
 /** How far a baseline is counted, and how urgently. */
 export interface BaselineEffort {
   /** Trials, at most. */

@@ -3,7 +3,7 @@ import type { Cast, TrialPool, TrialSetup, WorkerRequest } from '../../worker/in
 import { type AnswerPlan, defaultAnswerPlan, urgency } from './answer-plan.ts';
 import { type AnswersSnapshot, emptySnapshot, type SchemeAnswer } from './answers-snapshot.ts';
 import { type Ask, setAloneSetupsOf, setupsOf } from './ask.ts';
-import { type Baseline, type BaselineEffort, baselineOf, growBaseline } from './baseline.ts';
+import { type Baseline, type BaselineEffort, baselineOf, growBaseline, isEdited } from './baseline.ts';
 import { createRecord, isKnownTo, type MatchupRecord } from './matchup-record.ts';
 import { measureRecord, type Work } from './measure-record.ts';
 import { type Compared, overallAnswer } from './overall-answer.ts';
@@ -131,7 +131,8 @@ export function createAnswers(
         .then(() => growSetAlone(record, setAlone.get(scheme), how))
         .then(async () => {
           const before = baseline?.get(scheme);
-          if (before !== undefined) await growBaseline(record, before, how, wholeBaseline);
+          if (before !== undefined && before.setup !== record.setup)
+            await growBaseline(record, before, how, wholeBaseline);
         })
         .catch(fail);
     }
@@ -267,8 +268,9 @@ function show(
     old.compared.baseline === compared.baseline &&
     old.compared.setAlone.get(scheme) === compared.setAlone.get(scheme);
   if (isSame) return old;
+  const { baseline } = compared;
   const tallies = {
-    before: compared.baseline?.get(scheme)?.tally ?? null,
+    before: baseline !== null && isEdited(record, baseline) ? (baseline.get(scheme)?.tally ?? null) : null,
     setAlone: compared.setAlone.get(scheme)?.tally ?? null,
   };
   return { record, changes, compared, answer: schemeAnswer(record, tallies, old?.answer ?? null, leastTrials) };
