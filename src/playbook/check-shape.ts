@@ -197,7 +197,7 @@ const itemWords: Readonly<Record<string, string>> = {
   roster: 'the player',
   sets: 'the set',
   plays: 'the play',
-  beats: 'the beat',
+  beats: 'the step',
   reads: 'the read',
   schemes: 'the scheme',
   rows: 'the row',

@@ -75,7 +75,7 @@ export const diagnosticCodes = {
   ),
 
   // Sets and spots.
-  'id-twice': error('Two plays, sets, schemes, opponents or beats have the same id.'),
+  'id-twice': error('Two plays, sets, schemes, opponents or steps have the same id.'),
   'set-unknown': error('The set is not one that is known, and not an own set of this playbook.'),
   'set-ambiguous': error('The name of the set means more than one set. Use one of the full names.'),
   'spot-count': error('A set has exactly six spots.'),
@@ -89,16 +89,16 @@ export const diagnosticCodes = {
 
   // Beats, actions, reads.
   'action-syntax': error('An action is not written in the play language. Line and column lead to the word.'),
-  'trigger-syntax': error('What starts the beat is not written in the play language.'),
+  'trigger-syntax': error('What starts the step is not written in the play language.'),
   'cue-syntax': error('A cue is not written in the play language.'),
   'read-syntax': error('The end of a read is not written in the play language.'),
   'seconds-range': error('A time is out of range.'),
   'self-target': error('A man is told to pass to, fake to, pick for or look for himself.'),
   'beat-unknown': error(
-    'A beat is named that is not in the same script. The last ten seconds have a script of their own.',
+    'A step is named that is not in the same script. The last ten seconds have a script of their own.',
   ),
-  'start-missing': error('No beat begins on "start", so the play never begins.'),
-  'beat-never-starts': error('Nothing in the play can make this beat start.'),
+  'start-missing': error('No step begins on "start", so the play never begins.'),
+  'beat-never-starts': error('Nothing in the play can make this step start.'),
   'two-places': error('A man is told to be in two places at once.'),
   'two-ball-actions': error('A man is told to do two things with the ball at once.'),
   'moves-meet': warning('Two men end their runs in the same place.'),
@@ -115,7 +115,7 @@ export const diagnosticCodes = {
     'A carrier has more reads than players keep in mind (four), or a read has more than two cues.',
   ),
   'reset-elsewhere': warning('The play is to run again from a man who does not start it.'),
-  'last-ten-empty': error('"lastTen" changes nothing. Give it beats or reads, or take it out.'),
+  'last-ten-empty': error('"lastTen" changes nothing. Give it steps ("beats") or reads, or take it out.'),
 
   // Own schemes and opponents.
   'scheme-men': error(

@@ -10,7 +10,7 @@ export interface Diagnostic {
   readonly severity: Severity;
   /** Where in the document, for programs: 'plays[0].beats[2].do[1]', or '(file)'. */
   readonly path: string;
-  /** The same for people, by the file's own names: 'Gull, beat "freeze"'; empty when the whole file is meant. */
+  /** The same for people, by the file's own names: 'Gull, step "freeze"'; empty when the whole file is meant. */
   readonly where: string;
   /** Counted from 1; absent when the place in the text is not known. */
   readonly line?: number;
@@ -25,7 +25,7 @@ export function hasErrors(diagnostics: readonly Diagnostic[]): boolean {
   return diagnostics.some((diagnostic) => diagnostic.severity === 'error');
 }
 
-/** `3:14 error self-target (Gull, beat "freeze"): ...`, one line a diagnostic. */
+/** `3:14 error self-target (Gull, step "freeze"): ...`, one line a diagnostic. */
 export function diagnosticText(diagnostic: Diagnostic): string {
   return `${diagnosticHead(diagnostic)}: ${diagnostic.message}`;
 }

@@ -96,11 +96,11 @@ describe('causes are told, not what follows from them', () => {
 
 describe('places in the words of the file', () => {
   test.each<[string, (doc: Loose) => void]>([
-    ['Swing, beat "two"', (d) => (beat(d, 1).do[0] = 'TL pass')],
+    ['Swing, step "two"', (d) => (beat(d, 1).do[0] = 'TL pass')],
     ['Swing, read 1, of WL', (d) => (play(d).reads[0].if = ['C is open'])],
     ['Swing, lastTen', (d) => (play(d).lastTen = {})],
     [
-      'Swing, last ten seconds, beat "late"',
+      'Swing, last ten seconds, step "late"',
       (d) => (play(d).lastTen = { beats: [{ id: 'late', on: 'start', do: ['C shoots'] }] }),
     ],
     ['Swing, start, restart', (d) => (play(d).start.restart = [0, 41])],

@@ -155,7 +155,7 @@ const cases: readonly Case[] = [
   { name: 'a read during an unknown beat', edit: (d) => (play(d).reads[0].during = 'five'), code: 'beat-unknown', path: 'plays[0].reads[0].during', says: 'one, two, three, four' },
 
   // What a play cannot do.
-  { name: 'no beat on start', edit: (d) => (beat(d, 0).on = 'catch TR'), code: 'start-missing', path: 'plays[0].beats[0].on', says: /No beat begins on "start".*TR has the ball already.*"one" looks like it/ },
+  { name: 'no beat on start', edit: (d) => (beat(d, 0).on = 'catch TR'), code: 'start-missing', path: 'plays[0].beats[0].on', says: /No step begins on "start".*TR has the ball already.*"one" looks like it/ },
   { name: 'a first pass to the wrong man', edit: (d) => (beat(d, 0).do = ['TR pass WR']), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: /throws it to TL \("one" throws to WR\).*cannot start either: "three", "four"/ },
   { name: 'a trigger that names the wrong man', edit: (d) => (beat(d, 1).on = 'catch X'), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: 'cannot start either: "three", "four"' },
   { name: 'a catch that nobody throws', edit: (d) => (beat(d, 3).on = 'catch WR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'throws it to WR' },
@@ -163,7 +163,7 @@ const cases: readonly Case[] = [
   { name: 'a pass to another man', edit: (d) => (beat(d, 3).on = 'pass WL to TR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'WL throws only to C, not to TR' },
   { name: 'an arrival without a run', edit: (d) => (beat(d, 3).on = 'arrive WR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'WR is never sent anywhere' },
   { name: 'a beat that calls itself', edit: (d) => (beat(d, 3).on = 'call four + 1'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'waits for itself' },
-  { name: 'two runs of one man', edit: (d) => beat(d, 1).do.push('C pop to 6,9'), code: 'two-places', path: 'plays[0].beats[1].do[2]', says: 'two ways at once in the beat "two"' },
+  { name: 'two runs of one man', edit: (d) => beat(d, 1).do.push('C pop to 6,9'), code: 'two-places', path: 'plays[0].beats[1].do[2]', says: 'two ways at once in the step "two"' },
   { name: 'a run with the ball in the stick', edit: (d) => beat(d, 0).do.push('TR cut to 3,9'), code: 'two-places', path: 'plays[0].beats[0].do[1]', says: '"on": "pass TR"' },
   { name: 'two beats of one moment that send one man', edit: (d) => d.plays[0].beats.push({ id: 'five', on: 'catch TL', do: ['C pop to 9,11'] }), code: 'two-places', path: 'plays[0].beats[1].do[1]', says: 'in the same moment' },
   { name: 'two passes at once', edit: (d) => beat(d, 0).do.push('TR pass WR'), code: 'two-ball-actions', path: 'plays[0].beats[0].do[1]', says: 'throw or shoot twice' },
@@ -180,13 +180,13 @@ const cases: readonly Case[] = [
   { name: 'a pass to a man on his way', edit: (d) => { beat(d, 0).do.push('TL replace to -26,26'); }, code: 'late-for-pass', path: 'plays[0].beats[0].do[1]', says: 'TL is thrown to about' },
   { name: 'a way through the crease', edit: (d) => beat(d, 1).do.push('X sneak to 1,4'), code: 'through-crease', path: 'plays[0].beats[1].do[2]', says: 'via x,y' },
   { name: 'a read of a man who never has the ball', edit: (d) => (play(d).reads[0] = { carrier: 'X', if: ['free'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'never comes to X' },
-  { name: 'a read after the ball has gone', edit: (d) => (play(d).reads[0] = { carrier: 'TR', during: 'two', if: ['free'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'once the beat "two" has started' },
+  { name: 'a read after the ball has gone', edit: (d) => (play(d).reads[0] = { carrier: 'TR', during: 'two', if: ['free'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'once the step "two" has started' },
   { name: 'free and pressed at once', edit: (d) => (play(d).reads[0].if = ['free', 'pressed']), code: 'read-never-fires', path: 'plays[0].reads[0]', says: 'free and pressed' },
   { name: 'a read behind a wider one', edit: (d) => play(d).reads.push({ carrier: 'WL', if: ['free', 'open C'], then: 'shoot' }), code: 'read-never-fires', path: 'plays[0].reads[1]', says: 'stricter read first' },
   { name: 'three cues at once', edit: (d) => (play(d).reads[0].if = ['free', 'open C', 'open X']), code: 'reads-too-many', path: 'plays[0].reads[0]', says: '3 cues' },
   { name: 'five reads of one man', edit: (d) => (play(d).reads = ['TR', 'TL', 'X', 'WR', 'C'].map((to) => ({ carrier: 'WL', if: [`open ${to}`], then: `pass ${to}`, }))), code: 'reads-too-many', path: 'plays[0].reads', says: 'WL has 5 reads' },
   { name: 'a reset to another man', edit: (d) => (play(d).reset.ball = 'X'), code: 'reset-elsewhere', path: 'plays[0].reset.ball', says: 'Reset to TR' },
-  { name: 'an empty last ten', edit: (d) => (play(d).lastTen = {}), code: 'last-ten-empty', path: 'plays[0].lastTen', says: 'neither beats nor reads' },
+  { name: 'an empty last ten', edit: (d) => (play(d).lastTen = {}), code: 'last-ten-empty', path: 'plays[0].lastTen', says: 'neither steps ("beats") nor reads' },
   { name: 'a last ten that names a beat of the play', edit: (d) => (play(d).lastTen = { reads: [{ carrier: 'TR', during: 'one', if: ['free'], then: 'shoot' }] }), code: 'beat-unknown', path: 'plays[0].lastTen.reads[0].during', says: 'none' },
 
   // Own schemes and opponents.

@@ -1,7 +1,7 @@
 import { type JsonPath, valueAt } from './json/json-node.ts';
 
 /**
- * Where a path leads, in the words of the file's own names: `Gull, beat "freeze"`, `player 7 Noel Arden`. Empty for the document itself.
+ * Where a path leads, in the words of the file's own names: `Gull, step "freeze"`, `player 7 Noel Arden`. Empty for the document itself.
  * Counts from 1 where there is no name, and never fails, however broken the document is.
  */
 export function placeWords(document: unknown, path: JsonPath): string {
@@ -41,7 +41,7 @@ function playWords(play: unknown, path: JsonPath): readonly string[] {
     return ['last ten seconds', ...playWords(valueAt(play, ['lastTen']), path.slice(1))];
   if (field === 'beats' && typeof index === 'number') {
     const id = nameOf(valueAt(play, ['beats', index]), 'id');
-    return [id === undefined ? `beat ${index + 1}` : `beat "${id}"`];
+    return [id === undefined ? `step ${index + 1}` : `step "${id}"`];
   }
   if (field === 'reads' && typeof index === 'number') {
     const carrier = nameOf(valueAt(play, ['reads', index]), 'carrier');

@@ -16,7 +16,7 @@ interface RawDraw {
 export const addDraw: AddCommand = (program, io) => {
   program
     .command('draw')
-    .description('draw a play as it is written, one picture for each beat, to see whether it says what you mean')
+    .description('draw a play as it is written, one picture for each step, to see whether it says what you mean')
     .argument('<file>', 'the playbook, a JSON document')
     .option('--play <ids>', 'only these plays, with commas between them (default: every play)')
     .option('--side <left|right>', 'draw the play on this side, as the offense sees it looking in', 'right')

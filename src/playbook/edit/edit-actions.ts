@@ -32,9 +32,9 @@ export function addAction(play: PlayEntry, ground: PlayGround, beat: string, act
   const rival = rivalOf(found.beat, words, action);
   if (rival !== undefined)
     return refused(
-      `In the beat "${beat}" ${action.by} is told already: ${found.beat.do[rival]}. Change that, or give this a beat of its own.`,
+      `In the step "${beat}" ${action.by} is told already: ${found.beat.do[rival]}. Change that, or give this a step of its own.`,
     );
-  if (found.beat.do.length >= limits.actions) return refused(`A beat holds at most ${limits.actions} actions.`);
+  if (found.beat.do.length >= limits.actions) return refused(`A step holds at most ${limits.actions} actions.`);
   return write(play, ground, found, words, found.beat.do.length, action);
 }
 
@@ -56,7 +56,7 @@ export function changeAction(play: PlayEntry, ground: PlayGround, at: ActionAddr
   const words = wordsHere(play, ground, found);
   const rival = rivalOf(found.beat, words, action, at.action);
   if (rival !== undefined)
-    return refused(`In the beat "${at.beat}" ${action.by} is told already: ${found.beat.do[rival]}.`);
+    return refused(`In the step "${at.beat}" ${action.by} is told already: ${found.beat.do[rival]}.`);
   return write(play, ground, found, words, at.action, action);
 }
 
@@ -230,9 +230,9 @@ function wordsHere(play: PlayEntry, ground: PlayGround, { script }: FoundBeat): 
 }
 
 export function noBeat(id: string): Refused {
-  return refused(`The play has no beat "${id}" any more.`);
+  return refused(`The play has no step "${id}" any more.`);
 }
 
 function noAction({ beat }: ActionAddress): Refused {
-  return refused(`The beat "${beat}" has no such action any more.`);
+  return refused(`The step "${beat}" has no such action any more.`);
 }

@@ -42,7 +42,7 @@ export function addBeat(
   id: string = freshBeatId(play),
 ): PlayEdit {
   const beats = beatsOf(play, script);
-  if (beats.length >= limits.beats) return refused(`A play holds at most ${limits.beats} beats.`);
+  if (beats.length >= limits.beats) return refused(`A play holds at most ${limits.beats} steps.`);
   const refusal = idRefusal(play, id) ?? triggerRefusal(trigger, id, beats, wordsOf(play, ground, beats));
   if (refusal !== undefined) return refusal;
   const beat: BeatEntry = { id, on: wordsOf(play, ground, beats).writeTrigger(trigger), do: [] };
@@ -116,8 +116,8 @@ export function freshBeatId(play: PlayEntry, stem = 'step'): string {
 
 function idRefusal(play: PlayEntry, id: string): Refused | undefined {
   if (!beatIdPattern.test(id) || id.length > limits.id)
-    return refused('The name of a beat is small letters, digits and dashes, a letter first: "swing", "look-2".');
-  return findBeat(play, id) === undefined ? undefined : refused(`Another beat is called "${id}" already.`);
+    return refused('The name of a step is small letters, digits and dashes, a letter first: "swing", "look-2".');
+  return findBeat(play, id) === undefined ? undefined : refused(`Another step is called "${id}" already.`);
 }
 
 function triggerRefusal(
@@ -136,9 +136,9 @@ function triggerRefusal(
   if (trigger.kind === 'pass' && trigger.from === trigger.to)
     return refused(`${trigger.from} cannot throw to himself.`);
   if (trigger.kind !== 'call') return undefined;
-  if (trigger.beat === id) return refused('A beat cannot wait for itself.');
-  if (!beats.some((beat) => beat.id === trigger.beat)) return refused(`There is no beat "${trigger.beat}" here.`);
+  if (trigger.beat === id) return refused('A step cannot wait for itself.');
+  if (!beats.some((beat) => beat.id === trigger.beat)) return refused(`There is no step "${trigger.beat}" here.`);
   return trigger.seconds >= 0 && trigger.seconds <= longestCall
     ? undefined
-    : refused(`A call comes 0 to ${longestCall} seconds after its beat.`);
+    : refused(`A call comes 0 to ${longestCall} seconds after its step.`);
 }

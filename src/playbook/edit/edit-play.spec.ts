@@ -102,7 +102,7 @@ describe('ways', () => {
     [
       'a beat that is not there',
       movePathPoint(quarry, ground, { beat: 'x', action: 0 }, 0, { x: 5, y: 5 }),
-      /no beat "x"/,
+      /no step "x"/,
     ],
   ])('refused: %s', (_, edit, words) => {
     expect(reason(edit)).toMatch(words);

@@ -83,7 +83,7 @@ function writeRead(
     place: (point) => (homes.has(point) ? point : roundPlace(point, ground.field)),
   });
   if (read.during !== undefined && !beats.some((beat) => beat.id === read.during))
-    return refused(`There is no beat "${read.during}" here.`);
+    return refused(`There is no step "${read.during}" here.`);
   const refusal = readRefusal(rounded, words, ground);
   return refusal ?? { kind: 'written', entry: words.writeRead(rounded) };
 }

@@ -22,12 +22,12 @@ export function passTo(play: PlayEntry, ground: PlayGround, beat: string, to: Sp
   if (!spots.some((spot) => spot.id === to)) return refused(`The play has no spot ${to}.`);
   const words = wordsOf(play, ground, beatsOf(play, found.script));
   const first = holderAtStart(play, ground, found);
-  if (first === undefined) return refused(`Nobody has the ball in the beat "${beat}" as the play is written.`);
+  if (first === undefined) return refused(`Nobody has the ball in the step "${beat}" as the play is written.`);
   const actions = actionsOf(found, words);
   const holder = endOfRelay(first, actions);
   if (holder === to) return refused(`${to} has the ball already.`);
   const shoots = actions.some((action) => action.kind === 'shot' && action.by === holder);
-  if (shoots) return refused(`${holder} shoots in the beat "${beat}". Take the shot out first.`);
+  if (shoots) return refused(`${holder} shoots in the step "${beat}". Take the shot out first.`);
   const places = placesAfter(play, ground, found, words, spots);
   const action = throwBetween(spots, places, holder, to);
   if (holder === first && !throwsIn(actions)) return addAction(play, ground, beat, action);

@@ -26,7 +26,7 @@ export function removeBeat(
   const found = findBeat(play, id);
   if (found === undefined) return noBeat(id);
   if (found.script === 'main' && play.beats.length === 1)
-    return refused('This is the only beat of the play. Change it, or take the play out.');
+    return refused('This is the only step of the play. Change it, or take the play out.');
   const before = countFaults(play, ground);
   const plain = takeOut(play, ground, found);
   if (countFaults(plain.play, ground) <= before) return editedPlay(dropEmptyLastTen(plain.play), plain.also);
@@ -145,7 +145,7 @@ function throwElsewhere(
 function takeOutRest(plain: Change, script: ScriptName, hanging: readonly string[]): PlayEdit {
   const beats = beatsOf(plain.play, script).filter((beat) => !hanging.includes(beat.id));
   if (script === 'main' && beats.length === 0)
-    return refused('Every beat of the play hangs on this one. Change it, or take the play out.');
+    return refused('Every step of the play hangs on this one. Change it, or take the play out.');
   const { play, also } = dropReads(withBeats(plain.play, script, beats), script, hanging, plain.also);
   return editedPlay(dropEmptyLastTen(play), [`With it went ${listOf(hanging)}.`, ...also]);
 }

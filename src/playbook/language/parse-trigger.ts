@@ -33,7 +33,7 @@ function readTrigger(reader: PhraseReader, names: PlayNames): Trigger {
     reader.symbol('plus');
     const { value, offset } = reader.number('a number of seconds', 'how many seconds after it?');
     if (value < 0 || value > longestCall)
-      reader.fault('seconds-range', offset, `A call comes 0 to ${longestCall} seconds after its beat, not ${value}.`);
+      reader.fault('seconds-range', offset, `A call comes 0 to ${longestCall} seconds after its step, not ${value}.`);
     return { kind: 'call', beat, seconds: Math.min(Math.max(value, 0), longestCall) };
   }
   return reader.stop('start, catch, pass, arrive or call');

@@ -51,7 +51,7 @@ export function readOtherSpot(
 }
 
 export function readBeat(reader: PhraseReader, names: PlayNames): string {
-  const token = reader.anyWord('the id of a beat', 'after which beat?');
+  const token = reader.anyWord('the id of a step', 'after which step?');
   if (names.beats.has(token.text)) return token.text;
   reader.fault('beat-unknown', token.offset, unknownBeat(token.text, names));
   return nearestName(token.text, names.beats) ?? unknownName;
@@ -75,7 +75,7 @@ export function readPlace(reader: PhraseReader, names: PlayNames): Point {
 
 export function unknownBeat(id: string, names: Pick<PlayNames, 'beats'>): string {
   const near = nearestName(id, names.beats);
-  return `No beat has the id "${id}".${near === undefined ? '' : ` Did you mean "${near}"?`} The beats here are ${[...names.beats].join(', ') || 'none'}.`;
+  return `No step has the id "${id}".${near === undefined ? '' : ` Did you mean "${near}"?`} The steps here are ${[...names.beats].join(', ') || 'none'}.`;
 }
 
 type SpotNames = Pick<PlayNames, 'spots' | 'mixUp' | 'anySpot'>;

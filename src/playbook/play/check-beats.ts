@@ -28,13 +28,13 @@ function checkBeat(beat: Beat, path: JsonPath, report: Report): void {
       report.add(
         'two-places',
         [...path, 'do', i],
-        `${action.by} is told to go two ways at once in the beat "${beat.id}". Join them into one way with "via", or give the second a beat of its own.`,
+        `${action.by} is told to go two ways at once in the step "${beat.id}". Join them into one way with "via", or give the second a step of its own.`,
       );
     } else {
       report.add(
         'two-ball-actions',
         [...path, 'do', i],
-        `${action.by} is told to ${slotWords[slot]} twice in the beat "${beat.id}". Give the second a beat of its own.`,
+        `${action.by} is told to ${slotWords[slot]} twice in the step "${beat.id}". Give the second a step of its own.`,
       );
     }
   }

@@ -25,7 +25,7 @@ export function checkFlow(draft: PlayDraft, path: JsonPath, report: Report): voi
     report.add(
       'last-ten-empty',
       [...path, 'lastTen'],
-      '"lastTen" has neither beats nor reads, so nothing would change. Fill it or take it out.',
+      '"lastTen" has neither steps ("beats") nor reads, so nothing would change. Fill it or take it out.',
     );
   }
   checkScript(
@@ -109,7 +109,7 @@ function tellStuck(
   const here = [...path, 'beats', script.beats.indexOf(beat), 'on'];
   if (!isOpening) {
     const why = whyStuck(beat, script, flow);
-    add('beat-never-starts', here, `The beat "${beat.id}" can never start: ${why}${followersWords(followers)}`);
+    add('beat-never-starts', here, `The step "${beat.id}" can never start: ${why}${followersWords(followers)}`);
     return;
   }
   const { when } = beat;
@@ -118,7 +118,7 @@ function tellStuck(
   add(
     'start-missing',
     here,
-    `No beat begins on "start", so the play never begins.${why} Give the opening beat "on": "start"; "${beat.id}" looks like it.`,
+    `No step begins on "start", so the play never begins.${why} Give the opening step "on": "start"; "${beat.id}" looks like it.`,
   );
 }
 
@@ -142,7 +142,7 @@ function checkBall(beat: Beat, path: JsonPath, flow: Flow, made: ReadonlySet<Act
       add(
         'no-ball',
         here,
-        `${action.by} is told to ${word}, but from the start of the beat "${beat.id}" on the ball cannot come to him. ${whoHasIt(after)}`,
+        `${action.by} is told to ${word}, but from the start of the step "${beat.id}" on the ball cannot come to him. ${whoHasIt(after)}`,
       );
     }
     // He may run before the ball comes to him, but not with it in his stick and a pass to throw.
@@ -151,7 +151,7 @@ function checkBall(beat: Beat, path: JsonPath, flow: Flow, made: ReadonlySet<Act
       add(
         'two-places',
         here,
-        `${action.by} has the ball when the beat "${beat.id}" starts, and is told to throw it and to run without it at once. Put the run into a beat of its own with "on": "pass ${action.by}".`,
+        `${action.by} has the ball when the step "${beat.id}" starts, and is told to throw it and to run without it at once. Put the run into a step of its own with "on": "pass ${action.by}".`,
       );
     }
   }
@@ -195,10 +195,10 @@ function whyNever(read: Read, script: Script, flow: Flow, earlier: readonly Read
   const { carrier, during } = read;
   if (!flow.holders.has(carrier)) return `the ball never comes to ${carrier}.`;
   if (during !== undefined) {
-    if (!flow.reachable.has(during)) return `the beat "${during}" never starts.`;
+    if (!flow.reachable.has(during)) return `the step "${during}" never starts.`;
     const beat = script.beats.find((each) => each.id === during);
     if (beat !== undefined && !flow.holdersFrom(beat).has(carrier))
-      return `the ball cannot come to ${carrier} once the beat "${during}" has started.`;
+      return `the ball cannot come to ${carrier} once the step "${during}" has started.`;
   }
   if (has(read.cues, 'iAmFree') && has(read.cues, 'iAmPressed')) return 'he cannot be free and pressed at once.';
   const first = earlier.find((each) => takesOver(each, read));

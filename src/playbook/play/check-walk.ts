@@ -42,7 +42,7 @@ function tell(faults: readonly WalkFault[], path: JsonPath, field: FieldLimits, 
         report.add(
           'call-too-early',
           here,
-          `${fault.who} is called to let the ball go ${seconds(fault.has)} after he started to carry it to ${placeText(fault.end)}, which takes about ${seconds(fault.takes)}: he does it at the end of the carry. Let the beat wait for "arrive ${fault.who}", or call it later.`,
+          `${fault.who} is called to let the ball go ${seconds(fault.has)} after he started to carry it to ${placeText(fault.end)}, which takes about ${seconds(fault.takes)}: he does it at the end of the carry. Let the step wait for "arrive ${fault.who}", or call it later.`,
         );
         break;
       case 'cutShort':
@@ -50,13 +50,13 @@ function tell(faults: readonly WalkFault[], path: JsonPath, field: FieldLimits, 
           report.add(
             'two-places',
             here,
-            `${fault.who} is sent to ${placeText(fault.end)}, and by the beat "${fault.nextBeat}" elsewhere in the same moment. Keep one of the two, or let the second wait for something.`,
+            `${fault.who} is sent to ${placeText(fault.end)}, and by the step "${fault.nextBeat}" elsewhere in the same moment. Keep one of the two, or let the second wait for something.`,
           );
         } else {
           report.add(
             'run-too-long',
             here,
-            `${fault.who} cannot be at ${placeText(fault.end)} before the beat "${fault.nextBeat}" sends him on: the fastest man of his level needs ${seconds(fault.needs)} for it, and he has about ${seconds(fault.has)}. Shorten the run, or let that beat start later.`,
+            `${fault.who} cannot be at ${placeText(fault.end)} before the step "${fault.nextBeat}" sends him on: the fastest man of his level needs ${seconds(fault.needs)} for it, and he has about ${seconds(fault.has)}. Shorten the run, or let that step start later.`,
           );
         }
         break;

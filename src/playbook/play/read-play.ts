@@ -201,7 +201,7 @@ function checkBeatIds(play: PlayEntry, path: JsonPath, report: Report): void {
   for (const { beat, at, place } of all) {
     const before = seen.get(beat.id);
     if (before !== undefined)
-      report.add('id-twice', at, `The beat id "${beat.id}" is already used in ${before}. Give this beat another.`);
+      report.add('id-twice', at, `The step id "${beat.id}" is already used in ${before}. Give this step another.`);
     else seen.set(beat.id, place);
   }
 }

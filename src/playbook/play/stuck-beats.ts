@@ -49,8 +49,8 @@ export function followersWords(followers: readonly Beat[]): string {
   const shown = followers.slice(0, mostShown).map((beat) => `"${beat.id}"`);
   const more = followers.length > mostShown ? ` and ${followers.length - mostShown} more` : '';
   return followers.length === 1
-    ? ` The beat after it cannot start either: ${shown[0]}.`
-    : ` The beats after it cannot start either: ${shown.join(', ')}${more}.`;
+    ? ` The step after it cannot start either: ${shown[0]}.`
+    : ` The steps after it cannot start either: ${shown.join(', ')}${more}.`;
 }
 
 const mostShown = 10;
@@ -62,19 +62,19 @@ export function whyStuck(beat: Beat, script: Script, flow: Flow): string {
     case 'start':
       return 'it waits for the start.';
     case 'catch':
-      return `nobody who can have the ball throws it to ${when.by}${throwsWords(script, flow)}. Add a pass to ${when.by}, or let the beat wait for something else.`;
+      return `nobody who can have the ball throws it to ${when.by}${throwsWords(script, flow)}. Add a pass to ${when.by}, or let the step wait for something else.`;
     case 'pass': {
       const receivers = [...flow.receiversOf(when.from)];
       if (receivers.length > 0) return `${when.from} throws only to ${receivers.join(' and ')}, not to ${when.to}.`;
-      return `${when.from} never throws the ball. Add his pass, or let the beat wait for something else.`;
+      return `${when.from} never throws the ball. Add his pass, or let the step wait for something else.`;
     }
     case 'arrival':
-      return `${when.who} is never sent anywhere, so he never arrives. Add his run, or let the beat wait for something else.`;
+      return `${when.who} is never sent anywhere, so he never arrives. Add his run, or let the step wait for something else.`;
     case 'call': {
       const called = script.beats.find((each) => each.id === when.beat);
       if (waitsForItself(beat, script))
-        return 'it waits for itself. Let one of the beats in the ring wait for the ball.';
-      return `it comes after the beat "${called?.id ?? when.beat}", which can never start.`;
+        return 'it waits for itself. Let one of the steps in the ring wait for the ball.';
+      return `it comes after the step "${called?.id ?? when.beat}", which can never start.`;
     }
     default:
       return exhaustive(when);
