@@ -52,7 +52,7 @@ browserTest(
     const before = await savedPlaybook(page);
     const turnOver = async () => {
       await page.getByRole('button', { name: 'More for this play' }).click();
-      await page.getByRole('menuitem', { name: 'Turn it over' }).click();
+      await page.getByRole('menuitem', { name: 'Mirror it' }).click();
     };
     await turnOver();
     await page.getByRole('button', { name: 'TL, 10 yards left, 11 above the goal line' }).waitFor();

@@ -32,7 +32,7 @@ export function DamagedSection(): ReactNode {
       <h2 id="damaged-title">Found damaged</h2>
       <p>
         This is what the device held when it could not be read whole. It is kept beside your playbook until you take it
-        out; who knows the format may mend it.
+        out; who knows the format may repair it.
       </p>
       <ul>
         {kept.map((one, index) => (

@@ -19,7 +19,7 @@ export function playFacts(play: PlayEntry, playbook: Playbook): Facts {
     ['When nothing opens', [resetWords(reset)]],
     ...(lastTen === undefined ? [] : lastTenFacts(play, lastTen, playbook)),
     ['Tags', play.tags ?? []],
-    ['Put away', line(play.archived === true ? 'yes' : undefined)],
+    ['Archived', line(play.archived === true ? 'yes' : undefined)],
     ['Notes', line(play.notes)],
   ]);
 }

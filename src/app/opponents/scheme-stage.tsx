@@ -93,7 +93,7 @@ function Worth({
   if (!isWhole)
     return (
       <p className={styles.waits}>
-        {hindrance === '' ? 'It is played again as soon as what is marked in the grid is mended.' : hindrance}
+        {hindrance === '' ? 'It is played again as soon as what is marked in the grid is fixed.' : hindrance}
       </p>
     );
   if (answer?.reason != null) return <p className={styles.waits}>{answer.reason}</p>;

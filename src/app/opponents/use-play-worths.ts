@@ -68,7 +68,7 @@ export function usePlayWorths(opponent: Opponent, wanted: boolean): PlayWorths {
       if (next === undefined || next === asked?.play) return;
       const entry = plays.find((play) => play.id === next)!;
       if (!canBePlayed(standing, entry)) {
-        learn(next, { goals: null, coarse: false, ended: true, reason: 'It has something to mend first.' });
+        learn(next, { goals: null, coarse: false, ended: true, reason: 'It has something to fix first.' });
         setTimeout(goOn);
         return;
       }

@@ -86,17 +86,20 @@ export function PlayHead({ editor }: { readonly editor: PlayEditor | undefined }
                 onChoose: () => apply(`copy ${name} for the other side`, (book) => copyMirrored(book, id)),
               },
               {
-                text: 'Turn it over',
-                onChoose: () => apply(`turn ${name} over`, (book) => editPlay(book, id, mirrorEntry)),
+                text: 'Mirror it',
+                onChoose: () => apply(`mirror ${name}`, (book) => editPlay(book, id, mirrorEntry)),
               },
               {
                 text: 'Keep where they stand as a set',
                 onChoose: () => apply(`keep the set of ${name}`, (book) => keepAsSet(book, id, name), false),
               },
               {
-                text: entry.archived === true ? 'Take out again' : 'Put away',
+                text: entry.archived === true ? 'Take out of the archive' : 'Archive',
                 apart: true,
-                onChoose: () => apply(`put ${name} away`, (book) => archivePlay(book, id, entry.archived !== true)),
+                onChoose: () =>
+                  apply(entry.archived === true ? `take ${name} out of the archive` : `archive ${name}`, (book) =>
+                    archivePlay(book, id, entry.archived !== true),
+                  ),
               },
               {
                 text: 'Delete',

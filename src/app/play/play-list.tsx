@@ -47,7 +47,7 @@ export default function PlayList({ current, onClose, onNew }: PlayListProps): Re
             >
               <span className={styles.name}>{play.name}</span>
               <span className={styles.about}>
-                {[setName(play.set, sets), ...(play.tags ?? []), ...(play.archived === true ? ['put away'] : [])].join(
+                {[setName(play.set, sets), ...(play.tags ?? []), ...(play.archived === true ? ['archived'] : [])].join(
                   ' · ',
                 )}
               </span>
@@ -61,7 +61,7 @@ export default function PlayList({ current, onClose, onNew }: PlayListProps): Re
       {archived > 0 && (
         <label className={styles.archived}>
           <input type="checkbox" checked={withArchived} onChange={(event) => setWithArchived(event.target.checked)} />
-          Show the {archived} that {archived === 1 ? 'is' : 'are'} put away
+          Show the {archived} that {archived === 1 ? 'is' : 'are'} archived
         </label>
       )}
     </Dialog>

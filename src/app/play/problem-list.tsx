@@ -6,10 +6,10 @@ import styles from './problem-list.module.css';
 export function ProblemList({ problems }: { readonly problems: readonly Diagnostic[] }): ReactNode {
   if (problems.length === 0) return null;
   return (
-    <ul className={styles.list} aria-label="To mend">
+    <ul className={styles.list} aria-label="To fix">
       {problems.map(({ code, path, severity, message }) => (
         <li key={`${code} ${path} ${message}`} className={styles[severity]}>
-          <strong>{severity === 'error' ? 'Mend: ' : 'Look: '}</strong>
+          <strong>{severity === 'error' ? 'Fix: ' : 'Check: '}</strong>
           {message}
         </li>
       ))}

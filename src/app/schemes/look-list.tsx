@@ -41,8 +41,8 @@ export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
         </ol>
       )}
       <p className={styles.quiet}>
-        Shares are of {watched} trials of the play alone. Worth: goals from then to the chance&rsquo;s end when it is
-        taken, with the interval that holds the truth 95 times in 100.
+        Shares are of {watched} trials in which the play is run as written. Worth: goals from then to the chance&rsquo;s
+        end when it is taken, with the interval that holds the truth 95 times in 100.
       </p>
       <OwnThrows answer={answer} />
       <Button
@@ -144,7 +144,7 @@ function sentenceOf({ looks, watched, state }: SchemeAnswer, name: string): stri
   const [best] = looks;
   if (best !== undefined) return lookSentence(name, reported(best));
   if (watched === 0 || state === 'waiting') return `The play is being watched against ${name}.`;
-  return `Nobody came open against ${name} in ${watched} trials of the play alone.`;
+  return `Nobody came open against ${name} in ${watched} trials in which the play is run as written.`;
 }
 
 /** A look as a report has it, for its words. */

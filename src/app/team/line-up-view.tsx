@@ -35,7 +35,7 @@ export function LineUpView(): ReactNode {
           value={play.id}
           options={playbook.plays.map(({ id, name, archived }) => ({
             value: id,
-            text: archived === true ? `${name} (put away)` : name,
+            text: archived === true ? `${name} (archived)` : name,
           }))}
           onChange={(id) => change({ play: id })}
         />

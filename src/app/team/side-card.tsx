@@ -25,7 +25,7 @@ export function SideCard({ playbook, lineUp, spots }: SideCardProps): ReactNode 
         {lineUp.kind === 'lineUp' && <span className={styles.worth}>{pointsText(lineUp.worth)} together</span>}
       </header>
       {lineUp.kind === 'unread' && (
-        <p>This play cannot be read as it stands. Mend it in the Play place, then its spots can be filled.</p>
+        <p>This play cannot be read as it stands. Fix it in the Play place, then its spots can be filled.</p>
       )}
       {lineUp.kind === 'short' && (
         <p>

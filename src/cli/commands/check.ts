@@ -32,7 +32,7 @@ export const addCheck: AddCommand = (program, io, finish) => {
       io.out(diagnosticLines(diagnostics.filter(({ severity }) => severity !== 'note')));
       io.out(diagnosticLines(diagnostics.filter(({ severity }) => severity === 'note')));
       if (playbook === undefined || hasErrors(diagnostics)) {
-        const sum = `${file}: ${problemCount(diagnostics)}. The playbook cannot be played before the errors are mended.`;
+        const sum = `${file}: ${problemCount(diagnostics)}. The playbook cannot be played before the errors are fixed.`;
         io.out(`${wrapParagraph(`${sum}${moreWords(moreMayShow)}`, tableWidth)}\n`);
         finish(exitCodes.no);
         return;

@@ -17,7 +17,7 @@ export function mirrorEntry(play: PlayEntry, ground: PlayGround): PlayEdit {
   const lopsided = spots.find((spot) => !hasTwin(spot, spots));
   if (lopsided !== undefined)
     return refused(
-      `The set "${play.set}" has no other side: ${mirrorSpotId(lopsided.id)} would have to be what ${lopsided.id} is, turned over.`,
+      `The set "${play.set}" has no other side: ${mirrorSpotId(lopsided.id)} would have to be what ${lopsided.id} is, mirrored.`,
     );
   const moved = mirrorMoves(play, ground, spots);
   const turned: PlayEntry = {
@@ -29,7 +29,7 @@ export function mirrorEntry(play: PlayEntry, ground: PlayGround): PlayEdit {
     reset: { ...play.reset, ball: mirrorSpotId(play.reset.ball) },
   };
   const unread = unreadIn(play, ground);
-  if (unread !== undefined) return refused(`"${unread}" cannot be read, so it cannot be turned over. Mend it first.`);
+  if (unread !== undefined) return refused(`"${unread}" cannot be read, so it cannot be mirrored. Fix it first.`);
   const main = mirrorScript(turned, play, ground, 'main');
   return editedPlay(play.lastTen === undefined ? main : mirrorScript(main, play, ground, 'lastTen'));
 }
