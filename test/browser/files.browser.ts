@@ -40,6 +40,21 @@ async function choose(page: Page, name: string, text: string): Promise<void> {
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
+/** Drags a file over the page and lets go of it. */
+async function drop(page: Page, name: string, text: string): Promise<void> {
+  const dataTransfer = await page.evaluateHandle(
+    ([title, content]) => {
+      const held = new DataTransfer();
+      held.items.add(new File([content], title, { type: 'application/json' }));
+      return held;
+    },
+    [name, text] as const,
+  );
+  await page.dispatchEvent('body', 'dragover', { dataTransfer });
+  await page.getByText('Let go to open it.').waitFor();
+  await page.dispatchEvent('body', 'drop', { dataTransfer });
+}
+
 async function openPlaybookPlace({ page }: Visitor, address: string): Promise<void> {
   await page.goto(`${address}#/playbook`);
   await page.getByRole('heading', { level: 1, name: 'Tamarack Harriers' }).waitFor();
@@ -123,15 +138,26 @@ describe('the playbook as a file', () => {
     const { page } = visitor;
     await openPlaybookPlace(visitor, address);
     const { text } = await save(page, 'Save with names');
-    const transfer = await page.evaluateHandle((content) => {
-      const held = new DataTransfer();
-      held.items.add(new File([content], 'dropped.json', { type: 'application/json' }));
-      return held;
-    }, text);
-    await page.dispatchEvent('body', 'dragover', { dataTransfer: transfer });
-    await page.getByText('Let go to open it.').waitFor();
-    await page.dispatchEvent('body', 'drop', { dataTransfer: transfer });
+    await drop(page, 'dropped.json', text);
     await heading(page, '“dropped.json” can be opened').waitFor();
+  });
+
+  browserTest('is opened in the Playbook place wherever it is dropped', async ({ visit, address }) => {
+    const visitor = await visit();
+    const { page } = visitor;
+    await openPlaybookPlace(visitor, address);
+    const { text } = await save(page, 'Save with names');
+    for (const place of ['Play', 'Team', 'Opponents']) {
+      await page.getByRole('link', { name: place, exact: true }).click();
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await drop(page, `${place}.json`, text);
+      await heading(page, `“${place}.json” can be opened`).waitFor();
+      await page.getByText('Let go to open it.').waitFor({ state: 'hidden' });
+    }
+    // Nothing is opened before the coach says so.
+    await page.getByRole('link', { name: 'Playbook' }).click();
+    await page.getByRole('link', { name: 'Play', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: 'Lantern' }).waitFor();
   });
 
   browserTest(

@@ -3,6 +3,7 @@ import type { Playbook } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { useDesk, usePlaybook, useStepLabels } from '../shell/desk.tsx';
 import { DamagedSection } from './damaged-section.tsx';
+import { useDroppedFile } from './dropped-file.ts';
 import { FileReport } from './file-report.tsx';
 import { MergeView } from './merge-view.tsx';
 import { OpenSection } from './open-section.tsx';
@@ -14,7 +15,6 @@ import type { Said } from './said.ts';
 import { SaveSection } from './save-section.tsx';
 import { StartSection } from './start-section.tsx';
 import { TourSection } from './tour-section.tsx';
-import { useFileDrop } from './use-file-drop.ts';
 import { VersionSection } from './version-section.tsx';
 import { countText } from './version-words.ts';
 
@@ -42,7 +42,12 @@ export default function PlaybookScreen(): ReactNode {
   }, []);
   // Who goes elsewhere meanwhile does not wait for it.
   useEffect(() => () => stopReading.current?.abort(), []);
-  const isOver = useFileDrop(takeFile);
+  const { file: dropped, put } = useDroppedFile();
+  useEffect(() => {
+    if (dropped === undefined) return;
+    put(undefined);
+    takeFile(dropped);
+  }, [dropped, put, takeFile]);
   const finish = (done?: Said): void => {
     setSaid(done);
     setView({ kind: 'home' });
@@ -85,11 +90,6 @@ export default function PlaybookScreen(): ReactNode {
         />
       )}
       {view.kind === 'merge' && <MergeView {...view} onDone={finish} />}
-      {isOver && (
-        <p className={styles.drop} aria-hidden="true">
-          Let go to open it. Nothing changes before you say so.
-        </p>
-      )}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { lazy, type ReactNode, Suspense } from 'react';
+import { FileDrop } from '../files/file-drop.tsx';
 import { SaveBanner } from '../files/save-banner.tsx';
 import { UpdateBar } from '../files/update-bar.tsx';
 import { PlayScreen } from '../play/play-screen.tsx';
@@ -29,6 +30,7 @@ export function Workbench(): ReactNode {
       <main className={styles.place} id="place" tabIndex={-1}>
         <Suspense fallback={<p className={styles.waiting}>One moment.</p>}>{screenOf(place)}</Suspense>
       </main>
+      <FileDrop />
     </div>
   );
 }
