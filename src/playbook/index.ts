@@ -42,4 +42,5 @@ export { serializePlaybook } from './serialize.ts';
 export { starOf } from './star-of.ts';
 export { toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';
+export { whyNoScheme } from './why-no-scheme.ts';
 export { withoutNames } from './without-names.ts';

@@ -38,3 +38,15 @@ describe('the discipline of an opponent', () => {
     expect(buildMatchup(demoPlaybook, choice)).toEqual({ kind: 'refused', reason: 'unknown opponent: nobody' });
   });
 });
+
+describe('an own scheme that cannot be played', () => {
+  it('is refused by its name, in a sentence', () => {
+    const [scheme] = demoPlaybook.schemes!;
+    const rows = scheme!.rows.slice(0, 1).map((row) => ({ ...row, ball: 'Q7' }));
+    const choice = { play, scheme: scheme!.id, side: 'right', penalty: null, level: null } as const;
+    expect(buildMatchup({ ...demoPlaybook, schemes: [{ ...scheme!, rows }] }, choice)).toEqual({
+      kind: 'refused',
+      reason: expect.stringMatching(new RegExp(`^"${scheme!.name}" cannot be played against Lantern: .* Q7`)),
+    });
+  });
+});

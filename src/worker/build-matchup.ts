@@ -22,6 +22,7 @@ import {
   toAthlete,
   toEnginePlay,
   toEngineScheme,
+  whyNoScheme,
 } from '../playbook/index.ts';
 
 /** What is tried: one play of a playbook from one side against one scheme. */
@@ -73,8 +74,9 @@ export function penaltyOf(playbook: Playbook): number {
 export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMatchup {
   if (!playbook.plays.some((play) => play.id === choice.play)) return refused(`unknown play: ${choice.play}`);
   // The scheme's rows name places of the play as written; `sense` turns the whole of it over.
-  const scheme = toEngineScheme(playbook, choice.scheme, toEnginePlay(playbook, choice.play));
-  if (scheme === undefined) return refused(`unknown scheme: ${choice.scheme}`);
+  const written = toEnginePlay(playbook, choice.play);
+  const scheme = toEngineScheme(playbook, choice.scheme, written);
+  if (scheme === undefined) return refused(whyNoScheme(playbook, choice.scheme, written));
   const opponent = playbook.opponents?.find((one) => one.id === choice.opponent);
   if (choice.opponent !== undefined && opponent === undefined) return refused(`unknown opponent: ${choice.opponent}`);
   const play = toEnginePlay(playbook, choice.play, choice.side);
