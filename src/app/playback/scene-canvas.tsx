@@ -1,5 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { drawScene, type PaletteName, type SceneLayer } from '../../render/index.ts';
+import { fitLayer } from './fit-layer.ts';
+import { groundPicture } from './ground-picture.ts';
 import type { Player } from './player.ts';
 import type { Playhead } from './playhead.ts';
 import styles from './scene-canvas.module.css';
@@ -22,14 +24,11 @@ export function SceneCanvas({ player, ground, moment, palette, words }: SceneCan
     const element = canvas.current;
     const pen = element?.getContext('2d');
     if (element === null || pen === null || pen === undefined) return undefined;
-    let backdrop: HTMLCanvasElement | undefined;
-
     const draw = (head: Playhead): void => {
       if (element.width === 0 || element.height === 0) return;
-      backdrop ??= pictureOf(ground, element.width, element.height, palette);
-      pen.drawImage(backdrop, 0, 0);
+      pen.drawImage(groundPicture(ground, element.width, element.height, palette), 0, 0);
       const layer = moment?.(head);
-      if (layer !== undefined) drawScene(pen, layer, { palette, ...fit(layer, element.width, element.height) });
+      if (layer !== undefined) drawScene(pen, layer, { palette, ...fitLayer(layer, element.width, element.height) });
     };
     const resize = (): void => {
       const ratio = window.devicePixelRatio;
@@ -37,11 +36,10 @@ export function SceneCanvas({ player, ground, moment, palette, words }: SceneCan
       if (width !== element.width || height !== element.height) {
         element.width = width;
         element.height = height;
-        backdrop = undefined;
       }
       draw(player.head());
     };
-    resize();
+    // It tells of the size that there is, too: after the layout of the next picture, so that nobody has to ask for one in between.
     const watched = new ResizeObserver(resize);
     watched.observe(element);
     const stop = player.onFrame(draw);
@@ -51,25 +49,4 @@ export function SceneCanvas({ player, ground, moment, palette, words }: SceneCan
     };
   }, [player, ground, moment, palette]);
   return <canvas ref={canvas} className={styles.canvas} role="img" aria-label={words} />;
-}
-
-function pictureOf(ground: SceneLayer, width: number, height: number, palette: PaletteName): HTMLCanvasElement {
-  const picture = document.createElement('canvas');
-  picture.width = width;
-  picture.height = height;
-  const pen = picture.getContext('2d');
-  if (pen !== null) drawScene(pen, ground, { palette, ...fit(ground, width, height) });
-  return picture;
-}
-
-/** How a view lies in a canvas of so many screen pixels: as large as fits, in the middle. */
-function fit({ view }: SceneLayer, width: number, height: number) {
-  const ratio = window.devicePixelRatio;
-  const pxPerYard = Math.min(width / view.width, height / view.height) / ratio;
-  return {
-    pxPerYard,
-    devicePixelRatio: ratio,
-    leftPx: (width / ratio - view.width * pxPerYard) / 2,
-    topPx: (height / ratio - view.height * pxPerYard) / 2,
-  };
 }
