@@ -1,6 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { firstOfThePage } from './scripts/vite/first-of-the-page.ts';
 import { threadsInOneBuild } from './scripts/vite/threads-in-one-build.ts';
 
 /** Layers whose files do nothing when they are loaded but define what they export; a thread's own file is an entry, which always runs. */
@@ -10,7 +12,15 @@ const withoutSideEffects = /\/src\/(engine|playbook|render|worker)\//;
 export default defineConfig({
   root: 'src/app',
   base: './',
-  plugins: [react(), threadsInOneBuild(), keepOffline()],
+  plugins: [
+    react(),
+    threadsInOneBuild(),
+    firstOfThePage({
+      program: fileURLToPath(new URL('./src/app/threads.ts', import.meta.url)),
+      font: 'inter-latin-wght-normal.woff2',
+    }),
+    keepOffline(),
+  ],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/app',

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect } from 'react';
 import { usePlaybook } from '../shell/desk.tsx';
+import { AwayLine } from '../team/away-line.tsx';
 import { EmptyPlays } from './empty-plays.tsx';
 import { NoticeLine } from './notice-line.tsx';
 import { PlayDesk } from './play-desk.tsx';
@@ -7,15 +8,15 @@ import { PlayHead } from './play-head.tsx';
 import styles from './play-screen.module.css';
 import { ProblemList } from './problem-list.tsx';
 import { useScreen } from './screen-state.ts';
+import { shownPlay } from './shown-play.ts';
 import { StandInLine } from './stand-in-line.tsx';
 import { usePlayEditor } from './use-play-editor.ts';
 
 /** The place where a play is written and watched. */
 export function PlayScreen({ playId }: { readonly playId: string | undefined }): ReactNode {
   const playbook = usePlaybook();
-  const { step, script, play: before, change } = useScreen();
-  const first = playbook.plays.find((play) => play.archived !== true)?.id;
-  const id = [playId, before].find((wanted) => playbook.plays.some((play) => play.id === wanted)) ?? first;
+  const { step, script, side, play: before, change } = useScreen();
+  const id = shownPlay(playbook, [playId, before]);
   const editor = usePlayEditor(id);
   useEffect(() => {
     // Nothing of the play before is chosen in this one.
@@ -33,6 +34,9 @@ export function PlayScreen({ playId }: { readonly playId: string | undefined }):
       <PlayHead editor={editor} />
       <NoticeLine />
       {editor !== undefined && <StandInLine standIns={editor.standIns} />}
+      {editor !== undefined && play !== undefined && (
+        <AwayLine playbook={playbook} entry={editor.written} play={play} side={side} isWhole={editor.reading.isWhole} />
+      )}
       {editor !== undefined && <ProblemList problems={editor.reading.problems} />}
       {editor === undefined && <EmptyPlays />}
       {editor !== undefined && play !== undefined && <PlayDesk playbook={playbook} editor={editor} play={play} />}
