@@ -6,4 +6,4 @@ import { serializePlaybook } from './serialize.ts';
 export const demoPlaybook = demo as unknown as Playbook;
 
 /** The demo as a file's text. */
-export const demoText: string = serializePlaybook(demoPlaybook);
+export const demoText: string = /* @__PURE__ */ serializePlaybook(demoPlaybook);
