@@ -17,6 +17,8 @@ export interface AnswerPlan {
   readonly perLook: number;
   /** Trials of the set without the play, for each scheme, at most: what it is compared by shares most of its luck, so a few tell much. */
   readonly setAlone: number;
+  /** Of what is asked beside the play: trials for each scheme, in steps, and the half width of the difference's interval that is enough. */
+  readonly side: { readonly trials: readonly number[]; readonly halfWidth: number };
 }
 
 /** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
@@ -29,6 +31,7 @@ export const defaultAnswerPlan: AnswerPlan = {
   looks: 5,
   perLook: 32,
   setAlone: 240,
+  side: { trials: [24, 72, 144, 240], halfWidth: 0.01 },
 };
 
 /** What is done for one scheme, the most urgent first: the numbers are priorities of requests. */
@@ -43,4 +46,5 @@ export const urgency = {
   fine: 3,
   watchMore: 2,
   baseline: 1,
+  side: 0.5,
 } as const;

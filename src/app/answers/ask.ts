@@ -2,6 +2,9 @@ import type { Level } from '../../engine/index.ts';
 import { type Playbook, setAlone, setAloneId } from '../../playbook/index.ts';
 import { onePlayText, type TrialSetup } from '../../worker/index.ts';
 
+/** The seed of every question that does not name another: the same trials share their luck, so differences are the plays' own. */
+export const usualSeed = 20_260;
+
 /** What the workbench wants to know: one play of the playbook from one side, against some schemes. */
 export interface Ask {
   readonly playbook: Playbook;

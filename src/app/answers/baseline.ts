@@ -1,7 +1,7 @@
-import { mergeTallies, type Tally } from '../../engine/index.ts';
+import type { Tally } from '../../engine/index.ts';
 import type { TrialSetup } from '../../worker/index.ts';
 import type { MatchupRecord } from './matchup-record.ts';
-import { askTallies, rangesBetween, type Work } from './measure-record.ts';
+import { extendTally, type Work } from './measure-record.ts';
 
 /** What new answers are compared with: the play as it was when the coach began to change it. Its tallies grow beside the new ones. */
 export interface Baseline {
@@ -46,8 +46,7 @@ export async function growBaseline(
   while ((before.tally?.to ?? 0) < goal()) {
     const from = before.tally?.to ?? 0;
     const to = Math.min(goal(), from + batchesAtOnce * work.plan.batch.tally);
-    const more = await askTallies(before.setup, rangesBetween(from, to, work.plan.batch.tally), work, priority);
-    before.tally = mergeTallies(before.tally === null ? more : [before.tally, ...more]);
+    before.tally = await extendTally(before.setup, before.tally, to, work, priority);
     record.changes += 1;
     work.onChange();
   }

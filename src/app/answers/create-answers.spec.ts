@@ -19,6 +19,7 @@ const plan: AnswerPlan = {
   looks: 2,
   perLook: 12,
   setAlone: 40,
+  side: { trials: [8, 16], halfWidth: 0.01 },
 };
 const schemes = ['house-3-2', 'diamond-and-one'];
 const lantern: Ask = {

@@ -8,6 +8,7 @@ import { createRecord, isKnownTo, type MatchupRecord } from './matchup-record.ts
 import { measureRecord, type Work } from './measure-record.ts';
 import { type Compared, overallAnswer } from './overall-answer.ts';
 import { schemeAnswer } from './scheme-answer.ts';
+import { createSideDesk, type SideAnswers } from './side-answers.ts';
 
 export interface AnswersOptions {
   readonly plan?: AnswerPlan;
@@ -40,6 +41,8 @@ export interface Answers {
   ): Promise<{ readonly cast: Cast; readonly trace: Trace }>;
   /** What a shot by one of the six (offense index) is worth over the field; the same against every scheme. */
   heat(scheme: string, shooter: number): Promise<ShotHeat>;
+  /** What is asked beside the play: worked on while nothing of the play is. */
+  readonly side: SideAnswers;
   /** Ends the work; the pool stays open. */
   close(): void;
 }
@@ -71,6 +74,8 @@ export function createAnswers(
   /** Some scheme has no answer yet. */
   let awaitsFirst = false;
 
+  const side = createSideDesk(pool, plan);
+
   const publishIfDue = (): void => {
     if (isDue) publish();
   };
@@ -86,6 +91,7 @@ export function createAnswers(
       finished: records.every((record) => record.finished),
       failure,
     };
+    if (snapshot.finished) side.goOn();
     for (const listener of listeners) listener();
   };
   const change = (): void => {
@@ -104,6 +110,7 @@ export function createAnswers(
     recall(rememberedSets, keptRecords, JSON.stringify(setup), () => ({ setup, tally: null }));
   const work = (): void => {
     stop.abort();
+    side.pause();
     stop = new AbortController();
     const { signal } = stop;
     failure = null;
@@ -140,6 +147,7 @@ export function createAnswers(
   };
   const isFair = (record: MatchupRecord): boolean =>
     record.refused !== null || isKnownTo(record.tally, plan.halfWidths.fair, plan);
+  side.goOn();
   const now = (scheme: string): TrialSetup => {
     const record = records.find(({ setup }) => setup.scheme === scheme);
     if (record === undefined) throw new RangeError(`unknown scheme: ${scheme} (expected one of the ask)`);
@@ -202,8 +210,10 @@ export function createAnswers(
       if (answer.kind !== 'heat') throw new TypeError(`expected heat, not ${answer.kind}`);
       return answer.heat;
     },
+    side,
     close: () => {
       stop.abort();
+      side.pause();
       listeners.clear();
     },
   };

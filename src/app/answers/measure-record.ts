@@ -57,8 +57,7 @@ async function countTo(record: MatchupRecord, work: Work, halfWidth: number, pri
   }
 }
 
-/** Requests for trials `from` to `to` (excluded), each of `size` at most. */
-export function rangesBetween(from: number, to: number, size: number): readonly TrialRange[] {
+function rangesBetween(from: number, to: number, size: number): readonly TrialRange[] {
   const ranges: TrialRange[] = [];
   for (let start = from; start < to; start += size) ranges.push({ from: start, to: Math.min(to, start + size) });
   return ranges;
@@ -71,6 +70,19 @@ function addTallies(record: MatchupRecord, tallies: readonly Tally[], work: Work
     record.tally = record.tally === null ? tally : mergeTallies([record.tally, tally]);
   }
   changed(record, work);
+}
+
+/** The first tallies of a setup, up to trial `to` (excluded), grown from those that are known. Rejects with a `Refusal` when a worker refuses the setup. */
+export async function extendTally(
+  setup: TrialSetup,
+  known: Tally | null,
+  to: number,
+  work: Work,
+  priority: number,
+): Promise<Tally> {
+  const ranges = rangesBetween(known?.to ?? 0, to, work.plan.batch.tally);
+  const more = await askTallies(setup, ranges, work, priority);
+  return mergeTallies(known === null ? more : [known, ...more]);
 }
 
 async function lookOn(record: MatchupRecord, work: Work): Promise<void> {
@@ -125,8 +137,7 @@ async function replayLooks(record: MatchupRecord, work: Work): Promise<void> {
   changed(record, work);
 }
 
-/** Rejects with a `Refusal` when a worker refuses the setup. */
-export async function askTallies(
+async function askTallies(
   setup: TrialSetup,
   ranges: readonly TrialRange[],
   work: Work,

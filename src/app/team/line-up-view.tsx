@@ -11,6 +11,7 @@ import { absentColumn } from './roster-columns.ts';
 import { editPlayer } from './roster-edits.ts';
 import { SideCard } from './side-card.tsx';
 import { useTeam } from './team-state.ts';
+import { useAbsenceCosts } from './use-absence-costs.ts';
 import { useLineUps } from './use-line-ups.ts';
 
 /** Who stands where in a play, from both sides: the coach's order, the best six, and what each absence costs. */
@@ -18,6 +19,7 @@ export function LineUpView(): ReactNode {
   const playbook = usePlaybook();
   const change = useTeam((state) => state.change);
   const chosen = useLineUps(playbook);
+  const costs = useAbsenceCosts(chosen);
   if (chosen === undefined) {
     return (
       <p className={styles.empty}>
@@ -48,14 +50,15 @@ export function LineUpView(): ReactNode {
       ))}
       <div className={styles.sides}>
         {sides.map((lineUp) => (
-          <SideCard key={lineUp.side} playbook={playbook} lineUp={lineUp} spots={spotsOf(lineUp.side)} />
+          <SideCard key={lineUp.side} playbook={playbook} lineUp={lineUp} spots={spotsOf(lineUp.side)} costs={costs} />
         ))}
       </div>
       <p className={styles.unit}>
         <b>Points</b> are grades: how far a man stands above the usual 3, times what the spot asks for, 0 to 3, in
         feeding, shooting, finishing inside and handling. The wrong hand costs 1.5 points for each that the spot asks in
-        shooting and feeding, a pole 1.5 of each skill. They rank men for a spot, and are not goals. Readings do not
-        count in them: for the best six a man’s grades say what he can do.
+        shooting and feeding, a pole 1.5 of each skill. They rank men for a spot, and are not goals:{' '}
+        <b>goals a chance</b> are those of the six without him less those of the six with him, played against the usual
+        schemes with the same luck. Readings do not count in them: for the best six a man’s grades say what he can do.
       </p>
       <DepthSpots playbook={playbook} spots={spotsOf('right')} mirrored={spotsOf('left')} />
     </section>

@@ -2,8 +2,11 @@ import { Pin } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Spot } from '../../engine/index.ts';
 import { type Absence, type Playbook, type SideLineUp, type SpotMan, setDepth } from '../../playbook/index.ts';
+import type { SideAnswer } from '../answers/side-answers.ts';
 import { Button } from '../controls/button.tsx';
 import { useDesk } from '../shell/desk.tsx';
+import { AbsenceCost } from './absence-cost.tsx';
+import { absenceId } from './absence-questions.ts';
 import styles from './line-up.module.css';
 import { LineUpField } from './line-up-field.tsx';
 import { absenceSentence, lossText, manText, pointsText, reasonsText } from './line-up-words.ts';
@@ -13,10 +16,12 @@ export interface SideCardProps {
   readonly playbook: Playbook;
   readonly lineUp: SideLineUp;
   readonly spots: readonly Spot[];
+  /** What absences cost in goals, by `absenceId`, as far as it is known. */
+  readonly costs: ReadonlyMap<string, SideAnswer>;
 }
 
 /** The best six for one side of a play: where they stand, why, and what is lost without each. */
-export function SideCard({ playbook, lineUp, spots }: SideCardProps): ReactNode {
+export function SideCard({ playbook, lineUp, spots, costs }: SideCardProps): ReactNode {
   const title = lineUp.side === 'right' ? 'As it is written' : 'From the other side';
   return (
     <section className={styles.side} aria-label={`Best six, ${title.toLowerCase()}`}>
@@ -38,7 +43,13 @@ export function SideCard({ playbook, lineUp, spots }: SideCardProps): ReactNode 
           <LineUpField playbook={playbook} spots={spots} men={lineUp.men} />
           <ul className={styles.men}>
             {lineUp.men.map((man, i) => (
-              <SpotRow key={man.spot} playbook={playbook} man={man} absence={lineUp.absences[i]} />
+              <SpotRow
+                key={man.spot}
+                playbook={playbook}
+                man={man}
+                absence={lineUp.absences[i]}
+                cost={costs.get(absenceId(lineUp.side, man.number))}
+              />
             ))}
           </ul>
         </>
@@ -51,9 +62,10 @@ interface SpotRowProps {
   readonly playbook: Playbook;
   readonly man: SpotMan;
   readonly absence: Absence | undefined;
+  readonly cost: SideAnswer | undefined;
 }
 
-function SpotRow({ playbook, man, absence }: SpotRowProps): ReactNode {
+function SpotRow({ playbook, man, absence, cost }: SpotRowProps): ReactNode {
   const { store } = useDesk();
   const { roster, depth } = playbook.team;
   const name = manText(man.number, roster);
@@ -76,7 +88,8 @@ function SpotRow({ playbook, man, absence }: SpotRowProps): ReactNode {
         </p>
         {absence !== undefined && (
           <p className={styles.quiet}>
-            Without him: {absenceSentence(absence, roster)} <b className={styles.loss}>{lossText(absence.loss)}</b>
+            Without him: {absenceSentence(absence, roster)} <b className={styles.loss}>{lossText(absence.loss)}</b>{' '}
+            <AbsenceCost answer={cost} />
           </p>
         )}
       </div>

@@ -12,6 +12,8 @@ import { useTeam } from './team-state.ts';
 
 /** The chosen play with its best six for both sides; undefined when the playbook has no play. */
 export interface ChosenLineUps {
+  /** The playbook that they are of: each number once on its roster. */
+  readonly playbook: Playbook;
   readonly play: PlayEntry;
   readonly sides: readonly SideLineUp[];
   /** The play of the engine on each side, for its spots; undefined when it cannot be read as it stands. */
@@ -29,6 +31,7 @@ export function useLineUps(playbook: Playbook): ChosenLineUps | undefined {
     const { one, twice } = oneEach(playbook);
     const sides = lineUps(one, play.id);
     return {
+      playbook: one,
       play,
       sides,
       twice,
