@@ -7,6 +7,7 @@ import type {
   Scheme,
   ScriptTrace,
   ShotHeat,
+  SpotId,
   Tally,
   Trace,
   WatchedPlay,
@@ -62,6 +63,8 @@ export interface Cast extends Pick<Matchup, 'play' | 'sense'> {
   readonly scheme: Pick<Scheme, 'id' | 'notes' | 'names'>;
   /** Jersey numbers and athletes, one for each spot. */
   readonly numbers: readonly number[];
+  /** The spot whose man the scheme shuts off; `null` when it shuts off nobody. */
+  readonly shutOff: SpotId | null;
   readonly six: readonly Athlete[];
   /** One for each of the scheme's names. */
   readonly defenders: readonly Athlete[];

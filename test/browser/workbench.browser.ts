@@ -2,6 +2,7 @@ import { expect } from 'vitest';
 import { browserTest } from './browser-test.ts';
 import { expectAccessible } from './expect-accessible.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
+import { longPatience } from './play-place.ts';
 import { waitUntilKept } from './wait-until-kept.ts';
 
 browserTest('the workbench opens, by itself and isolated', async ({ page }) => {
@@ -20,4 +21,12 @@ browserTest('after one visit it opens with the network off', async ({ visit, add
   await page.getByRole('main').waitFor();
   expect(await page.evaluate(() => window.crossOriginIsolated)).toBe(true);
   expect(await page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated');
+});
+
+browserTest('the card of a shutoff says whom it shuts off', async ({ page }) => {
+  const card = page.getByRole('button', { name: /^Shutoff: .*, shuts off \d+ at [A-Z]+$/ });
+  await card.waitFor({ timeout: longPatience });
+  await card.getByText(/^shuts off \d+ at [A-Z]+$/).waitFor();
+  await card.scrollIntoViewIfNeeded();
+  await keepScreenshot(page, 'shut-off');
 });

@@ -25,6 +25,8 @@ export interface SchemeCardProps {
   readonly overSetAlone: Interval | undefined;
   /** What comes open first, in words. */
   readonly firstLook: string;
+  /** Whom the scheme shuts off, in words; empty when it shuts off nobody. */
+  readonly shutOff: string;
   /** Why there is no answer, when there can be none. */
   readonly refused: string | undefined;
   readonly chosen: boolean;
@@ -33,7 +35,7 @@ export interface SchemeCardProps {
 
 /** One scheme: its small live field, what the play is worth against it and how sure that is, and what comes open first. */
 export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): ReactNode {
-  const { name, goals, coarse, difference, firstLook, refused } = props;
+  const { name, goals, coarse, difference, firstLook, refused, shutOff } = props;
   return (
     <button
       type="button"
@@ -67,6 +69,7 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
             {underGoals(props)}
           </span>
           <span className={styles.look}>{firstLook}</span>
+          {shutOff !== '' && <span className={styles.look}>{shutOff}</span>}
         </>
       )}
     </button>
@@ -81,11 +84,11 @@ function underGoals({ goals, trials, coarse, difference, overSetAlone }: SchemeC
 }
 
 function spoken(props: SchemeCardProps): string {
-  const { name, goals, refused, coarse, difference, overSetAlone, firstLook } = props;
+  const { name, goals, refused, coarse, difference, overSetAlone, firstLook, shutOff } = props;
   if (refused !== undefined) return `${name}: ${refused}`;
   if (goals === undefined) return `${name}: being played`;
   const change = difference === undefined ? '' : `, ${differenceText(difference)} against before`;
   const look = firstLook === '' ? '' : `, first look ${firstLook}`;
   const alone = overSetAlone === undefined || coarse ? '' : `, ${setAloneText(goals, overSetAlone)}`;
-  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${alone}${look}`;
+  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${alone}${look}${shutOff === '' ? '' : `, ${shutOff}`}`;
 }

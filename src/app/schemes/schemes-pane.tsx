@@ -22,6 +22,7 @@ import { OverallLine } from './overall-line.tsx';
 import { SchemeCard } from './scheme-card.tsx';
 import styles from './schemes-pane.module.css';
 import { openAt } from './script-moment.ts';
+import { shutOffWords } from './shut-off-words.ts';
 
 /** What a small field shows: the unit, as close as it can be seen. */
 const smallView: View = { left: -14.5, top: -8.5, width: 29, height: 26 };
@@ -149,6 +150,7 @@ function LiveCard({
       difference={change?.difference}
       overSetAlone={overSetAlone?.difference}
       firstLook={first === undefined ? '' : firstLookText(first)}
+      shutOff={shutOffWords(cast)}
       refused={reason ?? undefined}
       chosen={chosen}
       onChoose={useCallback(() => onChoose(scheme), [onChoose, scheme])}

@@ -62,6 +62,8 @@ export interface Scheme {
   readonly memorySize: number;
   /** How far out the ball man meets a carrier above the goal line extended, yards from the middle of the goal. */
   readonly extends: number;
+  /** Whether one of its men is told to shut off the star of the view. */
+  readonly locksStar?: true;
   /** Give every defender a duty for this view. Writes every entry of `out`; pure apart from `memory` and `out`. */
   assign(view: SchemeView, memory: SchemeMemory, out: DutyBoard): void;
 }

@@ -60,6 +60,7 @@ export const shutoff: Scheme = {
   home,
   memorySize: zoneMemory + 2,
   extends: 12,
+  locksStar: true,
   assign(view, memory, out) {
     readShutoff(view, memory);
     const { ball, at, star } = read;
