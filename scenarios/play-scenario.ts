@@ -94,7 +94,8 @@ function watchedSvg(
 ): string {
   const { trace, moment, names, field } = shown;
   const reach = model.matchup.defenders.map(({ stickReach }) => stickReach);
-  const layers = [watchField(field, { heat: shotHeat(model, 0) }), watchScene(trace, moment, names, { reach })];
+  const ground = watchField(field, { heat: shotHeat(model, 0) });
+  const layers = [ground, watchScene(trace, moment, names, { reach, ground: ground.items })];
   return sceneToSvg(joinLayers(layers, watchWords(trace, moment, names)), 'dark');
 }
 

@@ -1,5 +1,4 @@
 import type { Point } from '../engine/index.ts';
-import { distance } from './arrow.ts';
 import { circle, type Primitive, polyline, text } from './scene.ts';
 
 /** How large the marks of people and ball are drawn, yd. */
@@ -86,51 +85,4 @@ export function ballInHands(at: Point, sizes: MarkSizes = usualSizes): Primitive
   const toward = far === 0 ? { x: 0, y: -1 } : { x: -at.x / far, y: -at.y / far };
   const out = sizes.attacker + sizes.ball / 2;
   return ballMark({ x: at.x + toward.x * out, y: at.y + toward.y * out }, sizes);
-}
-
-/** Something that a label must not lie on: a disc, yards. */
-export interface Obstacle {
-  readonly at: Point;
-  readonly radius: number;
-}
-
-/** Where labels may go round their mark, best first; yards from the mark's middle. */
-const labelOffsets: readonly Point[] = [
-  { x: 0, y: -1.35 },
-  { x: 1.45, y: 0 },
-  { x: -1.45, y: 0 },
-  { x: 0, y: 1.35 },
-  { x: 1.25, y: -1.05 },
-  { x: -1.25, y: -1.05 },
-  { x: 1.25, y: 1.05 },
-  { x: -1.25, y: 1.05 },
-];
-/** A label's own size, taken as a disc, yd. */
-const labelRadius = 0.75;
-
-/**
- * One place for each label beside its mark, clear of marks and of labels already placed as far as eight places allow.
- * Greedy in the order given: on a crowded crease the first ones get the better places.
- */
-export function placeLabels(marks: readonly Point[], obstacles: readonly Obstacle[]): readonly Point[] {
-  const taken: Obstacle[] = [...obstacles];
-  return marks.map((mark) => {
-    let best = mark;
-    let bestOverlap = Number.POSITIVE_INFINITY;
-    for (const offset of labelOffsets) {
-      const at = { x: mark.x + offset.x, y: mark.y + offset.y };
-      const overlap = overlapOf(at, taken);
-      // A hundredth of a yard: equal places keep the preferred order, whatever the last digit does.
-      if (overlap < bestOverlap - 0.01) {
-        best = at;
-        bestOverlap = overlap;
-      }
-    }
-    taken.push({ at: best, radius: labelRadius });
-    return best;
-  });
-}
-
-function overlapOf(at: Point, taken: readonly Obstacle[]): number {
-  return taken.reduce((sum, one) => sum + Math.max(0, one.radius + labelRadius - distance(at, one.at)), 0);
 }

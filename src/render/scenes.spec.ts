@@ -3,7 +3,6 @@ import { mirrorPlay } from '../engine/index.ts';
 import { fieldScene, unitView, viewAround } from './field-scene.ts';
 import { handMadeField, handMadeNames, handMadePlay, handMadeTrace } from './hand-made.fixture.ts';
 import { wrapText } from './page-layout.ts';
-import { placeLabels } from './people-marks.ts';
 import { playFrames } from './play-frames.ts';
 import { playScene } from './play-scene.ts';
 import { playSteps } from './play-steps.ts';
@@ -269,21 +268,5 @@ describe('fieldScene', () => {
   it('runs the restraining line to the sidelines where the code has no box', () => {
     const items = fieldScene({ ...handMadeField, boxHalfWidth: null }, { ...unitView, left: -35, width: 70 });
     expect(items).toContainEqual({ kind: 'line', style: 'paint', from: { x: -30, y: 20 }, to: { x: 30, y: 20 } });
-  });
-});
-
-describe('placeLabels', () => {
-  it('keeps labels of men who stand together apart', () => {
-    const marks = [
-      { x: 0, y: 5 },
-      { x: 0.8, y: 5.2 },
-      { x: -0.6, y: 5.6 },
-    ];
-    const places = placeLabels(
-      marks,
-      marks.map((at) => ({ at, radius: 0.6 })),
-    );
-    for (const [i, a] of places.entries())
-      for (const b of places.slice(i + 1)) expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThan(1);
   });
 });

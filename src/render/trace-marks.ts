@@ -7,13 +7,10 @@ import {
   ballInHands,
   ballMark,
   crossHalf,
-  defenderMark,
-  keeperMark,
   type MarkSizes,
-  placeLabels,
   usualSizes,
 } from './people-marks.ts';
-import { circle, line, type Primitive, polygon, polyline, text, type View } from './scene.ts';
+import { circle, line, type Primitive, polygon, polyline, type View } from './scene.ts';
 import { agentPath, ballPath, type DutyFrame, type TraceFrame } from './trace-frame.ts';
 import { attackerName, type TraceNames } from './trace-names.ts';
 
@@ -108,24 +105,6 @@ function dutyLine(style: 'duty' | 'dutyLock', from: Point, to: Point, gap: numbe
 
 function middle(a: Point, b: Point): Point {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-}
-
-export function people(frame: TraceFrame, names: TraceNames, view: View): readonly Primitive[] {
-  const obstacles = [
-    ...frame.offense.map((at) => ({ at, radius: attackerRadius })),
-    ...frame.defense.map((at) => ({ at, radius: crossHalf })),
-    { at: frame.keeper, radius: crossHalf },
-    { at: frame.ball, radius: 0.4 },
-  ];
-  const labels = placeLabels(frame.defense, obstacles);
-  return [
-    ...keeperMark(frame.keeper),
-    ...attackerDiscs(frame, view),
-    ...frame.defense.flatMap((at) => defenderMark(at)),
-    ...attackerWords(frame, names, view),
-    ...labels.map((at, index) => text('defenderText', at, names.defense[index] ?? 'new')),
-    ballInFlightOrHands(frame, view),
-  ];
 }
 
 /** The attackers' circles, filled for the man who has the ball; one beyond the view stands at its edge. */

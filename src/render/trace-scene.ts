@@ -1,12 +1,26 @@
 import type { Trace, TraceEvent } from '../engine/index.ts';
 import { distance } from './arrow.ts';
 import { type FieldMarkings, fieldScene, unitView } from './field-scene.ts';
+import { placeLabels } from './label-places.ts';
 import { layOutPage } from './page-layout.ts';
+import { defenderLabels, roomAmongPeople } from './people-labels.ts';
+import { defenderMark, keeperMark, usualSizes } from './people-marks.ts';
 import { viewpointNote } from './play-scene.ts';
 import { seconds } from './play-words.ts';
-import type { Scene, View } from './scene.ts';
+import type { Primitive, Scene, View } from './scene.ts';
+import { pxPerYard } from './svg-styles.ts';
 import { frameAt, type TraceFrame } from './trace-frame.ts';
-import { ballMarks, clampInto, dutyMarks, people, reachMark, trails, withoutAbsent } from './trace-marks.ts';
+import {
+  attackerDiscs,
+  attackerWords,
+  ballInFlightOrHands,
+  ballMarks,
+  clampInto,
+  dutyMarks,
+  reachMark,
+  trails,
+  withoutAbsent,
+} from './trace-marks.ts';
 import { attackerName, defenderName, type TraceNames } from './trace-names.ts';
 import { dutyClause, eventWords, isMainEvent } from './words.ts';
 
@@ -70,6 +84,19 @@ export function traceScene(
       ...people(frame, names, chosen.view),
     ],
   );
+}
+
+function people(frame: TraceFrame, names: TraceNames, view: View): readonly Primitive[] {
+  const keeper = keeperMark(frame.keeper);
+  const room = roomAmongPeople(frame, names, usualSizes, { view, pxPerYard, keeper, ground: [] });
+  return [
+    ...keeper,
+    ...attackerDiscs(frame, view),
+    ...frame.defense.flatMap((at) => defenderMark(at)),
+    ...attackerWords(frame, names, view),
+    ...placeLabels(defenderLabels(frame, names), room),
+    ballInFlightOrHands(frame, view),
+  ];
 }
 
 /** What the marks are. The one for a man beyond the picture's edge is explained when there is one. */

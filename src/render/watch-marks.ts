@@ -1,8 +1,9 @@
 import type { LookWindow, Point, Trace, TraceEvent, WeighedMoments } from '../engine/index.ts';
 import { along, distance } from './arrow.ts';
+import type { Label, LabelPlace } from './label-places.ts';
 import { percent } from './number-text.ts';
 import type { MarkSizes } from './people-marks.ts';
-import { circle, line, type Primitive, text, type View } from './scene.ts';
+import { circle, line, type Primitive } from './scene.ts';
 import type { TraceFrame } from './trace-frame.ts';
 import type { TraceNames } from './trace-names.ts';
 
@@ -67,33 +68,54 @@ function lastAt(times: ArrayLike<number>, time: number): number {
   return low - 1;
 }
 
-/** The lanes from the man who has the ball: the surer the heavier, dashed where fewer than half arrive, with the odds at the mate's end. */
-export function laneMarks(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: MarkSizes): readonly Primitive[] {
-  const from = frame.holder.kind === 'attacker' ? frame.offense[frame.holder.index] : undefined;
-  if (from === undefined) return [];
-  const drawn = lanes.flatMap(({ to, completion }) => {
-    const mate = frame.offense[to];
-    if (mate === undefined || distance(from, mate) < 2 * sizes.attacker + 0.5) return [];
-    const [start, end] = [along(from, mate, sizes.attacker), along(mate, from, sizes.attacker + 0.15)];
-    const mark = line(laneStyle(completion), start, end);
-    const odds = text('laneText', clearPlace(frame, end, start), percent(Math.min(completion, 0.99)));
-    return [{ mark, odds }];
-  });
-  // All lines under all figures.
-  return [...drawn.map(({ mark }) => mark), ...drawn.map(({ odds }) => odds)];
+/** The lanes from the man who has the ball: the surer the heavier, dashed where fewer than half arrive. */
+export function laneLines(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: MarkSizes): readonly Primitive[] {
+  return drawnLanes(frame, lanes, sizes).map(({ completion, start, end }) => line(laneStyle(completion), start, end));
 }
 
-/** How far from the mate's end of his lane its odds may be written, nearest first, yd. */
-const oddsPlaces = [1.4, 2.4, 3.4, 4.4, 5.4];
-/** Room that the odds need from the middle of a defender, yd: his cross and half of "83 %". */
-const oddsRoom = 1.7;
+/** The odds of each lane, written on it. */
+export function laneLabels(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: MarkSizes): readonly Label[] {
+  return drawnLanes(frame, lanes, sizes).map(({ completion, start, end }) => ({
+    style: 'laneText',
+    text: percent(Math.min(completion, 0.99)),
+    places: placesAlong(start, end).filter(({ at }) => isOffCrosses(at, frame)),
+  }));
+}
 
-/** The place nearest to the mate that no cross covers; half way along a lane too short for any. */
-function clearPlace({ defense }: TraceFrame, end: Point, start: Point): Point {
-  const half = distance(start, end) / 2;
-  const places = oddsPlaces.filter((from) => from <= half * 1.6).map((from) => along(end, start, from));
-  const isClear = (at: Point): boolean => defense.every((man) => distance(man, at) >= oddsRoom);
-  return places.find(isClear) ?? places[0] ?? along(end, start, half);
+interface DrawnLane {
+  readonly completion: number;
+  /** At the circles' edges. */
+  readonly start: Point;
+  readonly end: Point;
+}
+
+function drawnLanes(frame: TraceFrame, lanes: readonly LaneOdds[], sizes: MarkSizes): readonly DrawnLane[] {
+  const from = frame.holder.kind === 'attacker' ? frame.offense[frame.holder.index] : undefined;
+  if (from === undefined) return [];
+  return lanes.flatMap(({ to, completion }) => {
+    const mate = frame.offense[to];
+    if (mate === undefined || distance(from, mate) < 2 * sizes.attacker + 0.5) return [];
+    return [{ completion, start: along(from, mate, sizes.attacker), end: along(mate, from, sizes.attacker + 0.15) }];
+  });
+}
+
+/** How far from the mate's end of his lane its odds are best written, how far from either end at least, and how far on the next place is, yd. */
+const oddsFromMate = 1.4;
+const oddsFromEnd = 0.8;
+const oddsStep = 0.5;
+/** From the middle of a cross to that of the odds, yd: under one they cannot be read, and are left out. */
+const oddsFromCross = 1.25;
+
+function isOffCrosses(at: Point, { defense }: TraceFrame): boolean {
+  return defense.every((man) => distance(man, at) >= oddsFromCross);
+}
+
+/** From the place that is best toward the man with the ball; half way along a lane too short for any. */
+function placesAlong(start: Point, end: Point): readonly LabelPlace[] {
+  const length = distance(start, end);
+  const count = Math.floor((length - oddsFromEnd - oddsFromMate) / oddsStep) + 1;
+  const ways = count < 1 ? [length / 2] : Array.from({ length: count }, (_, index) => oddsFromMate + index * oddsStep);
+  return ways.map((way) => ({ at: along(end, start, way), anchor: 'middle' }));
 }
 
 // By the whole percent that is written beside it, so that the line never says other than the figure.
@@ -114,11 +136,31 @@ export function openRings(frame: TraceFrame, open: readonly OpenMan[], sizes: Ma
   });
 }
 
-export function openWords(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Primitive[] {
+/** What is said of each open man, below his ring or else on another side of it. */
+export function openLabels(frame: TraceFrame, open: readonly OpenMan[], sizes: MarkSizes): readonly Label[] {
+  const off = sizes.attacker * openRing;
   return open.flatMap(({ who, word }) => {
     const at = frame.offense[who];
-    return at === undefined ? [] : [text('openText', { x: at.x, y: at.y + sizes.attacker * openRing + 0.6 }, word)];
+    if (at === undefined) return [];
+    return [
+      {
+        style: 'openText' as const,
+        text: word,
+        places: [...placesAcross(at, off + 0.6), ...placesBeside(at, off + 0.3)],
+      },
+    ];
   });
+}
+
+function placesAcross({ x, y }: Point, height: number): readonly LabelPlace[] {
+  return [height, -height].map((up) => ({ at: { x, y: y + up }, anchor: 'middle' }));
+}
+
+/** Outward first, so that the mirrored picture has the mirrored places. */
+function placesBeside({ x, y }: Point, side: number): readonly LabelPlace[] {
+  const left: LabelPlace = { at: { x: x - side, y }, anchor: 'end' };
+  const right: LabelPlace = { at: { x: x + side, y }, anchor: 'start' };
+  return x < 0 ? [left, right] : [right, left];
 }
 
 /** How long a read is shown after it was taken, s. */
@@ -134,23 +176,26 @@ export function readAt(trace: Trace, time: number): Extract<TraceEvent, { kind: 
   return undefined;
 }
 
-/** A ring round the man who saw his read, and the read as it is taught. */
-export function readMarks(
-  trace: Trace,
-  frame: TraceFrame,
-  names: TraceNames,
-  sizes: MarkSizes,
-  view: View,
-  inWords: boolean,
-): readonly Primitive[] {
+/** Radius of the ring round the man who saw his read, in radii of his circle. */
+const readRing = 1.25;
+
+/** A ring round the man who saw his read. */
+export function readRings(trace: Trace, frame: TraceFrame, sizes: MarkSizes): readonly Primitive[] {
+  const at = frame.offense[readAt(trace, frame.time)?.who ?? -1];
+  return at === undefined ? [] : [circle('readRing', at, sizes.attacker * readRing)];
+}
+
+/** The read as it is taught, beside the man who saw it. */
+export function readLabels(trace: Trace, frame: TraceFrame, names: TraceNames, sizes: MarkSizes): readonly Label[] {
   const event = readAt(trace, frame.time);
-  const at = event === undefined ? undefined : frame.offense[event.who];
+  const at = frame.offense[event?.who ?? -1];
   if (event === undefined || at === undefined) return [];
-  const ring = circle('readRing', at, sizes.attacker * 1.25);
   const read = (event.lastTen ? names.lastTenReads : names.reads)[event.read];
-  if (!inWords || read === undefined) return [ring];
-  // On the side where there is room for it.
-  const right = at.x < view.left + view.width / 2;
-  const x = at.x + (right ? 1 : -1) * (sizes.attacker * 1.25 + 0.3);
-  return [ring, text('readText', { x, y: at.y - sizes.attacker - 0.35 }, `read: ${read}`, right ? 'start' : 'end')];
+  if (read === undefined) return [];
+  const side = sizes.attacker * readRing + 0.3;
+  const height = sizes.attacker + 0.35;
+  // Toward the middle of the field, where there is room for it.
+  const inward = (up: number): readonly LabelPlace[] => [...placesBeside({ x: at.x, y: at.y + up }, side)].reverse();
+  const places = [...inward(-height), ...inward(height), ...placesAcross(at, -side - 0.5), ...inward(0)];
+  return [{ style: 'readText', text: `read: ${read}`, places }];
 }

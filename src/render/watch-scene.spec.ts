@@ -3,6 +3,7 @@ import { duty, type LookWindow, type ShotHeat, type Trace, type WeighedMoments }
 import { fieldScene, unitView } from './field-scene.ts';
 import { handMadeField, handMadeNames, handMadeTrace } from './hand-made.fixture.ts';
 import { heatLevels } from './heat-marks.ts';
+import { labelBox, overlaps, type TextMark } from './label-places.ts';
 import type { Primitive, SceneLayer, StyleName } from './scene.ts';
 import { traceScene } from './trace-scene.ts';
 import { firstBeatAt, lanesAt, openMenAt } from './watch-marks.ts';
@@ -124,6 +125,59 @@ describe('watchScene', () => {
     expect(texts(ground, 'yardText')).toEqual([]);
     expect(texts(watchField(handMadeField), 'yardText').length).toBeGreaterThan(3);
   });
+});
+
+describe('what is written', () => {
+  const lanes = [0, 2, 3, 4, 5].map((to) => ({ to, completion: 0.35 + to / 10 }));
+  const open = [0, 4, 5].map((who) => ({ who, word: 'open' }));
+  const read: Trace = {
+    ...trace,
+    events: [{ kind: 'read', time: 0.1, who: 1, read: 1, lastTen: false }, ...trace.events],
+  };
+  const moments = Array.from({ length: 21 }, (_, index) => index / 10);
+  const written = (layer: SceneLayer): readonly TextMark[] =>
+    layer.items.flatMap((item) => (item.kind === 'text' ? [item] : []));
+
+  it.each([10, 21, 34])('piles up at no moment with all layers on, at %d px a yard', (pxPerYard) => {
+    for (const time of moments) {
+      const words = written(watchScene(read, time, handMadeNames, { lanes, open, pxPerYard }));
+      const letters = words.filter(({ style }) => style === 'attackerText' || style === 'carrierText');
+      const placed = words.filter((word) => !letters.includes(word));
+      for (const [index, word] of placed.entries())
+        for (const other of [...placed.slice(index + 1), ...letters])
+          expect(
+            overlaps(labelBox(word, pxPerYard), labelBox(other, pxPerYard)),
+            `${word.text} and ${other.text} at ${time}`,
+          ).toBe(false);
+    }
+  });
+
+  it('is less where the picture is small, and what matters most is kept', () => {
+    const large = written(watchScene(read, 0.3, handMadeNames, { lanes, open, pxPerYard: 34 }));
+    const small = written(watchScene(read, 0.3, handMadeNames, { lanes, open, pxPerYard: 4 }));
+    expect(small.length).toBeLessThan(large.length);
+    expect(small.filter(({ style }) => style === 'attackerText' || style === 'carrierText')).toHaveLength(6);
+  });
+
+  it('is the same in the mirrored picture, at the mirrored places', () => {
+    // Nobody stands on the middle line to the last bit, where neither side is the outward one.
+    const aside = withSides(read, (x) => x + 0.01);
+    const turned = withSides(aside, (x) => -x);
+    for (const time of moments) {
+      const here = written(watchScene(aside, time, handMadeNames, { lanes, open }));
+      const there = written(watchScene(turned, time, handMadeNames, { lanes, open }));
+      expect(there.map(({ text, at }) => ({ text, x: rounded(at.x), y: rounded(at.y) }))).toEqual(
+        here.map(({ text, at }) => ({ text, x: rounded(-at.x), y: rounded(at.y) })),
+      );
+    }
+  });
+
+  const rounded = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
+  function withSides(one: Trace, change: (x: number) => number): Trace {
+    const changed = (numbers: Float32Array, stride: number): Float32Array =>
+      numbers.map((value, index) => (index % stride === 0 ? change(value) : value));
+    return { ...one, places_byFrame: changed(one.places_byFrame, 2), ball_byFrame: changed(one.ball_byFrame, 3) };
+  }
 });
 
 describe('watchField', () => {

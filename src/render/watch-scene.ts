@@ -1,8 +1,11 @@
-import type { Point, ShotHeat, Trace } from '../engine/index.ts';
+import type { ShotHeat, Trace } from '../engine/index.ts';
 import { type FieldMarkings, fieldScene, unitView } from './field-scene.ts';
 import { heatMarks } from './heat-marks.ts';
-import { defenderMarks, keeperMark, type MarkSizes, placeLabels, stampSizes, usualSizes } from './people-marks.ts';
-import { type Primitive, type Scene, type SceneLayer, type StyleName, text, type View } from './scene.ts';
+import { type LabelRoom, placeLabels, type TextMark } from './label-places.ts';
+import { defenderLabels, roomAmongPeople } from './people-labels.ts';
+import { defenderMarks, keeperMark, type MarkSizes, stampSizes, usualSizes } from './people-marks.ts';
+import type { Primitive, Scene, SceneLayer, StyleName, View } from './scene.ts';
+import { pxPerYard } from './svg-styles.ts';
 import { frameAt, type TraceFrame } from './trace-frame.ts';
 import {
   attackerDiscs,
@@ -15,7 +18,16 @@ import {
   withoutAbsent,
 } from './trace-marks.ts';
 import type { TraceNames } from './trace-names.ts';
-import { type LaneOdds, laneMarks, type OpenMan, openRings, openWords, readMarks } from './watch-marks.ts';
+import {
+  type LaneOdds,
+  laneLabels,
+  laneLines,
+  type OpenMan,
+  openLabels,
+  openRings,
+  readLabels,
+  readRings,
+} from './watch-marks.ts';
 
 /** `small` is for a field as large as a stamp: larger marks, no letters on defenders, no words beside the marks but the open man's. */
 export type WatchSize = 'large' | 'small';
@@ -46,6 +58,10 @@ export interface WatchOptions {
   readonly open: readonly OpenMan[];
   /** The taught read that has just been taken. */
   readonly reads: boolean;
+  /** What is drawn of the ground: no word goes over one of its figures where there is another place. */
+  readonly ground: readonly Primitive[];
+  /** How large the picture is shown, > 0: where letters are large beside the men, fewer words find room. */
+  readonly pxPerYard: number;
 }
 
 export const defaultWatchOptions: WatchOptions = {
@@ -58,6 +74,8 @@ export const defaultWatchOptions: WatchOptions = {
   lanes: [],
   open: [],
   reads: true,
+  ground: [],
+  pxPerYard,
 };
 
 /** The usual layers of a small field: who stands where, the ball and its way, who is open. */
@@ -95,18 +113,44 @@ export function watchScene(
   const sizes = chosen.size === 'small' ? stampSizes : usualSizes;
   const frame = withoutAbsent(frameAt(trace, time), trace, names);
   const moving = frame.holder.kind === 'nobody' ? frame.ball : undefined;
+  const keeper = keeperMark(frame.keeper, sizes, chosen.size === 'small' ? '' : 'G');
+  const room = roomAmongPeople(frame, names, sizes, { ...chosen, keeper });
+  const words = placedWords(trace, frame, names, chosen, sizes, room);
   return {
     view: chosen.view,
     items: [
       ...frame.defense.flatMap((at, index) => reachMark(at, chosen.reach[index])),
       ...(chosen.trailSeconds > 0 ? trails(trace, frame.time, chosen.trailSeconds) : []),
-      ...laneMarks(frame, chosen.lanes, sizes).filter((item) => chosen.size === 'large' || item.kind !== 'text'),
+      ...laneLines(frame, chosen.lanes, sizes),
+      ...words.filter(({ style }) => style === 'laneText'),
       ...(chosen.ballSeconds > 0 ? ballMarks(trace, frame.time, chosen.ballSeconds, moving) : []),
       ...(chosen.duties ? frame.duties.flatMap((duty, index) => dutyMarks(duty, index, frame)) : []),
-      ...peopleMarks(frame, names, chosen, sizes),
-      ...(chosen.reads ? readMarks(trace, frame, names, sizes, chosen.view, chosen.size === 'large') : []),
+      ...keeper,
+      ...openRings(frame, chosen.open, sizes),
+      ...attackerDiscs(frame, chosen.view, sizes),
+      ...defenderMarks(frame.defense, sizes),
+      ...attackerWords(frame, names, chosen.view),
+      ...words.filter(({ style }) => style === 'defenderText'),
+      ballInFlightOrHands(frame, chosen.view, sizes),
+      ...(chosen.reads ? readRings(trace, frame, sizes) : []),
+      ...words.filter(({ style }) => style === 'openText' || style === 'readText'),
     ],
   };
+}
+
+/** What is written, the most important first: what a man saw, who is open, who each defender is, how sure a lane is. */
+function placedWords(
+  trace: Trace,
+  frame: TraceFrame,
+  names: TraceNames,
+  { size, open, lanes, reads }: WatchOptions,
+  sizes: MarkSizes,
+  room: LabelRoom,
+): readonly TextMark[] {
+  const openMen = openLabels(frame, open, sizes);
+  if (size === 'small') return placeLabels(openMen, room);
+  const read = reads ? readLabels(trace, frame, names, sizes) : [];
+  return placeLabels([...read, ...openMen, ...defenderLabels(frame, names), ...laneLabels(frame, lanes, sizes)], room);
 }
 
 /** Layers of one view as one scene with its words, for a page or a picture. */
@@ -114,35 +158,4 @@ export function joinLayers(layers: readonly SceneLayer[], words: Pick<Scene, 'ti
   const view = layers[0]?.view;
   if (view === undefined) throw new RangeError('a scene needs one layer at least');
   return { ...words, view, items: layers.flatMap(({ items }) => items) };
-}
-
-function peopleMarks(
-  frame: TraceFrame,
-  names: TraceNames,
-  { view, size, open }: WatchOptions,
-  sizes: MarkSizes,
-): readonly Primitive[] {
-  return [
-    ...keeperMark(frame.keeper, sizes, size === 'small' ? '' : 'G'),
-    ...openRings(frame, open, sizes),
-    ...attackerDiscs(frame, view, sizes),
-    ...defenderMarks(frame.defense, sizes),
-    ...attackerWords(frame, names, view),
-    ...(size === 'small' ? [] : defenderWords(frame, names, sizes)),
-    ballInFlightOrHands(frame, view, sizes),
-    ...openWords(frame, open, sizes),
-  ];
-}
-
-function defenderWords(frame: TraceFrame, names: TraceNames, sizes: MarkSizes): readonly Primitive[] {
-  const near = (at: Point, radius: number): { at: Point; radius: number } => ({ at, radius });
-  const obstacles = [
-    ...frame.offense.map((at) => near(at, sizes.attacker)),
-    ...frame.defense.map((at) => near(at, sizes.cross)),
-    near(frame.keeper, sizes.keeper),
-    near(frame.ball, sizes.ball),
-  ];
-  return placeLabels(frame.defense, obstacles).map((at, index) =>
-    text('defenderText', at, names.defense[index] ?? 'new'),
-  );
 }

@@ -29,10 +29,11 @@ export function PlayedField({ answer, field, palette, hindrance }: PlayedFieldPr
   const moment = useMemo(() => {
     if (cast === null || script === null) return undefined;
     const names = traceNames(cast);
-    return (head: Playhead) => {
+    return (head: Playhead, pxPerYard: number) => {
       const time = Math.min(head.time, head.to) + script.began;
       return watchScene(script.trace, time, names, {
         view: unitField,
+        pxPerYard,
         duties: true,
         lanes: lanesOf(script, time),
         open: openAt(script, time),

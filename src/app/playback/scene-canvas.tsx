@@ -10,8 +10,8 @@ export interface SceneCanvasProps {
   readonly player: Player;
   /** What never moves: drawn once, kept as a picture. */
   readonly ground: SceneLayer;
-  /** What is seen at a moment; nothing while there is nothing to play. */
-  readonly moment: ((head: Playhead) => SceneLayer) | undefined;
+  /** What is seen at a moment, where a yard takes so many pixels of the page; nothing while there is nothing to play. */
+  readonly moment: ((head: Playhead, pxPerYard: number) => SceneLayer) | undefined;
   readonly palette: PaletteName;
   /** What the picture is, in words. */
   readonly words: string;
@@ -27,8 +27,9 @@ export function SceneCanvas({ player, ground, moment, palette, words }: SceneCan
     const draw = (head: Playhead): void => {
       if (element.width === 0 || element.height === 0) return;
       pen.drawImage(groundPicture(ground, element.width, element.height, palette), 0, 0);
-      const layer = moment?.(head);
-      if (layer !== undefined) drawScene(pen, layer, { palette, ...fitLayer(layer, element.width, element.height) });
+      if (moment === undefined) return;
+      const place = fitLayer(ground, element.width, element.height);
+      drawScene(pen, moment(head, place.pxPerYard), { palette, ...place });
     };
     const resize = (): void => {
       const ratio = window.devicePixelRatio;

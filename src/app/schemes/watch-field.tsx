@@ -4,6 +4,7 @@ import type { LaneOdds, OpenMan } from '../../render/index.ts';
 import {
   type FieldMarkings,
   type PaletteName,
+  type Primitive,
   type TraceNames,
   unitView,
   watchField,
@@ -43,7 +44,10 @@ export function WatchField({ shown, player, field, palette, layers, heat }: Watc
     () => watchField(field, { view: unitView, size: 'large', heat: layers.has('heat') ? heat : null }),
     [field, heat, layers],
   );
-  const moment = useMemo(() => (shown === undefined ? undefined : momentOf(shown, layers)), [shown, layers]);
+  const moment = useMemo(
+    () => (shown === undefined ? undefined : momentOf(shown, layers, ground.items)),
+    [shown, layers, ground],
+  );
   return (
     <div className={styles.pane}>
       <div className={styles.field}>
@@ -63,11 +67,13 @@ export function WatchField({ shown, player, field, palette, layers, heat }: Watc
 /** A lane with worse odds is no lane that anybody thinks of: drawn, it only hides the others. */
 const leastLane = 0.25;
 
-function momentOf(shown: ShownTrial, layers: ReadonlySet<LayerName>) {
-  return (head: Playhead) => {
+function momentOf(shown: ShownTrial, layers: ReadonlySet<LayerName>, ground: readonly Primitive[]) {
+  return (head: Playhead, pxPerYard: number) => {
     const time = traceTime(shown, head);
     return watchScene(shown.trace, time, shown.names, {
       view: unitView,
+      ground,
+      pxPerYard,
       size: 'large',
       duties: layers.has('duties'),
       reach: layers.has('reach') ? shown.reach : [],
