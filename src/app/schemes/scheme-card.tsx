@@ -12,7 +12,7 @@ export interface SchemeCardProps {
   readonly name: string;
   readonly player: Player;
   readonly ground: SceneLayer;
-  readonly moment: ((head: Playhead) => SceneLayer) | undefined;
+  readonly moment: ((head: Playhead, pxPerYard: number) => SceneLayer) | undefined;
   readonly palette: PaletteName;
   /** Goals per chance so far; undefined before the first answer. */
   readonly goals: Interval | undefined;

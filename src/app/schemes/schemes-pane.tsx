@@ -126,11 +126,12 @@ function LiveCard({
     const names = traceNames(cast);
     const end = traceEnd(script.trace);
     const over = text('stepText', { x: 0, y: smallView.top + smallView.height - 1.6 }, endWords(script.trace));
-    return (head: Playhead) => {
+    return (head: Playhead, pxPerYard: number) => {
       const time = Math.min(head.time, head.to) + script.began;
       const scene = watchScene(script.trace, time, names, {
         ...smallWatchOptions,
         view: smallView,
+        pxPerYard,
         open: openAt(script, time),
       });
       return time < end ? scene : { ...scene, items: [...scene.items, over] };
