@@ -41,7 +41,7 @@ export function PlayScreen({ playId }: { readonly playId: string | undefined }):
       {editor === undefined && <EmptyPlays />}
       {editor !== undefined && play !== undefined && <PlayDesk playbook={playbook} editor={editor} play={play} />}
       {editor !== undefined && play === undefined && (
-        <p className={styles.undrawn}>This play cannot be drawn until what is said above is mended.</p>
+        <p className={styles.undrawn}>This play cannot be drawn until what is said above is fixed.</p>
       )}
     </div>
   );
