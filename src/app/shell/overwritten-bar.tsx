@@ -13,7 +13,7 @@ export function OverwrittenBar(): ReactNode {
     <div role="status">
       {step !== undefined && step !== understood && (
         <div className={styles.bar}>
-          <p className={styles.text}>{sentenceOf(step)}</p>
+          <p className={styles.beside}>{sentenceOf(step)}</p>
           <Button
             tone="plain"
             aria-label="Understood"
