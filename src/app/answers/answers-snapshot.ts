@@ -10,6 +10,27 @@ export interface LookAnswer extends SeenLook {
   readonly seenIn: readonly { readonly trial: number; readonly opens: number; readonly closes: number }[];
 }
 
+/** Why a trial is shown: not because it is a usual one. Spots by their ids; `among` of `watched` trials are alike in this. */
+export type ShownTrialChoice =
+  /** The best look opens in it. */
+  | {
+      readonly kind: 'look';
+      readonly look: Pick<SeenLook, 'kind' | 'from' | 'to'>;
+      readonly among: number;
+      readonly watched: number;
+    }
+  /** Nothing opens often enough: the play comes as far in it as it ever does, to this pass. `isLast`: it is the last that it asks for. */
+  | {
+      readonly kind: 'throw';
+      readonly from: string;
+      readonly to: string;
+      readonly isLast: boolean;
+      readonly among: number;
+      readonly watched: number;
+    }
+  /** The play comes to none of its passes, so it is the first. */
+  | { readonly kind: 'first'; readonly watched: number };
+
 /**
  * What is known of the play against one scheme. `waiting`: nothing yet. `coarse`: a first guess from a few trials. `sharpening`: right, and
  * becoming narrower. `done`: as narrow as it becomes. `refused`: there can be no answer, and `reason` says why.
@@ -33,6 +54,8 @@ export interface SchemeAnswer {
   /** Who is who, and the script as it runs against this scheme; `null` before they are there, `script` also when the play never begins. */
   readonly cast: Cast | null;
   readonly script: ScriptTrace | null;
+  /** Which trial `script` is, and why that one is shown; `null` while it is not chosen. */
+  readonly shown: ShownTrialChoice | null;
   /** What is still that of the play before its last edit, so that nothing flickers while the new answer is on its way. */
   readonly stale: { readonly goals: boolean; readonly looks: boolean; readonly script: boolean };
 }

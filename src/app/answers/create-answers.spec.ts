@@ -84,7 +84,7 @@ describe('answers to an ask', () => {
 
   it('come to the intervals that are wanted, looks with their worth, and a script to show', async () => {
     const { schemes: all, overall } = await finishedAnswers(createFakePool());
-    for (const { state, goals, looks, report, cast, script, watched: trials, stale } of all) {
+    for (const { state, goals, looks, report, cast, script, shown, watched: trials, stale } of all) {
       expect(state).toBe('done');
       expect((goals!.high - goals!.low) / 2).toBeLessThanOrEqual(plan.halfWidths.fine);
       expect(report!.goalsPerChance).toEqual(goals);
@@ -95,6 +95,10 @@ describe('answers to an ask', () => {
       expect(looks[0]!.seenIn.length).toBeCloseTo(looks[0]!.share * trials, 9);
       expect(cast!.numbers).toHaveLength(6);
       expect(script!.trace.frames).toBeGreaterThan(20);
+      const seen = looks.find(
+        ({ from, to }) => shown?.kind === 'look' && shown.look.from === from && shown.look.to === to,
+      );
+      expect(seen!.seenIn[0]!.trial).toBe(script!.trial);
       expect(stale).toEqual({ goals: false, looks: false, script: false });
     }
     const means = all.map(({ goals }) => goals!.mean);

@@ -128,7 +128,8 @@ export function createAnswers(
     for (const record of records) {
       const { scheme } = record.setup;
       const boost = scheme === focused ? 0.5 : 0;
-      const how: Work = { pool, plan, signal, boost, ahead, onChange };
+      const shownTrial = shown.get(scheme)?.answer.script?.trial;
+      const how: Work = { pool, plan, signal, boost, ahead, shownTrial, onChange };
       // Nothing is simulated beside the play before its own answer is a good one: a drag waits for no more than it did.
       const besides = fair.opened.then(() => growSetAlone(record, setAlone.get(scheme), how));
       besides.catch(fail);

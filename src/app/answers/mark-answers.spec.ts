@@ -28,6 +28,7 @@ function answer(state: SchemeAnswer['state'], halfWidth: number | null, stale = 
     report: null,
     cast: null,
     script: null,
+    shown: null,
     stale: { goals: stale, looks: stale, script: stale },
   };
 }

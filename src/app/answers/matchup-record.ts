@@ -8,6 +8,7 @@ import {
 } from '../../engine/index.ts';
 import type { Cast, TrialSetup } from '../../worker/index.ts';
 import type { AnswerPlan } from './answer-plan.ts';
+import type { ChosenTrial } from './choose-trial.ts';
 
 /** What is known of one setup so far. Grows, in steps that depend on the setup alone: when it is finished it is the same on every machine. */
 export interface MatchupRecord {
@@ -19,7 +20,10 @@ export interface MatchupRecord {
   /** Looks that are taken in trials in which they came open, and the goals of those that have been run, as odds, in the same order. */
   replays: { readonly plan: readonly ForcedTrial[]; readonly odds: readonly number[] } | null;
   values: readonly LookValue[];
+  /** The script of the trial that is shown, or of another one until that is chosen. */
   traced: { readonly cast: Cast; readonly script: ScriptTrace | null } | null;
+  /** Which trial is shown, and why that one; `null` while it is not chosen. What is chosen before all looks are known may change once. */
+  chosen: (ChosenTrial & { readonly forGood: boolean }) | null;
   /** Why there can be no answer: a plain sentence. */
   refused: string | null;
   finished: boolean;
@@ -35,6 +39,7 @@ export function createRecord(setup: TrialSetup): MatchupRecord {
     replays: null,
     values: [],
     traced: null,
+    chosen: null,
     refused: null,
     finished: false,
     changes: 0,

@@ -9,6 +9,7 @@ import {
   type WorkerRequest,
 } from '../../worker/index.ts';
 import { type AnswerPlan, urgency } from './answer-plan.ts';
+import { chooseTrial } from './choose-trial.ts';
 import { isKnownTo, type MatchupRecord } from './matchup-record.ts';
 
 /** How a record is worked on. */
@@ -20,6 +21,8 @@ export interface Work {
   readonly boost: number;
   /** Tally batches that are asked at once, so that no thread waits. */
   readonly ahead: number;
+  /** The trial of this scheme that stands on the screen, which is shown until one is chosen; none when absent. */
+  readonly shownTrial?: number | undefined;
   /** Told after each change of the record. */
   readonly onChange: () => void;
 }
@@ -87,18 +90,34 @@ export async function extendTally(
 
 async function lookOn(record: MatchupRecord, work: Work): Promise<void> {
   const { watched } = work.plan;
-  await Promise.all([traceOne(record, work), watchTo(record, work, watched.first, urgency.look)]);
+  await Promise.all([traceFirst(record, work), watchTo(record, work, watched.first, urgency.look)]);
+  // What stands on the screen stays until it is known which trial shows most.
+  if (work.shownTrial === undefined) await choose(record, work, false);
   await watchTo(record, work, watched.named, urgency.watch);
   await replayLooks(record, work);
+  await choose(record, work, true);
   await watchTo(record, work, watched.all, urgency.watchMore);
 }
 
-async function traceOne(record: MatchupRecord, work: Work): Promise<void> {
-  if (record.traced !== null) return;
+async function traceFirst(record: MatchupRecord, work: Work): Promise<void> {
+  if (record.traced === null) await traceTrial(record, work, work.shownTrial ?? 0);
+}
+
+async function traceTrial(record: MatchupRecord, work: Work, trial: number): Promise<void> {
   const { setup } = record;
-  const [answer] = await ask([{ kind: 'trace', setup, of: 'script', trial: 0 }], work, urgency.look);
+  const [answer] = await ask([{ kind: 'trace', setup, of: 'script', trial }], work, urgency.look);
   const { cast, script } = scriptOf(expectKind(answer, 'trace'));
   record.traced = { cast, script };
+  changed(record, work);
+}
+
+/** The choice for good comes when as much is known as this setup's trials tell at that point, so it is the same however one came there. */
+async function choose(record: MatchupRecord, work: Work, forGood: boolean): Promise<void> {
+  const { seen, values, chosen, traced } = record;
+  if (seen === null || traced?.script == null || chosen?.forGood === true) return;
+  const found = chooseTrial(seen.play, seen.trials, values);
+  if (traced.script.trial !== found.trial) await traceTrial(record, work, found.trial);
+  record.chosen = { ...found, forGood };
   changed(record, work);
 }
 

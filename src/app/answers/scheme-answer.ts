@@ -12,7 +12,7 @@ import {
   summarizeThrows,
   type Tally,
 } from '../../engine/index.ts';
-import type { LookAnswer, SchemeAnswer } from './answers-snapshot.ts';
+import type { LookAnswer, SchemeAnswer, ShownTrialChoice } from './answers-snapshot.ts';
 import type { MatchupRecord } from './matchup-record.ts';
 
 /** What a record is compared with, as far as it was counted. */
@@ -54,6 +54,7 @@ export function schemeAnswer(
     report: tally === null || traced === null ? old.report : reportOf(record),
     cast: traced?.cast ?? old.cast,
     script: traced === null ? old.script : traced.script,
+    shown: traced === null ? old.shown : shownOf(record),
     stale: {
       goals: tally === null && old.goals !== null,
       looks: (seen === null || traced === null) && old.looks.length > 0,
@@ -76,6 +77,7 @@ function nothingKnown(scheme: string): SchemeAnswer {
     report: null,
     cast: null,
     script: null,
+    shown: null,
     stale: { goals: false, looks: false, script: false },
   };
 }
@@ -95,6 +97,22 @@ function looksOf({ traced, seen, values }: MatchupRecord): readonly LookAnswer[]
   }));
   // Worth that is known comes before odds that were seen; the sort keeps the order of what is left.
   return looks.sort((one, other) => promiseOf(other) - promiseOf(one));
+}
+
+function shownOf({ traced, chosen }: MatchupRecord): ShownTrialChoice | null {
+  if (traced === null || chosen === null) return null;
+  const { why, watched } = chosen;
+  const spotOf = (index: number): string => traced.cast.play.spots[index]!.id;
+  switch (why.kind) {
+    case 'look': {
+      const look = { kind: why.look, from: spotOf(why.from), to: spotOf(why.to) };
+      return { kind: 'look', look, among: why.among, watched };
+    }
+    case 'throw':
+      return { ...why, from: spotOf(why.from), to: spotOf(why.to), watched };
+    case 'first':
+      return { kind: 'first', watched };
+  }
 }
 
 function worthOf(look: LookSummary, values: readonly LookValue[]): LookAnswer['worth'] {

@@ -144,7 +144,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
         {mode === 'watch' && screen.trial !== undefined && (
           <p className={styles.trial}>
             {screen.trial.words}
-            <Button onClick={() => change({ trial: undefined })}>Back to the usual one</Button>
+            <Button onClick={() => change({ trial: undefined })}>Back to the one before</Button>
           </p>
         )}
         {mode === 'watch' && (

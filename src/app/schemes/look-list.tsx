@@ -6,6 +6,7 @@ import { Button } from '../controls/button.tsx';
 import { useScreen, type WatchedTrial } from '../play/screen-state.ts';
 import { goalsText, setAloneText, sureness } from './goal-words.ts';
 import styles from './look-list.module.css';
+import { shownSentence } from './shown-words.ts';
 
 export interface LookListProps {
   readonly answer: SchemeAnswer;
@@ -16,12 +17,14 @@ export interface LookListProps {
 
 /** What comes open against one scheme, best first, each with one of the trials in which it did. */
 export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
-  const { looks, watched, goals, overSetAlone } = answer;
+  const { looks, watched, goals, overSetAlone, shown: choice } = answer;
   const change = useScreen((state) => state.change);
+  const hasOwnTrial = useScreen((state) => state.trial !== undefined);
   const show = (trial: WatchedTrial): void => change({ trial, mode: 'watch' });
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
       <p>{sentenceOf(answer, name)}</p>
+      {choice !== null && !hasOwnTrial && <p className={styles.quiet}>{shownSentence(choice)}</p>}
       {goals !== null && overSetAlone !== null && (
         <p className={styles.quiet}>
           Against {name} {setAloneText(goals, overSetAlone.difference)}.

@@ -27,6 +27,8 @@ export interface SchemeCardProps {
   readonly firstLook: string;
   /** Whom the scheme shuts off, in words; empty when it shuts off nobody. */
   readonly shutOff: string;
+  /** Which of the trials the small field shows, in words. */
+  readonly shown: string;
   /** Why there is no answer, when there can be none. */
   readonly refused: string | undefined;
   readonly chosen: boolean;
@@ -69,6 +71,7 @@ export const SchemeCard = memo(function SchemeCard(props: SchemeCardProps): Reac
             {underGoals(props)}
           </span>
           <span className={styles.look}>{firstLook}</span>
+          <span className={styles.shown}>{props.shown}</span>
           {shutOff !== '' && <span className={styles.look}>{shutOff}</span>}
         </>
       )}

@@ -22,6 +22,7 @@ import { OverallLine } from './overall-line.tsx';
 import { SchemeCard } from './scheme-card.tsx';
 import styles from './schemes-pane.module.css';
 import { openAt } from './script-moment.ts';
+import { shownShort } from './shown-words.ts';
 import { shutOffWords } from './shut-off-words.ts';
 
 /** What a small field shows: the unit, as close as it can be seen. */
@@ -120,7 +121,7 @@ function LiveCard({
   readonly onChoose: (scheme: string) => void;
 }): ReactNode {
   const { player } = useDesk();
-  const { scheme, cast, script, goals, trials, state, change, overSetAlone, looks, reason } = answer;
+  const { scheme, cast, script, goals, trials, state, change, overSetAlone, looks, shown, reason } = answer;
   const moment = useMemo(() => {
     if (cast === null || script === null) return undefined;
     const names = traceNames(cast);
@@ -151,6 +152,7 @@ function LiveCard({
       difference={change?.difference}
       overSetAlone={overSetAlone?.difference}
       firstLook={first === undefined ? '' : firstLookText(first)}
+      shown={shown === null ? '' : shownShort(shown, first)}
       shutOff={shutOffWords(cast)}
       refused={reason ?? undefined}
       chosen={chosen}

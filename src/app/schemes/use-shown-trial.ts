@@ -8,7 +8,7 @@ import { useDesk } from '../shell/desk.tsx';
 import { lanesOf, openAt } from './script-moment.ts';
 import type { ShownTrial } from './watch-field.tsx';
 
-/** The trial on the large field: the one that was asked for once it is there, else the scheme's usual script. */
+/** The trial on the large field: the one that was asked for once it is there, else the one that was chosen for the scheme. */
 export function useShownTrial(
   answer: SchemeAnswer | undefined,
   wanted: WatchedTrial | undefined,
@@ -24,17 +24,17 @@ export function useShownTrial(
       .then((shown) => {
         if (isWanted && shown !== undefined) setFetched({ key, shown });
       })
-      // A play that was changed meanwhile has no such trial any more: its usual one is shown.
+      // A play that was changed meanwhile has no such trial any more: the chosen one is shown.
       .catch(() => undefined);
     return () => {
       isWanted = false;
     };
   }, [answers, scheme, wanted, key]);
-  const usual = useMemo(
+  const chosen = useMemo(
     () => (answer?.cast == null || answer.script === null ? undefined : shownScript(answer.cast, answer.script)),
     [answer?.cast, answer?.script],
   );
-  return wanted !== undefined && fetched?.key === key ? fetched.shown : usual;
+  return wanted !== undefined && fetched?.key === key ? fetched.shown : chosen;
 }
 
 async function fetchTrial(
