@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Play, Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
-import { type FieldMarkings, playScene, playSteps, stepMarks, type View, viewAround } from '../../render/index.ts';
+import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
 import { aimOf, type FieldOrder, type Verb } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
@@ -11,6 +11,7 @@ import { snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
 import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
 import { useLook } from '../look/look.ts';
 import { useScreen } from './screen-state.ts';
+import { ofScript, stepOfBeat } from './script-step.ts';
 import { useIsNarrow } from './use-is-narrow.ts';
 import type { PlayEditor } from './use-play-editor.ts';
 import { VerbBar } from './verb-bar.tsx';
@@ -29,7 +30,7 @@ const ownReach = 0.01;
 
 /** The field with one step of the play on it, to be changed by pointing. */
 export function WriteField({ editor, play, field, onPending }: WriteFieldProps): ReactNode {
-  const { step, selected, change } = useScreen();
+  const { step, script, selected, change } = useScreen();
   const palette = useLook((state) => state.shown);
   const [tool, setTool] = useState<Tool>(idleTool);
   // What counts as being on a man while something is held is what will count when it is let go. Yards.
@@ -48,7 +49,8 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
         : editor.attempt((entry, ground) => orderEdit(entry, ground, shown, snapped.order)),
     [snapped, editor, shown],
   );
-  const drawn = attempt !== undefined && 'play' in attempt && attempt.play !== undefined ? attempt.play : play;
+  const tried = attempt !== undefined && 'play' in attempt ? attempt.play : undefined;
+  const drawn = tried === undefined ? play : ofScript(tried, script);
   const pending = attempt !== undefined && 'entry' in attempt ? attempt.entry : undefined;
   const refusal = attempt !== undefined && 'reason' in attempt ? attempt.reason : undefined;
   useEffect(() => onPending(pending), [pending, onPending]);
@@ -68,7 +70,8 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
     const made = editor.apply(orderLabel(exact), (entry, ground) => orderEdit(entry, ground, shown, exact));
     // A pass from a step that holds one already made a step of its own: the coach goes on there.
     if (made?.at !== undefined && made.at.beat !== shown.beat) {
-      const at = stepOfBeat(editor, made.play, made.at.beat);
+      const { play: after } = editor.read(made.play);
+      const at = after === undefined ? undefined : stepOfBeat(after, script, made.at.beat);
       if (at !== undefined) change({ step: at });
     }
   };
@@ -186,12 +189,6 @@ function orderLabel(order: FieldOrder): string {
     default:
       return exhaustive(order);
   }
-}
-
-function stepOfBeat(editor: PlayEditor, entry: PlayEntry, beat: string): number | undefined {
-  const { play } = editor.read(entry);
-  const index = play === undefined ? -1 : playSteps(play).findIndex((step) => step.beat.id === beat);
-  return index < 0 ? undefined : index + 1;
 }
 
 function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasBall: boolean): string {
