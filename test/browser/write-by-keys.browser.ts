@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './browser-test.ts';
 import { expectAccessible } from './expect-accessible.ts';
@@ -59,6 +60,28 @@ browserTest('a play is written, played and stepped through without a pointer', w
   await pressOn(page, field.man('WL'), 'Enter');
   await page.getByRole('button', { name: 'Undo: tell CL to seal' }).waitFor();
 
+  // A place is aimed at with the arrow keys, from the man on; a pick takes its place and then its man. Escape gives up.
+  await pressOn(page, field.man('WR'), 'Enter');
+  const tellWing = page.getByRole('group', { name: 'Tell WR to' });
+  await pressOn(page, tellWing.getByRole('button', { name: 'pop' }), 'Enter');
+  const mark = field.plane.getByRole('button', { name: /^Where WR goes: pop, / });
+  const hasFocus = (of: Locator) => of.evaluate((element) => element === document.activeElement);
+  expect(await hasFocus(mark)).toBe(true);
+  await press('ArrowLeft', 2);
+  await page.getByText(/^WR pop: .* goes 1 yd.*Enter takes this place/).waitFor();
+  await expectAccessible(page);
+  await keepScreenshot(page, 'aim-by-keys');
+  await press('Escape');
+  await mark.waitFor({ state: 'detached' });
+  expect(await hasFocus(field.man('WR'))).toBe(true);
+  await pressOn(page, tellWing.getByRole('button', { name: 'pick' }), 'Enter');
+  await press('ArrowLeft', 4);
+  await press('Shift+ArrowDown', 3);
+  await press('Enter');
+  expect(await hasFocus(field.man('WR'))).toBe(true);
+  await pressOn(page, field.man('TR'), 'Enter');
+  await page.getByRole('button', { name: 'Undo: tell WR to pick' }).waitFor();
+
   // The second step waits for a call, and then he shoots.
   await pressOn(page, page.getByRole('button', { name: 'Step', exact: true }), 'Enter');
   await page.getByRole('region', { name: 'Step step-2' }).waitFor();
@@ -102,6 +125,8 @@ browserTest('a play is written, played and stepped through without a pointer', w
     (pressed) => pressed === 'true',
   );
   await page.getByRole('region', { name: /^What comes open against/ }).waitFor();
+  // What is scrolled half under the masthead counts as too small to tap.
+  await page.evaluate(() => window.scrollTo(0, 0));
   await expectAccessible(page);
   await keepScreenshot(page, 'play-by-keys');
 
@@ -109,7 +134,7 @@ browserTest('a play is written, played and stepped through without a pointer', w
     set: '2-2-2-low',
     spots: { TR: [8.5, 13.8] },
     beats: [
-      { id: 'step-1', on: 'start', do: ['TR pass TL', 'CR cut to 5,4', 'CL seal on WL'] },
+      { id: 'step-1', on: 'start', do: ['TR pass TL', 'CR cut to 5,4', 'CL seal on WL', 'WR pick at 7,1.3 on TR'] },
       { id: 'step-2', on: 'call step-1 + 2.4', do: ['TL shoot'] },
     ],
   });

@@ -9,11 +9,13 @@ import {
   pxPerYard,
   type View,
 } from '../../render/index.ts';
+import { AimGrip } from './aim-grip.tsx';
+import { arrowStep } from './arrow-step.ts';
 import styles from './field-editor.module.css';
 import { pixelsPerYard, placeAt, toBox, viewBoxOf } from './field-plane.ts';
 import { type Grip, gripKey } from './grips.ts';
 import { SceneMarks } from './scene-marks.tsx';
-import type { ToolEvent } from './tool.ts';
+import type { AimMark, ToolEvent } from './tool.ts';
 
 export interface FieldEditorProps {
   /** What the drawing is, for who cannot see it. */
@@ -30,6 +32,8 @@ export interface FieldEditorProps {
   readonly readout: { readonly at: Point; readonly lines: readonly string[]; readonly refused: boolean } | undefined;
   /** The pointer looks for a place or a man. */
   readonly aiming: boolean;
+  /** What arrow keys move while a place is looked for. */
+  readonly aim: AimMark | undefined;
   readonly onTool: (event: ToolEvent) => void;
   /** A grip moved by keys. */
   readonly onNudge: (grip: Grip, to: Point) => void;
@@ -39,8 +43,6 @@ export interface FieldEditorProps {
 /** Half the width of what a thumb can hit, CSS pixels; and of what a mouse can. */
 const touchReachPx = 26;
 const mouseReachPx = 16;
-/** One press of an arrow key, yards; with Shift a tenth of it. */
-const nudgeYards = 0.5;
 
 /** The field on which a play is written: pointer, pen and thumb drag what is on it, arrow keys move what has the focus. */
 export function FieldEditor(props: FieldEditorProps): ReactNode {
@@ -101,6 +103,15 @@ export function FieldEditor(props: FieldEditorProps): ReactNode {
       {props.grips.map((grip) => (
         <GripMark key={gripKey(grip)} grip={grip} {...props} />
       ))}
+      {props.aim !== undefined && (
+        <AimGrip
+          key={`${props.aim.by} ${props.aim.verb}`}
+          mark={props.aim}
+          view={view}
+          onTool={onTool}
+          onDone={() => plane.current?.querySelector<SVGGElement>(`[data-grip="man ${props.aim?.by}"]`)?.focus()}
+        />
+      )}
       {props.readout !== undefined && <Readout {...props.readout} view={view} />}
     </svg>
   );
@@ -110,11 +121,10 @@ function GripMark({ grip, view, selected, onNudge, onSelect }: FieldEditorProps 
   const { x, y } = toBox(grip.at, view);
   const isSelected = grip.kind === 'man' && grip.spot === selected;
   const keyDown = (event: KeyboardEvent): void => {
-    const step = arrowStep(event.key);
+    const step = arrowStep(event);
     if (step !== undefined) {
       event.preventDefault();
-      const length = event.shiftKey ? nudgeYards / 5 : nudgeYards;
-      onNudge(grip, { x: grip.at.x + step.x * length, y: grip.at.y + step.y * length });
+      onNudge(grip, { x: grip.at.x + step.x, y: grip.at.y + step.y });
       return;
     }
     if (event.key !== 'Enter' && event.key !== ' ') return;
@@ -127,6 +137,7 @@ function GripMark({ grip, view, selected, onNudge, onSelect }: FieldEditorProps 
     <g
       role="button"
       tabIndex={0}
+      data-grip={gripKey(grip)}
       aria-label={gripWords(grip)}
       aria-pressed={grip.kind === 'man' ? isSelected : undefined}
       className={styles.grip}
@@ -148,22 +159,6 @@ function gripWords(grip: Grip): string {
       return `${grip.isEnd ? 'End' : 'Bend'} of the way of ${grip.by}, ${placeWords(grip.at)}`;
     default:
       return exhaustive(grip);
-  }
-}
-
-/** A direction of the field: down the page is toward midfield. */
-function arrowStep(key: string): Point | undefined {
-  switch (key) {
-    case 'ArrowLeft':
-      return { x: -1, y: 0 };
-    case 'ArrowRight':
-      return { x: 1, y: 0 };
-    case 'ArrowUp':
-      return { x: 0, y: -1 };
-    case 'ArrowDown':
-      return { x: 0, y: 1 };
-    default:
-      return undefined;
   }
 }
 

@@ -15,13 +15,17 @@ export interface SnappedOrder {
 /** How near a place has to come to what it catches on, yards. */
 const snapRadius = 0.6;
 
+/** The order with its place as it is: for who set it to the tenth of a yard. */
+export function exactOrder(order: FieldOrder, step: FieldStep): SnappedOrder {
+  return { order, snappedTo: '', key: `${step.step} ${JSON.stringify(order)}` };
+}
+
 /** Lets the place of an order, when it has one, lie on the lines, pipes and men near it. */
 export function snapOrder(order: FieldOrder, step: FieldStep, ground: SnapGround): SnappedOrder {
   const place = placeIn(order);
-  if (place === undefined) return { order, snappedTo: '', key: `${step.step} ${JSON.stringify(order)}` };
+  if (place === undefined) return exactOrder(order, step);
   const { point, words } = snapPlace(place, withoutHim(ground, moverOf(order, step)), snapRadius);
-  const snapped = withPlace(order, point);
-  return { order: snapped, snappedTo: words, key: `${step.step} ${JSON.stringify(snapped)}` };
+  return { ...exactOrder(withPlace(order, point), step), snappedTo: words };
 }
 
 /** What the places of a step can catch on: the men where they stand in it. */

@@ -3,7 +3,7 @@ import type { Point } from '../../engine/index.ts';
 import { demoPlaybook, toEnginePlay } from '../../playbook/index.ts';
 import type { FieldOrder, Verb } from './field-order.ts';
 import { type FieldStep, fieldStep } from './grips.ts';
-import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from './tool.ts';
+import { type AimMark, aimMark, idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from './tool.ts';
 
 const lantern = toEnginePlay(demoPlaybook, 'lantern');
 const reach = 1.4;
@@ -16,6 +16,10 @@ interface Driver {
   drag(from: readonly [number, number], to: readonly [number, number]): Driver;
   choose(by: string, verb: Verb): Driver;
   cancel(): Driver;
+  /** Moves the mark of who points by keys. */
+  aim(x: number, y: number): Driver;
+  take(): Driver;
+  mark(): AimMark | undefined;
   tool(): Tool;
   orders(): readonly FieldOrder[];
   selected(): string | null | undefined;
@@ -48,6 +52,9 @@ function hand(step: number): Driver {
         .up(...to),
     choose: (by: string, verb: Verb): Driver => send({ kind: 'choose', by, verb }),
     cancel: (): Driver => send({ kind: 'cancel' }),
+    aim: (x: number, y: number): Driver => send({ kind: 'aim', at: { x, y } }),
+    take: (): Driver => send({ kind: 'take' }),
+    mark: () => aimMark(tool, field),
     tool: () => tool,
     orders: () => orders,
     selected: () => selected,
@@ -152,5 +159,49 @@ describe('with a verb chosen', () => {
 
   it('Escape gives it up', () => {
     expect(hand(2).choose('C', 'pick').tap(3, 9).cancel().tap(7, 14).orders()).toEqual([]);
+  });
+});
+
+describe('by keys', () => {
+  it('the mark begins at the man, and only where a place is asked for', () => {
+    expect(hand(2).choose('C', 'pop').mark()).toMatchObject({ by: 'C', at: { x: 0, y: 6 }, isMoved: false });
+    expect(hand(2).choose('TL', 'skip').mark()).toBeUndefined();
+    expect(hand(2).mark()).toBeUndefined();
+  });
+
+  it('what the mark points at is seen, and done when it is taken', () => {
+    const aiming = hand(2).choose('C', 'pop').aim(0.5, 6).aim(0.5, 6.5);
+    const order: FieldOrder = { kind: 'tell', by: 'C', verb: 'pop', at: { x: 0.5, y: 6.5 } };
+    expect(aiming.mark()).toMatchObject({ at: { x: 0.5, y: 6.5 }, isMoved: true });
+    expect(aiming.pending()).toEqual(order);
+    expect(aiming.take().orders()).toEqual([order]);
+    expect(aiming.tool()).toEqual(idleTool);
+    expect(aiming.selected()).toBe('C');
+  });
+
+  it('a mark that was not moved is not taken', () => {
+    const aiming = hand(2).choose('C', 'pop').take();
+    expect(aiming.orders()).toEqual([]);
+    expect(aiming.mark()).toBeDefined();
+  });
+
+  it('a pick takes its place by the mark and then its man', () => {
+    const picking = hand(2).choose('C', 'pick').aim(3, 9).take();
+    expect(picking.orders()).toEqual([]);
+    expect(picking.mark()).toBeUndefined();
+    expect(picking.tap(7, 14).orders()).toEqual([
+      { kind: 'tell', by: 'C', verb: 'pick', at: { x: 3, y: 9 }, on: 'TR' },
+    ]);
+  });
+
+  it('Escape gives it up, and there is no mark without a verb', () => {
+    expect(hand(2).choose('C', 'pop').aim(1, 7).cancel().take().orders()).toEqual([]);
+    expect(hand(2).aim(1, 7).take().orders()).toEqual([]);
+  });
+
+  it('a pointer takes over from the mark', () => {
+    const aiming = hand(2).choose('C', 'pop').aim(1, 7);
+    expect(aiming.tool()).toMatchObject({ byKeys: true });
+    expect(aiming.move(3, 9).tool()).toMatchObject({ byKeys: false, at: { x: 3, y: 9 } });
   });
 });

@@ -17,7 +17,18 @@ export type Tool =
       readonly verb: Verb;
       readonly place: Point | undefined;
       readonly at: Point | undefined;
+      /** `at` was stepped to by keys: it is meant to the tenth of a yard and catches on nothing. */
+      readonly byKeys: boolean;
     };
+
+/** What arrow keys can move: where the man who is told something shall go or stand. */
+export interface AimMark {
+  readonly by: SpotId;
+  readonly verb: Verb;
+  readonly at: Point;
+  /** It is no longer at the man himself. */
+  readonly isMoved: boolean;
+}
 
 export type ToolEvent =
   /** `reach`: how far from a grip it is still taken hold of, yards. */
@@ -25,6 +36,10 @@ export type ToolEvent =
   | { readonly kind: 'move'; readonly at: Point; readonly reach: number }
   | { readonly kind: 'up'; readonly at: Point; readonly reach: number }
   | { readonly kind: 'choose'; readonly by: SpotId; readonly verb: Verb }
+  /** The mark of who points by keys is moved here. */
+  | { readonly kind: 'aim'; readonly at: Point }
+  /** The place of the mark is taken. */
+  | { readonly kind: 'take' }
   /** Escape, a second finger, or the browser took the pointer away. */
   | { readonly kind: 'cancel' };
 
@@ -36,10 +51,14 @@ export interface ToolAnswer {
   readonly select?: SpotId | null;
 }
 
+type Aiming = Extract<Tool, { kind: 'aiming' }>;
+
 export const idleTool: Tool = { kind: 'idle' };
 
 /** A pointer that moves less than this is still pressing. Yards. */
 const slop = 0.45;
+/** A mark is moved to places: whoever means the man there chooses the man. Yards. */
+const markReach = 0.01;
 /** Where a drag of the ball ends in a shot: this near to the middle of the goal. Yards. */
 const goalReach = 2;
 
@@ -51,9 +70,13 @@ export function nextTool(tool: Tool, event: ToolEvent, field: FieldStep): ToolAn
     case 'choose':
       return choose(event.by, event.verb);
     case 'down':
-      return tool.kind === 'aiming' ? { tool: { ...tool, at: event.at } } : press(event, field);
+      return tool.kind === 'aiming' ? { tool: { ...tool, at: event.at, byKeys: false } } : press(event, field);
     case 'move':
       return { tool: moved(tool, event.at) };
+    case 'aim':
+      return { tool: tool.kind === 'aiming' ? { ...tool, at: event.at, byKeys: true } : tool };
+    case 'take':
+      return tool.kind === 'aiming' && tool.at !== undefined ? pointed(tool, tool.at, field, markReach) : { tool };
     case 'up':
       return released(tool, event, field);
     default:
@@ -68,9 +91,17 @@ export function pendingOrder(tool: Tool, field: FieldStep, reach: number): Field
   return undefined;
 }
 
+/** The mark that arrow keys move, from the man himself; undefined where no place is asked for. */
+export function aimMark(tool: Tool, field: FieldStep): AimMark | undefined {
+  if (tool.kind !== 'aiming' || tool.place !== undefined) return undefined;
+  const { by, verb, at = field.picture.places[by] } = tool;
+  const wantsPlace = aimOf[verb] === 'place' || aimOf[verb] === 'placeAndMan';
+  return wantsPlace && at !== undefined ? { by, verb, at, isMoved: tool.at !== undefined } : undefined;
+}
+
 function choose(by: SpotId, verb: Verb): ToolAnswer {
   if (aimOf[verb] === 'nothing') return { tool: idleTool, order: { kind: 'tell', by, verb } };
-  return { tool: { kind: 'aiming', by, verb, place: undefined, at: undefined } };
+  return { tool: { kind: 'aiming', by, verb, place: undefined, at: undefined, byKeys: false } };
 }
 
 function press({ at, reach }: { readonly at: Point; readonly reach: number }, field: FieldStep): ToolAnswer {
@@ -87,8 +118,9 @@ function moved(tool: Tool, at: Point): Tool {
     case 'pressing':
       return apart(tool.from, at) < slop ? tool : { kind: 'dragging', grip: tool.grip, from: tool.from, at };
     case 'dragging':
-    case 'aiming':
       return { ...tool, at };
+    case 'aiming':
+      return { ...tool, at, byKeys: false };
     default:
       return exhaustive(tool);
   }
@@ -103,7 +135,10 @@ function released(
     const order = dropOrder(tool.grip, at, field, reach);
     return order === undefined ? { tool: idleTool } : { tool: idleTool, order };
   }
-  if (tool.kind !== 'aiming') return { tool: idleTool };
+  return tool.kind === 'aiming' ? pointed(tool, at, field, reach) : { tool: idleTool };
+}
+
+function pointed(tool: Aiming, at: Point, field: FieldStep, reach: number): ToolAnswer {
   const order = aimedOrder(tool, at, field, reach);
   if (order !== undefined) return { tool: idleTool, order, select: tool.by };
   // A pick has its place now and wants its man; whoever pointed beside all men points again.
@@ -133,12 +168,7 @@ function sendOrder(by: SpotId, at: Point, field: FieldStep, reach: number): Fiel
   return { kind: 'send', by, to: at };
 }
 
-function aimedOrder(
-  { by, verb, place }: Extract<Tool, { kind: 'aiming' }>,
-  at: Point,
-  field: FieldStep,
-  reach: number,
-): FieldOrder | undefined {
+function aimedOrder({ by, verb, place }: Aiming, at: Point, field: FieldStep, reach: number): FieldOrder | undefined {
   switch (aimOf[verb]) {
     case 'nothing':
       return { kind: 'tell', by, verb };

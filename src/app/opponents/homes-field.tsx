@@ -73,6 +73,7 @@ export function HomesField({ scheme, field, palette }: HomesFieldProps): ReactNo
                 }
           }
           aiming={false}
+          aim={undefined}
           onTool={onTool}
           onNudge={(grip, to) => {
             if (grip.kind === 'man') put(grip.spot, to);

@@ -65,6 +65,7 @@ export function RowField({ alone, scheme, ball, ground, field, palette, onRow }:
           selected={picture.carrier}
           readout={undefined}
           aiming={false}
+          aim={undefined}
           onTool={(event) => {
             if (event.kind !== 'down') return;
             const grip = gripAt(grips, event.at, event.reach);

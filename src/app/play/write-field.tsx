@@ -7,8 +7,8 @@ import { aimOf, type FieldOrder, type Verb } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
 import { orderEdit } from '../field/order-edit.ts';
 import { orderReadout } from '../field/order-readout.ts';
-import { snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
-import { idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
+import { exactOrder, type SnappedOrder, snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
+import { type AimMark, aimMark, idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
 import { useLook } from '../look/look.ts';
 import { useScreen } from './screen-state.ts';
 import { ofScript, stepOfBeat } from './script-step.ts';
@@ -41,7 +41,10 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
 
   const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
   const order = pendingOrder(tool, shown, reach);
-  const snapped = useSame(order === undefined ? undefined : snapOrder(order, shown, snapGround));
+  const byKeys = tool.kind === 'aiming' && tool.byKeys;
+  const snap = (drawn: FieldOrder): SnappedOrder =>
+    byKeys ? exactOrder(drawn, shown) : snapOrder(drawn, shown, snapGround);
+  const snapped = useSame(order === undefined ? undefined : snap(order));
   const attempt = useMemo(
     () =>
       snapped === undefined
@@ -66,7 +69,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   }, [isBusy]);
 
   const give = (next: FieldOrder): void => {
-    const { order: exact } = snapOrder(next, shown, snapGround);
+    const { order: exact } = snap(next);
     const made = editor.apply(orderLabel(exact), (entry, ground) => orderEdit(entry, ground, shown, exact));
     // A pass from a step that holds one already made a step of its own: the coach goes on there.
     if (made?.at !== undefined && made.at.beat !== shown.beat) {
@@ -99,6 +102,13 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   };
   const scene = useMemo(() => playScene(play, Math.min(step, shown.step), field), [play, step, shown.step, field]);
   const aiming = tool.kind === 'aiming' ? tool : undefined;
+  const mark = aimMark(tool, shown);
+  const { level } = editor.ground;
+  const marked =
+    byKeys && mark !== undefined
+      ? orderReadout(exactOrder({ kind: 'send', by: mark.by, to: mark.at }, shown), undefined, shown, level)
+      : undefined;
+  const readout = orderReadout(snapped, refusal, shown, level) ?? marked;
   const hasBall = selected !== undefined && (selected === shown.ballAfter || selected === shown.picture.ball);
 
   return (
@@ -116,8 +126,9 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
           view={view}
           palette={palette}
           selected={selected}
-          readout={orderReadout(snapped, refusal, shown, editor.ground.level)}
+          readout={readout}
           aiming={aiming !== undefined}
+          aim={mark}
           onTool={onTool}
           onNudge={onNudge}
           onSelect={onSelect}
@@ -137,7 +148,9 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
           </div>
         )}
         <p className={styles.hint} aria-live="polite">
-          {hintFor(tool, selected, shown.beat !== undefined, hasBall)}
+          {marked !== undefined && mark !== undefined
+            ? markHint(mark, readout?.lines ?? [])
+            : hintFor(tool, selected, shown.beat !== undefined, hasBall)}
         </p>
       </div>
     </div>
@@ -200,6 +213,11 @@ function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasB
     : `Drag ${selected} to where he goes, or choose above.`;
 }
 
+/** Said anew at each step of the mark: where it is, and how far that is. */
+function markHint({ by, verb }: AimMark, lines: readonly string[]): string {
+  return `${by} ${verb}: ${lines.filter((line) => line !== '').join(', ')}. Enter takes this place, Escape gives it up.`;
+}
+
 function aimHint(by: string, verb: Verb, hasPlace: boolean): string {
   if (aimOf[verb] === 'placeAndMan')
     return hasPlace
@@ -207,7 +225,7 @@ function aimHint(by: string, verb: Verb, hasPlace: boolean): string {
       : 'Tap the man whose defender is picked, or first where to stand. Escape gives it up.';
   return aimOf[verb] === 'man'
     ? `Tap the man: ${by} ${verb} to whom? Escape gives it up.`
-    : `Tap the place: ${by} ${verb} to where? Escape gives it up.`;
+    : `Tap the place, or move the mark with the arrow keys: ${by} ${verb} to where? Escape gives it up.`;
 }
 
 function exhaustive(value: never): never {
