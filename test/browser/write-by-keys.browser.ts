@@ -126,7 +126,7 @@ browserTest('a play is written, played and stepped through without a pointer', w
   );
   await page.getByRole('region', { name: /^What comes open against/ }).waitFor();
   // What is scrolled half under the masthead counts as too small to tap.
-  await page.evaluate(() => window.scrollTo(0, 0));
+  await page.evaluate(() => document.documentElement.scrollTo(0, 0));
   await expectAccessible(page);
   await keepScreenshot(page, 'play-by-keys');
 
