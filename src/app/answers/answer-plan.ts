@@ -19,6 +19,8 @@ export interface AnswerPlan {
   readonly setAlone: number;
   /** Of what is asked beside the play: trials for each scheme, in steps, and the half width of the difference's interval that is enough. */
   readonly side: { readonly trials: readonly number[]; readonly halfWidth: number };
+  /** Whole chances that are followed to find where goals come from. */
+  readonly followed: number;
 }
 
 /** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
@@ -32,6 +34,7 @@ export const defaultAnswerPlan: AnswerPlan = {
   perLook: 32,
   setAlone: 240,
   side: { trials: [24, 72, 144, 240], halfWidth: 0.01 },
+  followed: 36,
 };
 
 /** What is done for one scheme, the most urgent first: the numbers are priorities of requests. */

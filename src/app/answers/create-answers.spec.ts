@@ -20,6 +20,7 @@ const plan: AnswerPlan = {
   perLook: 12,
   setAlone: 40,
   side: { trials: [8, 16], halfWidth: 0.01 },
+  followed: 8,
 };
 const schemes = ['house-3-2', 'diamond-and-one'];
 const lantern: Ask = {
@@ -346,6 +347,18 @@ describe('one trial', () => {
     const taken = await answers.showChance('diamond-and-one', script!.trial, { from, to, time: seenAt });
     const pass = taken.trace.events.find(({ kind, time }) => kind === 'pass' && time >= seenAt - 1e-9);
     expect(pass).toMatchObject({ from, to });
+  });
+
+  it('and others are followed to where their goals come from, once', async () => {
+    const { answers, pool } = start();
+    answers.ask(lantern);
+    await until(answers, isFinished);
+    const { chances, shares } = await answers.goalOrigins('house-3-2');
+    expect(chances).toBe(plan.followed);
+    expect(Object.values(shares).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+    const before = pool.answered.length;
+    await answers.goalOrigins('house-3-2');
+    expect(pool.answered.length).toBe(before);
   });
 
   it('and the worth of a shot from everywhere, are asked of a scheme that is shown', async () => {

@@ -4,8 +4,9 @@ import { type AnswerPlan, defaultAnswerPlan, urgency } from './answer-plan.ts';
 import { type AnswersSnapshot, emptySnapshot, type SchemeAnswer } from './answers-snapshot.ts';
 import { type Ask, setAloneSetupsOf, setupsOf } from './ask.ts';
 import { type Baseline, type BaselineEffort, baselineOf, growBaseline, isEdited } from './baseline.ts';
+import type { GoalOrigins } from './goal-origins.ts';
 import { createRecord, isKnownTo, type MatchupRecord } from './matchup-record.ts';
-import { measureRecord, type Work } from './measure-record.ts';
+import { followGoals, measureRecord, type Work } from './measure-record.ts';
 import { type Compared, overallAnswer } from './overall-answer.ts';
 import { schemeAnswer } from './scheme-answer.ts';
 import { createSideDesk, type SideAnswers } from './side-answers.ts';
@@ -41,6 +42,8 @@ export interface Answers {
   ): Promise<{ readonly cast: Cast; readonly trace: Trace }>;
   /** What a shot by one of the six (offense index) is worth over the field; the same against every scheme. */
   heat(scheme: string, shooter: number): Promise<ShotHeat>;
+  /** Where the goals against a scheme come from, found out when nothing else is asked of the threads. Rejects when the play is changed meanwhile. */
+  goalOrigins(scheme: string): Promise<GoalOrigins>;
   /** What is asked beside the play: worked on while nothing of the play is. */
   readonly side: SideAnswers;
   /** Ends the work; the pool stays open. */
@@ -149,11 +152,12 @@ export function createAnswers(
   const isFair = (record: MatchupRecord): boolean =>
     record.refused !== null || isKnownTo(record.tally, plan.halfWidths.fair, plan);
   side.goOn();
-  const now = (scheme: string): TrialSetup => {
+  const recordNow = (scheme: string): MatchupRecord => {
     const record = records.find(({ setup }) => setup.scheme === scheme);
     if (record === undefined) throw new RangeError(`unknown scheme: ${scheme} (expected one of the ask)`);
-    return record.setup;
+    return record;
   };
+  const now = (scheme: string): TrialSetup => recordNow(scheme).setup;
 
   return {
     ask: (ask) => {
@@ -211,6 +215,15 @@ export function createAnswers(
       if (answer.kind !== 'heat') throw new TypeError(`expected heat, not ${answer.kind}`);
       return answer.heat;
     },
+    goalOrigins: async (scheme) =>
+      followGoals(recordNow(scheme), {
+        pool,
+        plan,
+        signal: stop.signal,
+        boost: 0,
+        ahead: 1,
+        onChange: () => undefined,
+      }),
     side,
     close: () => {
       stop.abort();

@@ -9,6 +9,7 @@ import {
 import type { Cast, TrialSetup } from '../../worker/index.ts';
 import type { AnswerPlan } from './answer-plan.ts';
 import type { ChosenTrial } from './choose-trial.ts';
+import type { GoalOrigins } from './goal-origins.ts';
 
 /** What is known of one setup so far. Grows, in steps that depend on the setup alone: when it is finished it is the same on every machine. */
 export interface MatchupRecord {
@@ -24,6 +25,8 @@ export interface MatchupRecord {
   traced: { readonly cast: Cast; readonly script: ScriptTrace | null } | null;
   /** Which trial is shown, and why that one; `null` while it is not chosen. What is chosen before all looks are known may change once. */
   chosen: (ChosenTrial & { readonly forGood: boolean }) | null;
+  /** Where its goals come from; `null` until somebody asked. */
+  origins: GoalOrigins | null;
   /** Why there can be no answer: a plain sentence. */
   refused: string | null;
   finished: boolean;
@@ -40,6 +43,7 @@ export function createRecord(setup: TrialSetup): MatchupRecord {
     values: [],
     traced: null,
     chosen: null,
+    origins: null,
     refused: null,
     finished: false,
     changes: 0,

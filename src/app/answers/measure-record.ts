@@ -1,4 +1,12 @@
-import { estimateOdds, mergeTallies, planForced, summarizeLooks, type Tally, valueLooks } from '../../engine/index.ts';
+import {
+  estimateOdds,
+  mergeTallies,
+  planForced,
+  summarizeLooks,
+  type Tally,
+  type Trace,
+  valueLooks,
+} from '../../engine/index.ts';
 import {
   joinWatched,
   type StopSignal,
@@ -10,6 +18,7 @@ import {
 } from '../../worker/index.ts';
 import { type AnswerPlan, urgency } from './answer-plan.ts';
 import { chooseTrial } from './choose-trial.ts';
+import { type GoalOrigins, goalOrigins } from './goal-origins.ts';
 import { isKnownTo, type MatchupRecord } from './matchup-record.ts';
 
 /** How a record is worked on. */
@@ -87,6 +96,30 @@ export async function extendTally(
   const more = await askTallies(setup, ranges, work, priority);
   return mergeTallies(known === null ? more : [known, ...more]);
 }
+
+/** Follows the first chances of a record shot by shot, once; a few at a time, because each is long to send. */
+export async function followGoals(record: MatchupRecord, work: Work): Promise<GoalOrigins> {
+  if (record.origins !== null) return record.origins;
+  const { setup } = record;
+  const chances: Pick<Trace, 'events'>[] = [];
+  for (const { from, to } of rangesBetween(0, work.plan.followed, followedAtOnce)) {
+    const trials = Array.from({ length: to - from }, (_, at) => from + at);
+    const answers = await ask(
+      trials.map((trial) => ({ kind: 'trace', setup, of: 'chance', trial }) as const),
+      work,
+      urgency.side,
+    );
+    for (const answer of answers) {
+      const traced = expectKind(answer, 'trace');
+      // What was done is enough; where everybody stood is let go.
+      if (traced.of === 'chance') chances.push({ events: traced.trace.events });
+    }
+  }
+  record.origins = goalOrigins(chances);
+  return record.origins;
+}
+
+const followedAtOnce = 6;
 
 async function lookOn(record: MatchupRecord, work: Work): Promise<void> {
   const { watched } = work.plan;

@@ -6,7 +6,9 @@ import { Button } from '../controls/button.tsx';
 import { useScreen, type WatchedTrial } from '../play/screen-state.ts';
 import { goalsText, setAloneText, sureness } from './goal-words.ts';
 import styles from './look-list.module.css';
+import { originSentence } from './origin-words.ts';
 import { shownSentence } from './shown-words.ts';
+import { useGoalOrigins } from './use-goal-origins.ts';
 
 export interface LookListProps {
   readonly answer: SchemeAnswer;
@@ -20,6 +22,8 @@ export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
   const { looks, watched, goals, overSetAlone, shown: choice } = answer;
   const change = useScreen((state) => state.change);
   const hasOwnTrial = useScreen((state) => state.trial !== undefined);
+  const origins = useGoalOrigins(answer);
+  const from = origins === undefined ? undefined : originSentence(origins, looks.length > 0);
   const show = (trial: WatchedTrial): void => change({ trial, mode: 'watch' });
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
@@ -27,9 +31,10 @@ export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
       {choice !== null && !hasOwnTrial && <p className={styles.quiet}>{shownSentence(choice)}</p>}
       {goals !== null && overSetAlone !== null && (
         <p className={styles.quiet}>
-          Against {name} {setAloneText(goals, overSetAlone.difference)}.
+          Against {name}: {setAloneText(goals, overSetAlone.difference)}.
         </p>
       )}
+      {from !== undefined && <p className={styles.quiet}>{from}</p>}
       {looks.length > 0 && (
         <ol className={styles.list}>
           {looks.slice(0, shownLooks).map((look) => (

@@ -87,11 +87,12 @@ function underGoals({ goals, trials, coarse, difference, overSetAlone }: SchemeC
 }
 
 function spoken(props: SchemeCardProps): string {
-  const { name, goals, refused, coarse, difference, overSetAlone, firstLook, shutOff } = props;
+  const { name, goals, refused, coarse, difference, overSetAlone, firstLook, shown, shutOff } = props;
   if (refused !== undefined) return `${name}: ${refused}`;
   if (goals === undefined) return `${name}: being played`;
   const change = difference === undefined ? '' : `, ${differenceText(difference)} against before`;
   const look = firstLook === '' ? '' : `, first look ${firstLook}`;
+  const trial = shown === '' ? '' : `, ${shown}`;
   const alone = overSetAlone === undefined || coarse ? '' : `, ${setAloneText(goals, overSetAlone)}`;
-  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${alone}${look}${shutOff === '' ? '' : `, ${shutOff}`}`;
+  return `${name}: ${goalsText(goals.mean)} goals a chance, ${sureness(goals)}${coarse ? ', a first guess' : ''}${change}${alone}${look}${trial}${shutOff === '' ? '' : `, ${shutOff}`}`;
 }
