@@ -6,9 +6,15 @@ const mostStops = 250;
 /** Presses Tab until the element has the focus. Throws an Error when it never comes to it. */
 export async function tabTo(page: Page, wanted: Locator, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
   await wanted.waitFor();
+  // Found once, not at every stop: to look through a whole page for a name takes longer than to press a key.
+  let element = await wanted.elementHandle();
   for (let stop = 0; stop < mostStops; stop++) {
-    if (await wanted.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press(key);
+    const focus = await element?.evaluate((one) =>
+      one === document.activeElement ? 'here' : one.isConnected ? 'elsewhere' : 'gone',
+    );
+    if (focus === 'here') return;
+    if (focus !== 'elsewhere') element = await wanted.elementHandle();
+    else await page.keyboard.press(key);
   }
   throw new Error(`Tab never comes to ${wanted}`);
 }

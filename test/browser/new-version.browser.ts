@@ -2,6 +2,8 @@ import { copyFileSync, cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } 
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { browserTest } from './browser-test.ts';
+import { expectAccessible } from './expect-accessible.ts';
+import { keepScreenshot } from './keep-screenshot.ts';
 import { openProgram } from './open-program.ts';
 import { waitUntilKept } from './wait-until-kept.ts';
 
@@ -53,9 +55,12 @@ browserTest('a new version waits until it is asked for, and then takes only the 
     await take.waitFor();
     expect([await versionOf(page), await versionOf(other)]).toEqual(['first', 'first']);
 
+    await expectAccessible(page);
+    await keepScreenshot(page, 'new-version');
     await take.click();
     await page.locator('meta[name=version][content=second]').waitFor({ state: 'attached' });
     await other.getByRole('button', { name: 'Load it again' }).waitFor();
+    await expectAccessible(other);
     expect(await versionOf(other)).toBe('first');
   } finally {
     program.kill();

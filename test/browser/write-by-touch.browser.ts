@@ -30,6 +30,8 @@ browserTest('a play is written with a finger on a phone', wholeTask, async ({ vi
   const window_ = page.getByRole('dialog', { name: 'New play' });
   await window_.getByLabel('What you call it').fill('Harbor');
   await window_.getByRole('radio', { name: /^2-2-2 low/ }).tap();
+  await expectAccessible(page);
+  await keepScreenshot(page, 'new-play');
   await window_.getByRole('button', { name: 'Make the play' }).tap();
   await window_.waitFor({ state: 'hidden' });
   await page.getByRole('heading', { level: 1, name: 'Harbor' }).waitFor();
@@ -46,6 +48,7 @@ browserTest('a play is written with a finger on a phone', wholeTask, async ({ vi
   expect(names).toHaveLength(9);
   await boxes.first().tap();
   await expectAccessible(page);
+  await keepScreenshot(page, 'scheme-picker');
   await picker.getByRole('button', { name: 'Close' }).tap();
   const asked = await answersOnce(page, (all) => all.length === 8);
   expect(asked.map(({ name }) => name)).toEqual(names.slice(1));
