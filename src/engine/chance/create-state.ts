@@ -46,6 +46,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     end: null,
     recorder: null,
     forced: null,
+    byReadsAlone: false,
     watching: false,
   };
 }
@@ -217,6 +218,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   state.lastTenDue = false;
   state.end = null;
   state.forced = null;
+  state.byReadsAlone = false;
   state.watching = false;
   Object.assign(state.counts, createCounts());
   state.begun_byBeat.fill(0);

@@ -35,7 +35,7 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   if (state.unit.phase === phase.settingUp) return;
   if (!state.watching) {
     if (takeRead(model, state, carrier, seen, options)) return;
-    if (takeOpening(model, state, carrier, options)) return;
+    if (!state.byReadsAlone && takeOpening(model, state, carrier, options)) return;
   }
   if (followScript(model, state, carrier, options)) return;
   swingOn(model, state, carrier, options);
@@ -62,8 +62,19 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
   state.watching = false;
   // The ball has already gone on: the look was missed, and the trial is worth what it is worth without it.
   if (carrier !== forced.from) return false;
-  takeLook(model, state, carrier, forced.to);
-  return true;
+  switch (forced.instead) {
+    case 'stepIn':
+      return runIn(state, carrier);
+    case 'fake':
+      fakeTo(model, state, forced.to);
+      return true;
+    case 'reset':
+      startReset(model, state);
+      return false;
+    default:
+      takeLook(model, state, carrier, forced.to);
+      return true;
+  }
 }
 
 /** Shoot, or throw to the man who will; a pass that the script asks for anyway is the script's. */

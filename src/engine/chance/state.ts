@@ -251,6 +251,8 @@ export interface ChanceState {
   forced: ForcedLook | null;
   /** Nobody takes an opening or a read: the script runs on so that its looks can be seen coming and going. */
   watching: boolean;
+  /** Nobody takes an opening that no read of the play names: what the reads alone are worth. */
+  byReadsAlone: boolean;
 }
 
 /** Keeps what a trial does. */
@@ -267,4 +269,6 @@ export interface ForcedLook {
   readonly time: number;
   readonly from: number;
   readonly to: number;
+  /** Something else than a throw: run in with it, show it to `to` and then play by eye, or take it back out. */
+  readonly instead?: 'stepIn' | 'fake' | 'reset';
 }
