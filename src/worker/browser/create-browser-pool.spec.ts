@@ -112,7 +112,10 @@ describe('a pool of threads of a page', () => {
   it('takes the most urgent of what waits, and of those the first that was asked', async () => {
     const { pool: made, sent } = watchedPool();
     await Promise.all([
-      made.answer([0, 2, 4, 6, 8, 10, 12].map((from) => tally(from)), { priority: 1 }),
+      made.answer(
+        [0, 2, 4, 6, 8, 10, 12].map((from) => tally(from)),
+        { priority: 1 },
+      ),
       made.answer([tally(20), tally(22)], { priority: 3 }),
       made.answer([tally(24)], { priority: 2 }),
       made.answer([tally(26)]),
