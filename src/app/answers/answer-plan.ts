@@ -25,7 +25,7 @@ export interface AnswerPlan {
 
 /** Measured on two cores for nine schemes (docs/models/live-answers.md). A watched trial takes half as long again as one that is counted. */
 export const defaultAnswerPlan: AnswerPlan = {
-  batch: { first: 6, tally: 8, watch: 6, force: 8 },
+  batch: { first: 4, tally: 8, watch: 6, force: 8 },
   halfWidths: { near: 0.05, fair: 0.03, fine: 0.02 },
   least: 48,
   most: 2000,

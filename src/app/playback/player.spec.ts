@@ -14,9 +14,15 @@ function handCranked() {
 }
 
 describe('a player', () => {
-  it('asks for no picture at rest', () => {
-    const { player, waiting } = handCranked();
-    player.change((head) => showSpan(head, 0, 10));
+  it('asks for one picture of a change at rest, and then for none', () => {
+    const { player, frame, waiting } = handCranked();
+    const seen: number[] = [];
+    player.onFrame(({ time }) => seen.push(time));
+    player.change((head) => ({ ...showSpan(head, 0, 10), time: 3 }));
+    player.change((head) => ({ ...head, time: 4 }));
+    expect([seen.length, waiting()]).toEqual([0, 1]);
+    frame(0);
+    expect(seen).toEqual([4]);
     expect(waiting()).toBe(0);
   });
 
@@ -26,7 +32,7 @@ describe('a player', () => {
     player.onFrame(({ time }) => seen.push(time));
     player.change((head) => ({ ...showSpan(head, 0, 10), running: true }));
     for (const nowMs of [1000, 1016, 1050]) frame(nowMs);
-    expect(seen.map((time) => Math.round(time * 1000))).toEqual([0, 0, 16, 50]);
+    expect(seen.map((time) => Math.round(time * 1000))).toEqual([0, 16, 50]);
   });
 
   it('does not jump when its tab slept', () => {

@@ -9,7 +9,7 @@ export interface Player {
   readonly change: (next: (head: Playhead) => Playhead) => void;
   /** Time stands still while it is held, and goes on from there: what is shown is about to be another. It stays running meanwhile. */
   readonly hold: (held: boolean) => void;
-  /** Called with the playhead for every picture while it runs, and once after each change. */
+  /** Called with the playhead for every picture while it runs, and once, at the next picture, after changes. */
   readonly onFrame: (listener: (head: Playhead) => void) => () => void;
   /** Called when anything but the time of a running playhead changes. */
   readonly onChange: (listener: () => void) => () => void;
@@ -24,19 +24,23 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
   let lastMs: number | undefined;
   let scheduled = false;
   let isHeld = false;
+  /** Something has changed that no picture shows yet. */
+  let isStale = false;
   const frameListeners = new Set<(head: Playhead) => void>();
   const changeListeners = new Set<() => void>();
 
   const draw = (): void => {
+    isStale = false;
     for (const listener of frameListeners) listener(head);
   };
   const tick = (nowMs: number): void => {
     scheduled = false;
+    const before = head;
     if (!head.running || isHeld) {
       lastMs = undefined;
+      if (isStale) draw();
       return;
     }
-    const before = head;
     head = advance(head, lastMs === undefined ? 0 : Math.min((nowMs - lastMs) / 1000, longestStep));
     lastMs = nowMs;
     draw();
@@ -44,7 +48,7 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
     keepGoing();
   };
   const keepGoing = (): void => {
-    if (scheduled || isHeld || !head.running) return;
+    if (scheduled || !(isStale || (head.running && !isHeld))) return;
     scheduled = true;
     schedule(tick);
   };
@@ -56,7 +60,7 @@ export function createPlayer(schedule: (callback: (nowMs: number) => void) => un
       head = next(head);
       if (head === before) return;
       if (!head.running) lastMs = undefined;
-      draw();
+      isStale = true;
       for (const listener of changeListeners) listener();
       keepGoing();
     },
