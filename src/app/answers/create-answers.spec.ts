@@ -257,6 +257,23 @@ describe('the play before the edit', () => {
     expect(answers.snapshot()).toMatchObject({ hasBaseline: false, overall: { change: null } });
   });
 
+  it('is what it was before an edit that is given up', async () => {
+    const { answers } = start();
+    answers.ask(lantern);
+    await until(answers, isCounted);
+    answers.keepBaseline();
+    answers.ask(edited);
+    const before = await until(answers, ({ schemes: all }) => all.every(({ change }) => change !== null));
+    answers.keepBaseline();
+    answers.ask({ ...edited, playbook: moved(6, 12) });
+    answers.takeBackBaseline();
+    answers.ask(edited);
+    expect(answers.snapshot().schemes.map(({ change }) => change !== null)).toEqual(before.schemes.map(() => true));
+    const difference = answers.snapshot().overall!.change!.difference.mean;
+    expect(difference).toBeCloseTo(before.overall!.change!.difference.mean, 1);
+    expect(difference).not.toBe(0);
+  });
+
   it('is compared also when it was changed before its first answer', async () => {
     const { answers } = start();
     answers.ask(lantern);

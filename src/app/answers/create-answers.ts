@@ -31,6 +31,8 @@ export interface Answers {
   snapshot(): AnswersSnapshot;
   /** From now on answers are compared with those that stand now: call it when an edit begins. */
   keepBaseline(): void;
+  /** The edit is given up: answers are compared with what they were compared with before it began. */
+  takeBackBaseline(): void;
   dropBaseline(): void;
   /** The script alone in one trial against a scheme of the ask; `null` when the play never begins. Rejects with a plain sentence. */
   showScript(scheme: string, trial: number): Promise<{ readonly cast: Cast; readonly script: ScriptTrace | null }>;
@@ -65,6 +67,8 @@ export function createAnswers(
   let asked: Ask | null = null;
   let records: readonly MatchupRecord[] = [];
   let baseline: ReadonlyMap<string, Baseline> | null = null;
+  /** The baseline before the last edit began. */
+  let earlierBaseline: ReadonlyMap<string, Baseline> | null = null;
   /** The set without the play, by scheme; empty when the ask has no use for it. */
   let setAlone: ReadonlyMap<string, Baseline> = new Map();
   const rememberedSets = new Map<string, Baseline>();
@@ -184,11 +188,17 @@ export function createAnswers(
     },
     snapshot: () => snapshot,
     keepBaseline: () => {
+      earlierBaseline = baseline;
       baseline = baselineOf(records);
+      publish();
+    },
+    takeBackBaseline: () => {
+      baseline = earlierBaseline;
       publish();
     },
     dropBaseline: () => {
       baseline = null;
+      earlierBaseline = null;
       publish();
     },
     showScript: async (scheme, trial) => {

@@ -48,8 +48,8 @@ export function useLiveAsk({ editor, playbook, pending, schemes, side }: LiveAsk
     if (!isWhole && before?.stage === stage) return;
     if (before?.stage !== stage) answers.dropBaseline();
     else if (before.asked !== asked && !before.isPending) answers.keepBaseline();
-    // A drag that was given up or refused changed nothing that there were a difference by.
-    else if (before.isPending && !isPending && before.settled === asked) answers.dropBaseline();
+    // A drag that was given up or refused changed nothing: the difference that was there before it stays.
+    else if (before.isPending && !isPending && before.settled === asked) answers.takeBackBaseline();
     last.current = isWhole
       ? { asked, settled: isPending ? (before?.settled ?? asked) : asked, stage, isPending }
       : undefined;

@@ -26,7 +26,7 @@ import { shownShort } from './shown-words.ts';
 import { shutOffWords } from './shut-off-words.ts';
 
 /** What a small field shows: the unit, as close as it can be seen. */
-const smallView: View = { left: -14.5, top: -8.5, width: 29, height: 26 };
+const smallView: View = { left: -15.5, top: -8.5, width: 31, height: 27.8 };
 
 export interface SchemesPaneProps {
   readonly field: FieldMarkings;
