@@ -60,21 +60,29 @@ function widest(text: string): number {
 }
 
 describe('help', () => {
-  it.each([['check'], ['draw'], ['test'], ['compare'], ['trace'], ['schemes'], ['sets'], ['demo'], ['open']])(
-    '%s has a description and examples that name it',
-    async (command) => {
-      const { code, out } = await sliderule([command, '--help']);
-      expect(code).toBe(0);
-      expect(out).toContain(`Usage: sliderule ${command}`);
-      expect(out.split('Examples:')[1]).toContain(`sliderule ${command}`);
-      expect(widest(out)).toBeLessThanOrEqual(tableWidth);
-    },
-  );
+  it.each([
+    ['check'],
+    ['draw'],
+    ['test'],
+    ['compare'],
+    ['reads'],
+    ['trace'],
+    ['schemes'],
+    ['sets'],
+    ['demo'],
+    ['open'],
+  ])('%s has a description and examples that name it', async (command) => {
+    const { code, out } = await sliderule([command, '--help']);
+    expect(code).toBe(0);
+    expect(out).toContain(`Usage: sliderule ${command}`);
+    expect(out.split('Examples:')[1]).toContain(`sliderule ${command}`);
+    expect(widest(out)).toBeLessThanOrEqual(tableWidth);
+  });
 
   it('lists every command', async () => {
     const { code, out } = await sliderule(['--help']);
     expect(code).toBe(0);
-    for (const name of ['check', 'draw', 'test', 'compare', 'trace', 'schemes', 'sets', 'demo', 'open']) {
+    for (const name of ['check', 'draw', 'test', 'compare', 'reads', 'trace', 'schemes', 'sets', 'demo', 'open']) {
       expect(out).toMatch(new RegExp(`^ {2}${name}\\b`, 'm'));
     }
   });
@@ -102,6 +110,13 @@ describe('bad use: exit code 2 and one plain sentence', () => {
     [['test', 'DEMO', '--against', ','], 'missing scheme after --against'],
     [['test', 'DEMO', '--trials', '0'], 'invalid --trials: 0'],
     [['test', 'DEMO', '--penalty', 'long'], 'invalid --penalty: long'],
+    [['reads', 'DEMO'], 'name one of lantern, quarry, ferry after --play'],
+    [['reads', 'DEMO', '--play', 'lantern', '--carrier', 'XX'], 'unknown spot: XX (expected'],
+    [['reads', 'DEMO', '--play', 'lantern', '--card', '5'], 'invalid --card: 5'],
+    [
+      ['reads', 'DEMO', '--play', 'lantern', '--against', 'jump', '--carrier', 'WR', '--trials', '20'],
+      'hardly ever brings WR the ball',
+    ],
     [['trace', 'DEMO'], 'missing --play (one of lantern, quarry, ferry) and --against (one of box-zone,'],
     [['trace', 'DEMO', '--against', 'box-zone'], 'missing --play (one of lantern, quarry, ferry).'],
     [['trace', 'DEMO', '--play', 'lantern', '--against', 'nothing'], 'unknown scheme or opponent: nothing'],
@@ -229,6 +244,28 @@ describe('draw', () => {
     expect(code).toBe(2);
     expect(err).toContain('Did you mean ferry?');
     expect(readdirSync(folder)).toEqual(['demo.json']);
+  });
+});
+
+describe('reads', () => {
+  it('puts a card for one man and what it is worth on paper', async () => {
+    const words = ['reads', demo, '--play', 'ferry', '--against', 'box-zone,jump', '--trials', '60', '--card', '1'];
+    const { code, out } = await sliderule(words);
+    expect(code).toBe(0);
+    expect(out).toContain('Ferry, P with the ball.');
+    expect(out).toMatch(/the best decisions that are known +0\.\d\d \(0\.\d\d-0\.\d\d\)/);
+    expect(out).toMatch(/\n1\. If .+\.\n(.*\n)?Otherwise .+\./);
+    expect(out).toContain('--carrier P --against box-zone,jump --card 1');
+    expect(widest(out.split('\n\nSame numbers again')[0] ?? '')).toBeLessThanOrEqual(tableWidth);
+  });
+
+  it('says the same to another program', async () => {
+    const words = ['reads', demo, '--play', 'ferry', '--against', 'box-zone,jump', '--trials', '60', '--json'];
+    const { out } = await sliderule(words);
+    const read = JSON.parse(out);
+    expect(read).toMatchObject({ play: 'ferry', carrier: 'P', card: 4 });
+    expect(read.cards).toHaveLength(5);
+    expect(read.schemes.map(({ scheme }: { scheme: string }) => scheme)).toEqual(['box-zone', 'jump']);
   });
 });
 

@@ -5,6 +5,7 @@ import { addCompare } from './commands/compare.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addOpen } from './commands/open.ts';
+import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
 import { addTest } from './commands/test.ts';
@@ -22,6 +23,7 @@ const commands: readonly AddCommand[] = [
   addDraw,
   addTest,
   addCompare,
+  addReads,
   addTrace,
   addSchemes,
   addSets,

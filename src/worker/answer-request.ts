@@ -1,8 +1,10 @@
 import {
   type ChanceModel,
   type ChanceState,
+  carrierActions,
   compileChance,
   createChanceState,
+  gatherDecisions,
   playForced,
   recordTrace,
   runTrials,
@@ -32,6 +34,12 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
         return { kind: 'trace', of: 'script', cast, script: traceScript(model, state, request.trial) ?? null };
       }
       return { kind: 'trace', of: 'chance', cast, trace: recordTrace(model, request.trial, request.forced) };
+    case 'decisions': {
+      const memory = { state, spare: createChanceState(model) };
+      const { carrier, range, horizon } = request;
+      const chances = gatherDecisions(model, memory, carrier, carrierActions(carrier), { ...range, horizon });
+      return { kind: 'decisions', chances };
+    }
     case 'heat':
       return { kind: 'heat', heat: shotHeat(model, request.shooter) };
     default:

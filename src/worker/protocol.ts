@@ -1,5 +1,6 @@
 import type {
   Athlete,
+  CarrierChance,
   ForcedGoals,
   ForcedTrial,
   Level,
@@ -55,6 +56,14 @@ export type WorkerRequest =
       /** A look that is taken in the chance, whatever else is there; its trial is this one. */
       readonly forced?: ForcedTrial;
     }
+  /** What could this one of the six (offense index) do when the play brings him the ball, and what would come of it in `horizon` seconds? */
+  | {
+      readonly kind: 'decisions';
+      readonly setup: TrialSetup;
+      readonly carrier: number;
+      readonly range: TrialRange;
+      readonly horizon: number;
+    }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
@@ -79,6 +88,7 @@ export type WorkerAnswer =
   /** `null`: the play begins in none of the trials that were tried. */
   | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
   | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }
+  | { readonly kind: 'decisions'; readonly chances: readonly CarrierChance[] }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

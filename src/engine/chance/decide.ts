@@ -68,9 +68,6 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
     case 'fake':
       fakeTo(model, state, forced.to);
       return true;
-    case 'reset':
-      startReset(model, state);
-      return false;
     default:
       takeLook(model, state, carrier, forced.to);
       return true;

@@ -269,6 +269,6 @@ export interface ForcedLook {
   readonly time: number;
   readonly from: number;
   readonly to: number;
-  /** Something else than a throw: run in with it, show it to `to` and then play by eye, or take it back out. */
-  readonly instead?: 'stepIn' | 'fake' | 'reset';
+  /** Something else than a throw: run in with it, or show it to `to` and then play by eye. */
+  readonly instead?: 'stepIn' | 'fake';
 }

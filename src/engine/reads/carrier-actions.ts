@@ -7,11 +7,9 @@ export type CarrierAction =
   /** Run in with the stick up and take what comes of it. */
   | { readonly kind: 'stepIn' }
   /** Show it to that man, then play by eye. */
-  | { readonly kind: 'fake'; readonly toward: number }
-  /** Take it back out and begin again. */
-  | { readonly kind: 'reset' };
+  | { readonly kind: 'fake'; readonly toward: number };
 
-/** All that a carrier can do, in the order in which tables number it: shoot, pass to each mate, step in, fake to each mate, reset. */
+/** All that a carrier can do, in the order in which tables number it: shoot, pass to each mate, step in, fake to each mate. */
 export function carrierActions(carrier: number): readonly CarrierAction[] {
   const mates = [0, 1, 2, 3, 4, 5].filter((mate) => mate !== carrier);
   return [
@@ -19,7 +17,6 @@ export function carrierActions(carrier: number): readonly CarrierAction[] {
     ...mates.map((to): CarrierAction => ({ kind: 'pass', to })),
     { kind: 'stepIn' },
     ...mates.map((toward): CarrierAction => ({ kind: 'fake', toward })),
-    { kind: 'reset' },
   ];
 }
 
@@ -34,7 +31,5 @@ export function forcedBy(action: CarrierAction, carrier: number, time: number): 
       return { time, from: carrier, to: carrier, instead: 'stepIn' };
     case 'fake':
       return { time, from: carrier, to: action.toward, instead: 'fake' };
-    case 'reset':
-      return { time, from: carrier, to: carrier, instead: 'reset' };
   }
 }

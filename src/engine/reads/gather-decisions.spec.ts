@@ -64,9 +64,19 @@ describe('what a carrier could have done', () => {
   it('is the play itself when he leaves it to the play, whether by replay or without a read', () => {
     const state = createChanceState(model);
     const trials = chances.map(({ trial }) => trial);
-    const guided = playGuided(model, state, carrier, { reads: [] }, trials);
+    const guided = playGuided(model, state, carrier, { reads: [] }, { trials, horizon: 8 });
+    chances.forEach(({ goOn }, at) => {
+      expect(guided[at]!.goals).toBeCloseTo(goOn.goals, 5);
+      expect(guided[at]!.left).toBe(goOn.left);
+    });
+  });
+
+  it('adds up to the whole chance with what comes after the horizon', () => {
+    const state = createChanceState(model);
+    const trials = chances.map(({ trial }) => trial);
+    const whole = playGuided(model, state, carrier, { reads: [] }, { trials, horizon: 1000 });
     chances.forEach(({ goOn, after }, at) => {
-      expect(guided[at]!).toBeCloseTo(goOn.goals + after, 5);
+      expect(whole[at]!.goals).toBeCloseTo(goOn.goals + after, 5);
     });
   });
 });

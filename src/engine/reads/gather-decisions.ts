@@ -3,7 +3,7 @@ import { cueHolds } from '../chance/cues.ts';
 import { type ChanceModel, timeLeft } from '../chance/model.ts';
 import { foresee, likelyShare } from '../chance/perceive.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
-import { ballMode, type ChanceState, phase } from '../chance/state.ts';
+import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
 import { windUpShare } from '../chance/timing.ts';
 import { weighInto } from '../chance/weigh.ts';
 import { type CarrierAction, forcedBy } from './carrier-actions.ts';
@@ -18,6 +18,8 @@ export interface CarrierLook {
   readonly time: number;
   /** Cues that hold in what he sees, bit i for cue i of his vocabulary. */
   readonly cues: number;
+  /** Where he stands, x and y. */
+  readonly at: readonly [number, number];
   /** What he makes of what he sees: see `lookNumbers`. */
   readonly numbers: Float64Array;
   /** What each action comes to when it is taken here. */
@@ -67,7 +69,7 @@ export function gatherDecisions(
   for (let trial = from; trial < to; trial++) {
     const seen = looksOf(model, state, carrier, trial);
     if (seen.length === 0) continue;
-    begin(model, spare, trial);
+    beginWatched(model, spare, trial);
     const looks = seen.map((look): CarrierLook => {
       // Up to the step before: in the next one he acts, before the play can.
       while (spare.step < look.step - 1) advanceTrial(model, spare);
@@ -78,7 +80,7 @@ export function gatherDecisions(
       });
       return { ...look, outcome_byAction };
     });
-    begin(model, state, trial);
+    beginWatched(model, state, trial);
     while (state.step < seen[0].step) advanceTrial(model, state);
     const goOn = leaveToPlay(model, state, carrier, seen[0].time + horizon);
     chances.push({ trial, looks, goOn, after: goalsToEnd(model, state) });
@@ -89,7 +91,8 @@ export function gatherDecisions(
 /** Half a step: times that are sums of steps are not compared to the last bit. */
 const half = 0.025;
 
-function begin(model: ChanceModel, state: ChanceState, trial: number): void {
+/** Make a state ready for a trial in which the play runs by itself. */
+export function beginWatched(model: ChanceModel, state: ChanceState, trial: number): void {
   beginTrial(model, state, trial);
   state.watching = true;
 }
@@ -105,7 +108,8 @@ function leaveToPlay(model: ChanceModel, state: ChanceState, carrier: number, un
 /** A ball in the air or on the ground is waited for so long. Seconds. */
 const settling = 3;
 
-function playTo(model: ChanceModel, state: ChanceState, until: number): Outcome {
+/** Play on to a time, and while a ball is in the air or on the ground a little longer. */
+export function playTo(model: ChanceModel, state: ChanceState, until: number): Outcome {
   const before = state.counts.goalOddsSum;
   while (state.end === null && (state.time < until || (!isHeld(state) && state.time < until + settling))) {
     advanceTrial(model, state);
@@ -131,7 +135,7 @@ function looksOf(
   carrier: number,
   trial: number,
 ): readonly Omit<CarrierLook, 'outcome_byAction'>[] {
-  begin(model, state, trial);
+  beginWatched(model, state, trial);
   if (!bringTo(model, state, carrier)) return [];
   const looks: Omit<CarrierLook, 'outcome_byAction'>[] = [lookRound(model, state, carrier)];
   while (looks.length < mostLooks) {
@@ -174,7 +178,9 @@ function lookRound(model: ChanceModel, state: ChanceState, carrier: number): Omi
     (bits, cue, at) => (cueHolds(model, state, carrier, seen, cue, options) ? bits | (1 << at) : bits),
     0,
   );
-  return { step: state.step, time: state.time, cues, numbers: lookNumbers(model, carrier, seen) };
+  const { motion } = state.bodies;
+  const at = [motion[stride * carrier], motion[stride * carrier + 1]] as const;
+  return { step: state.step, time: state.time, cues, at, numbers: lookNumbers(model, carrier, seen) };
 }
 
 const everyMate = 0b111111;

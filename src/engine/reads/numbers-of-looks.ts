@@ -31,8 +31,6 @@ function columnsOf(action: CarrierAction, carrier: number): readonly number[] {
       return [ownNumber.one, ownNumber.shotOdds, ownNumber.rush, ownNumber.room];
     case 'stepIn':
       return [ownNumber.one, ownNumber.shotOdds, ownNumber.stepIn, ownNumber.room];
-    case 'reset':
-      return [ownNumber.one, ownNumber.room];
     case 'pass':
       return [ownNumber.one, ownNumber.room, ...numbersOfMate(action.to, carrier)];
     case 'fake':

@@ -1,39 +1,42 @@
 import type { ChanceModel } from '../chance/model.ts';
 import { type CompiledRead, readMates, type Script } from '../chance/program.ts';
-import { advanceTrial, beginTrial } from '../chance/run.ts';
+import { advanceTrial } from '../chance/run.ts';
 import type { ChanceState } from '../chance/state.ts';
-import { bringTo, hasBall } from './gather-decisions.ts';
+import { beginWatched, bringTo, hasBall, type Outcome, playTo } from './gather-decisions.ts';
 
 /** By what a carrier goes while he has the ball from the play. `eye`: by the reads of the play, and by what he himself sees open. */
 export type Guidance = 'eye' | 'taughtReads' | { readonly reads: readonly CompiledRead[] };
 
 /**
- * What trials come to in which the play brings this man the ball and he goes by one guidance while he has it, in the full simulation:
- * goal odds from the moment that he can act to the chance's end. Trials in which it does not come to him count nothing.
- * Everybody else, and he himself once the ball has left him, plays as ever.
+ * What trials come to in which the play brings this man the ball and he goes by one guidance while he has it, in the full simulation,
+ * from the moment that he can act to `horizon` seconds after it. Of a trial in which it does not come to him nothing comes. Everybody else,
+ * and he himself once the ball has left him, plays as ever.
  */
 export function playGuided(
   model: ChanceModel,
   state: ChanceState,
   carrier: number,
   guidance: Guidance,
-  trials: readonly number[],
-): Float32Array {
+  { trials, horizon }: { readonly trials: readonly number[]; readonly horizon: number },
+): readonly Outcome[] {
   const guided = typeof guidance === 'object' ? guidedScript(model, guidance.reads) : null;
-  return Float32Array.from(trials, (trial) => {
-    beginTrial(model, state, trial);
-    state.watching = true;
-    if (!bringTo(model, state, carrier)) return 0;
+  return trials.map((trial) => {
+    beginWatched(model, state, trial);
+    if (!bringTo(model, state, carrier)) return { goals: 0, left: null };
+    const { step, time } = state;
+    beginWatched(model, state, trial);
+    // Up to the step before his first look: in that one he may already have thrown as the play asks.
+    while (state.step < step - 1) advanceTrial(model, state);
     const before = state.counts.goalOddsSum;
     const { script } = state.unit;
     state.watching = false;
     state.byReadsAlone = guidance !== 'eye';
     if (guided !== null) state.unit.script = guided;
-    while (state.end === null && hasBall(state, carrier)) advanceTrial(model, state);
+    while (state.end === null && (state.step < step || hasBall(state, carrier))) advanceTrial(model, state);
     state.byReadsAlone = false;
     if (state.unit.script === guided) state.unit.script = script;
-    while (state.end === null) advanceTrial(model, state);
-    return state.counts.goalOddsSum - before;
+    const { left } = playTo(model, state, time + horizon);
+    return { goals: state.counts.goalOddsSum - before, left };
   });
 }
 

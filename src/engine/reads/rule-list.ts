@@ -12,12 +12,13 @@ export interface Rule extends Condition {
   readonly action: number;
 }
 
-/** What is done when no rule has come by the last moment: an action then, or nothing, so that the play goes on. */
+/** The last resort of who leaves it to the play. */
 export const goOn = -1;
 
 /**
- * An ordered list of reads. It is gone through at each moment; the first rule whose condition holds is acted on, once. The last resort
- * is an action at the last moment, or `goOn`.
+ * An ordered list of reads. It is gone through at each moment; the first rule whose condition holds is acted on, once. With `goOn` as the last
+ * resort he waits for a rule as long as the play lets him, and then does what the play asks; with an action he does that at his first look when
+ * no rule holds there: he has something to do in any case, and waits for nothing.
  */
 export interface RuleList {
   readonly rules: readonly Rule[];
@@ -32,19 +33,20 @@ export function holds({ looksAt, mustHold }: Condition, cues: number): boolean {
 export interface Acted {
   /** Number of the rule, or -1 for the last resort. */
   readonly rule: number;
-  /** Number of the moment in the whole table. */
+  /** Number of the moment in the whole table; the chance's first when nothing is done at any. */
   readonly moment: number;
 }
 
 /** The moment at which a list acts in a chance, and by which rule. */
-export function actedBy({ rules }: RuleList, table: DecisionTable, chance: number): Acted {
-  const end = table.first_byChance[chance + 1];
-  for (let moment = table.first_byChance[chance]; moment < end; moment++) {
+export function actedBy({ rules, lastResort }: RuleList, table: DecisionTable, chance: number): Acted {
+  const begin = table.first_byChance[chance];
+  const end = lastResort === goOn ? table.first_byChance[chance + 1] : begin + 1;
+  for (let moment = begin; moment < end; moment++) {
     const cues = table.cues_byMoment[moment];
     const rule = rules.findIndex((each) => holds(each, cues));
     if (rule >= 0) return { rule, moment };
   }
-  return { rule: -1, moment: end - 1 };
+  return { rule: -1, moment: begin };
 }
 
 /** What each chance of a table is worth under a list, goals. */

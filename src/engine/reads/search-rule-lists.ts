@@ -2,7 +2,7 @@ import { chancesOf, checkDecisionTable, type DecisionTable } from './decision-ta
 import { type Condition, goOn, holds, type Rule, type RuleList, weightedMean, worthsUnder } from './rule-list.ts';
 
 export interface SearchLimits {
-  /** Reads of the longest list that is wanted. */
+  /** Reads of the longest list that is wanted, at most 8. */
   readonly mostReads: number;
   /** A condition that comes in a smaller share of the chances than this is not worth a child's mind. */
   readonly leastShare: number;
@@ -119,56 +119,93 @@ interface Search {
 }
 
 function createSearch(table: DecisionTable): Search {
-  const { actions, first_byChance: begin, weight_byChance: weight, worth_byMomentAction: worth } = table;
-  const chances = chancesOf(table);
-  const choices = actions + 1;
-  const all = weight.reduce((sum, each) => sum + each, 0);
-  // Goals by rule and action, the rule after the last being the last resort; its action after the last is to go on.
-  const sums = new Float64Array(choices * 8);
-  const add = (conditions: readonly Fired[]): void => {
-    sums.fill(0, 0, choices * (conditions.length + 1));
-    for (let chance = 0; chance < chances; chance++) {
-      let rule = conditions.length;
-      let earliest = never;
-      for (let at = 0; at < conditions.length; at++) {
-        const moment = conditions[at].first_byChance[chance];
-        if (moment >= earliest) continue;
-        earliest = moment;
-        rule = at;
-      }
-      const moment = earliest === never ? begin[chance + 1] - 1 : begin[chance] + earliest;
-      for (let action = 0; action < actions; action++) {
-        sums[rule * choices + action] += weight[chance] * worth[moment * actions + action];
-      }
-      if (earliest === never) sums[rule * choices + actions] += weight[chance] * table.goOn_byChance[chance];
-    }
-  };
-  const bestOf = (rule: number, last: boolean): number => {
-    let best = last ? actions : 0;
-    for (let action = 0; action < actions; action++) {
-      if (sums[rule * choices + action] > sums[rule * choices + best] + tie) best = action;
-    }
-    return best;
-  };
+  const sums = createSums(table);
+  const all = table.weight_byChance.reduce((sum, each) => sum + each, 0);
   return {
     worthOf: (conditions) => {
-      add(conditions);
-      let sum = 0;
-      for (let rule = 0; rule <= conditions.length; rule++) {
-        sum += sums[rule * choices + bestOf(rule, rule === conditions.length)];
-      }
-      return sum / all;
+      const { waiting, acting } = sums.of(conditions);
+      return Math.max(waiting.goals, acting.goals) / all;
     },
     listOf: (conditions) => {
-      add(conditions);
-      const rules = conditions.map(
-        ({ looksAt, mustHold }, at): Rule => ({ looksAt, mustHold, action: bestOf(at, false) }),
-      );
-      const last = bestOf(conditions.length, true);
-      return { rules, lastResort: last === actions ? goOn : last };
+      const { waiting, acting } = sums.of(conditions);
+      const { actions, lastResort } = acting.goals > waiting.goals + tie ? acting : waiting;
+      const rules = conditions.map(({ looksAt, mustHold }, at): Rule => ({ looksAt, mustHold, action: actions[at] }));
+      return { rules, lastResort };
     },
     meanOf: (list) => weightedMean(worthsUnder(list, table), table),
   };
+}
+
+/** The best actions for some conditions, and the goals of all chances that they bring. */
+interface BestActions {
+  goals: number;
+  /** One for each condition. */
+  readonly actions: Int32Array;
+  lastResort: number;
+}
+
+/** For who waits for his conditions and then goes on, and for who acts at his first look in any case. Overwritten by the next question. */
+interface Sums {
+  of(conditions: readonly Fired[]): { readonly waiting: BestActions; readonly acting: BestActions };
+}
+
+/** More reads than this nobody holds in mind. */
+const mostRules = 8;
+
+function createSums(table: DecisionTable): Sums {
+  const { actions, first_byChance: begin, weight_byChance: weight, worth_byMomentAction: worth } = table;
+  const chances = chancesOf(table);
+  const waiting: BestActions = { goals: 0, actions: new Int32Array(mostRules), lastResort: goOn };
+  const acting: BestActions = { goals: 0, actions: new Int32Array(mostRules), lastResort: 0 };
+  // Goals by rule and action, for those who wait and for those who act at once; the rule after the last is the last resort.
+  const waitingSums = new Float64Array((mostRules + 1) * actions);
+  const actingSums = new Float64Array((mostRules + 1) * actions);
+  const add = (sums: Float64Array, rule: number, chance: number, moment: number): void => {
+    for (let action = 0; action < actions; action++) {
+      sums[rule * actions + action] += weight[chance] * worth[moment * actions + action];
+    }
+  };
+  const chooseBest = (sums: Float64Array, rules: number, best: BestActions): void => {
+    for (let rule = 0; rule < rules; rule++) {
+      best.actions[rule] = bestIn(sums, rule, actions);
+      best.goals += sums[rule * actions + best.actions[rule]];
+    }
+  };
+  return {
+    of: (conditions) => {
+      const rules = conditions.length;
+      waitingSums.fill(0, 0, rules * actions);
+      actingSums.fill(0, 0, (rules + 1) * actions);
+      waiting.goals = 0;
+      acting.goals = 0;
+      for (let chance = 0; chance < chances; chance++) {
+        let rule = rules;
+        let earliest = never;
+        for (let at = 0; at < rules; at++) {
+          const moment = conditions[at].first_byChance[chance];
+          if (moment >= earliest) continue;
+          earliest = moment;
+          rule = at;
+        }
+        if (earliest === never) waiting.goals += weight[chance] * table.goOn_byChance[chance];
+        else add(waitingSums, rule, chance, begin[chance] + earliest);
+        add(actingSums, earliest === 0 ? rule : rules, chance, begin[chance]);
+      }
+      chooseBest(waitingSums, rules, waiting);
+      chooseBest(actingSums, rules, acting);
+      acting.lastResort = bestIn(actingSums, rules, actions);
+      acting.goals += actingSums[rules * actions + acting.lastResort];
+      return { waiting, acting };
+    },
+  };
+}
+
+function bestIn(sums: Float64Array, rule: number, actions: number): number {
+  let best = 0;
+  for (let action = 1; action < actions; action++) {
+    if (sums[rule * actions + action] > sums[rule * actions + best] + tie) best = action;
+  }
+  return best;
 }
 
 function foundBy(search: Search, conditions: readonly Fired[]): FoundList {

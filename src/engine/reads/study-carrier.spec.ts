@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { createChanceState } from '../chance/create-state.ts';
+import { compileChance } from '../chance/model.ts';
+import { compileProgram } from '../chance/program.ts';
+import { sampleMatchup, samplePlay } from '../chance/sample-matchup.fixture.ts';
+import { schemesFor } from '../defense/schemes.ts';
+import { cardOfList } from './card-of-list.ts';
+import { carrierActions } from './carrier-actions.ts';
+import { gatherDecisions } from './gather-decisions.ts';
+import { playGuided } from './play-guided.ts';
+import { goOn } from './rule-list.ts';
+import { defaultSearchLimits } from './search-rule-lists.ts';
+import { type SchemeChances, studyCarrier } from './study-carrier.ts';
+
+const limits = { ...defaultSearchLimits, absence: false, leastShare: 0.04, lists: 1000, mostReads: 2 };
+const houses = schemesFor(5)
+  .slice(0, 3)
+  .map((scheme) => {
+    const model = compileChance(sampleMatchup({ scheme, play: samplePlay }), 9);
+    return { scheme: scheme.id, model, state: createChanceState(model), spare: createChanceState(model) };
+  });
+const man = (id: string): number => samplePlay.spots.findIndex((spot) => spot.id === id);
+
+function gathered(carrier: number, from: number, to: number): readonly SchemeChances[] {
+  return houses.map(({ scheme, model, state, spare }) => {
+    const span = { from, to, horizon: 8 };
+    const chances = gatherDecisions(model, { state, spare }, carrier, carrierActions(carrier), span);
+    return { scheme, weight: 1, trials: to - from, chances };
+  });
+}
+
+describe('the reads of one carrier', () => {
+  const carrier = man('P');
+  const held = gathered(carrier, 40, 80);
+  const study = studyCarrier(carrier, gathered(carrier, 0, 40), held, limits)!;
+
+  it('are measured in other chances than they were learnt from', () => {
+    expect(study.comes).toBeGreaterThan(0.5);
+    expect(study.measuredIn).toBe(held.flatMap(({ chances }) => chances).length);
+    expect(study.cards).toHaveLength(3);
+    study.cards.forEach(({ learnt, list }, reads) => {
+      expect(list.rules.length).toBeLessThanOrEqual(reads);
+      if (reads > 0) expect(learnt).toBeGreaterThanOrEqual(study.cards[reads - 1]!.learnt);
+    });
+  });
+
+  it('say what they gain over the play, in the same chances', () => {
+    for (const { goals, gain } of [study.best, ...study.cards]) {
+      expect(gain.mean).toBeCloseTo(goals.mean - study.goOn.mean, 9);
+      expect(gain.low).toBeLessThanOrEqual(gain.mean);
+      expect(gain.high).toBeGreaterThanOrEqual(gain.mean);
+    }
+    const weighed = study.byScheme.map((each, at) => each.goOn.mean * held[at]!.chances.length);
+    expect(weighed.reduce((sum, each) => sum + each, 0) / study.measuredIn).toBeCloseTo(study.goOn.mean, 9);
+  });
+
+  it('weigh a scheme by how likely it is', () => {
+    const only = held.map((one, at) => ({ ...one, weight: at === 1 ? 1 : 0 }));
+    const alone = studyCarrier(carrier, gathered(carrier, 0, 40), only, limits)!;
+    expect(alone.goOn.mean).toBeCloseTo(study.byScheme[1]!.goOn.mean, 9);
+  });
+
+  it('play out in the full simulation as the search reckoned', () => {
+    const { list, goals } = study.cards[2]!;
+    const { reads, lastResort } = cardOfList(samplePlay, carrier, list, study.at);
+    const inAnyCase = lastResort === null ? [] : [{ carrier: 'P', cues: [], then: lastResort }];
+    const script = compileProgram({ ...samplePlay, reads: [...reads, ...inAnyCase] }).script.reads;
+    const played = houses.flatMap(({ model, state }, at) => {
+      const trials = held[at]!.chances.map(({ trial }) => trial);
+      return playGuided(model, state, carrier, { reads: script }, { trials, horizon: 8 });
+    });
+    // What is in hand after the horizon is told apart by nobody here: goals within it alone.
+    const within = played.reduce((sum, each) => sum + each.goals, 0) / played.length;
+    expect(within).toBeGreaterThan(0);
+    expect(within).toBeLessThanOrEqual(goals.high);
+  });
+
+  it('are none for a man to whom the play never brings the ball', () => {
+    const never = man('C');
+    expect(studyCarrier(never, gathered(never, 0, 10), gathered(never, 10, 20), limits)).toBeNull();
+  });
+});
+
+describe('a card', () => {
+  it('is written as the reads of a play', () => {
+    // Cues are those of himself, then of his mates in order; actions shoot, then pass to each mate.
+    const list = { rules: [{ looksAt: 0b101, mustHold: 0b101, action: 1 }], lastResort: goOn };
+    const spots = samplePlay.spots.map(({ id }) => id);
+    const carrier = man('P');
+    const mate = spots.filter((id) => id !== 'P')[0]!;
+    const card = cardOfList(samplePlay, carrier, list, samplePlay.spots[carrier]!.at);
+    expect(card.lastResort).toBeNull();
+    expect(card.reads).toMatchObject([
+      {
+        carrier: 'P',
+        cues: [{ kind: 'iAmFree' }, { kind: 'open', who: mate }],
+        then: { kind: 'pass', by: 'P', to: mate },
+      },
+    ]);
+  });
+
+  it('does not ask for what must not be seen', () => {
+    const list = { rules: [{ looksAt: 1, mustHold: 0, action: 0 }], lastResort: goOn };
+    expect(() => cardOfList(samplePlay, man('P'), list, { x: 0, y: 14 })).toThrow(RangeError);
+  });
+});
