@@ -1,4 +1,5 @@
-import { type CarrierStudy, cardOfList, engineVersion, type Level, type Play } from '../engine/index.ts';
+import { cardOfList, engineVersion, type Level, type Play } from '../engine/index.ts';
+import type { ReadsStudy } from '../worker/index.ts';
 
 /** What the numbers of a study depend on besides the playbook. */
 export interface ReadsConditions {
@@ -11,12 +12,12 @@ export interface ReadsConditions {
 
 /** A carrier's reads for other programs. Goals from the moment that he can act, with 95 % intervals; the order of the keys is the contract. */
 export function readsJson(
-  study: CarrierStudy,
+  study: ReadsStudy,
   play: Play,
   reads: number,
   { seed, hash, penalty, level }: ReadsConditions,
 ): string {
-  const { carrier, comes, learntFrom, measuredIn, at, goOn, best, cards, byScheme } = study;
+  const { carrier, comes, learntFrom, measuredIn, at, goOn, best, cards, byScheme, taught, byEye, cardPlayed } = study;
   const shown = Math.min(reads, cards.length - 1);
   return `${JSON.stringify(
     {
@@ -31,7 +32,10 @@ export function readsJson(
       learntFrom,
       measuredIn,
       playAlone: goOn,
+      taught,
+      byEye,
       best,
+      cardPlayed,
       cards: cards.map(({ list, goals, gain, learnt }) => ({
         ...cardOfList(play, carrier, list, at),
         goals,

@@ -1,18 +1,19 @@
 import {
-  type CarrierStudy,
   cardOfList,
   type Interval,
   type Play,
   type ReadCard,
   type ValuedCard,
+  type ValuedDecisions,
 } from '../engine/index.ts';
 import { actionWords, count, counted, perChance, percent, readWords, withInterval } from '../render/index.ts';
+import type { ReadsStudy } from '../worker/index.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
 /** What a carrier's reads are worth, and the card of so many reads in words. */
-export function readsText(study: CarrierStudy, play: Play, reads: number, names: ReportNames): string {
+export function readsText(study: ReadsStudy, play: Play, reads: number, names: ReportNames): string {
   const card = study.cards[Math.min(reads, study.cards.length - 1)]!;
   return [
     heading(study, play, names),
@@ -23,7 +24,7 @@ export function readsText(study: CarrierStudy, play: Play, reads: number, names:
   ].join('\n\n');
 }
 
-function heading({ carrier, comes, learntFrom, measuredIn }: CarrierStudy, play: Play, names: ReportNames): string {
+function heading({ carrier, comes, learntFrom, measuredIn }: ReadsStudy, play: Play, names: ReportNames): string {
   return wrapParagraph(
     `${names.play}, ${play.spots[carrier]!.id} with the ball. The play brings it to him in ${percent(comes)} of man-ups. ` +
       `Learnt from ${count(learntFrom)} of these, measured in ${count(measuredIn)} others.`,
@@ -31,15 +32,19 @@ function heading({ carrier, comes, learntFrom, measuredIn }: CarrierStudy, play:
   );
 }
 
-function waysTable({ goOn, best, cards }: CarrierStudy): string {
+function waysTable({ goOn, best, cards, taught, byEye, cardPlayed }: ReadsStudy): string {
+  const way = (name: string, { goals, gain }: ValuedDecisions) => [name, withInterval(goals), gainText(gain)];
   const rows = [
     ['leaves it to the play', withInterval(goOn), ''],
+    ...(taught === null ? [] : [way("by the play's own reads", taught)]),
+    way('by eye', byEye),
     ...cards.map(({ goals, gain, list }, reads) => [
       list.rules.length < reads ? `a card of ${counted(reads, 'read')} is no better` : cardName(reads),
       withInterval(goals),
       gainText(gain),
     ]),
-    ['the best decisions that are known', withInterval(best.goals), gainText(best.gain)],
+    way('the longest card, played in full', cardPlayed),
+    way('the best decisions that are known', best),
   ];
   return formatTable(
     [
@@ -76,18 +81,18 @@ function sentence(clause: string): string {
   return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 }
 
-function keptSentence({ best }: CarrierStudy, card: ValuedCard): string {
-  if (best.gain.low <= 0) {
+function keptSentence({ best }: ReadsStudy, card: ValuedCard): string {
+  if (best.gain.low < smallest) {
     return (
-      `The best decisions bring ${gainText(best.gain)} goals a chance here: that may be luck. With so little to decide a card ` +
-      'cannot be told from none; more --trials would tell, or another carrier has more to decide.'
+      'The best decisions that are known bring hardly more than the play here, or no more than luck would: there is little for him to ' +
+      'decide, and a card cannot be told from none. More --trials would tell, or another man has more to decide: name him after --carrier.'
     );
   }
   const kept = card.gain.mean / best.gain.mean;
   return `This card keeps ${percent(kept)} of the ${perChance(best.gain.mean)} goals a chance that the best decisions bring.`;
 }
 
-function schemeTable({ byScheme, cards }: CarrierStudy, reads: number, names: ReportNames): string {
+function schemeTable({ byScheme, cards }: ReadsStudy, reads: number, names: ReportNames): string {
   const at = Math.min(reads, cards.length - 1);
   return formatTable(
     [

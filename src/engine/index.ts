@@ -102,13 +102,21 @@ export {
 } from './people/motion.ts';
 export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
-export { cardOfList, type ReadCard } from './reads/card-of-list.ts';
+export { cardOfList, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
 export { type CarrierAction, carrierActions } from './reads/carrier-actions.ts';
-export { type CarrierChance, gatherDecisions } from './reads/gather-decisions.ts';
+export { type CarrierChance, gatherDecisions, type Outcome } from './reads/gather-decisions.ts';
 export { mostReadsAt } from './reads/most-reads.ts';
+export { type Guidance, playGuided } from './reads/play-guided.ts';
 export { goOn, type RuleList } from './reads/rule-list.ts';
 export { defaultSearchLimits, type SearchLimits } from './reads/search-rule-lists.ts';
-export { type CarrierStudy, type SchemeChances, studyCarrier, type ValuedCard } from './reads/study-carrier.ts';
+export {
+  type CarrierStudy,
+  type SchemeChances,
+  studyCarrier,
+  type ValuedCard,
+  type ValuedDecisions,
+  valueGuided,
+} from './reads/study-carrier.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';

@@ -6,6 +6,7 @@ import {
   createChanceState,
   gatherDecisions,
   playForced,
+  playGuided,
   recordTrace,
   runTrials,
   shotHeat,
@@ -40,6 +41,8 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
       const chances = gatherDecisions(model, memory, carrier, carrierActions(carrier), { ...range, horizon });
       return { kind: 'decisions', chances };
     }
+    case 'guided':
+      return { kind: 'guided', outcomes: playGuided(model, state, request.carrier, request.guidance, request) };
     case 'heat':
       return { kind: 'heat', heat: shotHeat(model, request.shooter) };
     default:

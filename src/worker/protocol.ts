@@ -3,8 +3,10 @@ import type {
   CarrierChance,
   ForcedGoals,
   ForcedTrial,
+  Guidance,
   Level,
   Matchup,
+  Outcome,
   Scheme,
   ScriptTrace,
   ShotHeat,
@@ -64,6 +66,15 @@ export type WorkerRequest =
       readonly range: TrialRange;
       readonly horizon: number;
     }
+  /** What comes of these trials in `horizon` seconds when he goes by this guidance while he has the ball from the play? */
+  | {
+      readonly kind: 'guided';
+      readonly setup: TrialSetup;
+      readonly carrier: number;
+      readonly guidance: Guidance;
+      readonly trials: readonly number[];
+      readonly horizon: number;
+    }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
@@ -89,6 +100,7 @@ export type WorkerAnswer =
   | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
   | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }
   | { readonly kind: 'decisions'; readonly chances: readonly CarrierChance[] }
+  | { readonly kind: 'guided'; readonly outcomes: readonly Outcome[] }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

@@ -1,6 +1,17 @@
-import { type CarrierStudy, type SchemeChances, type SearchLimits, studyCarrier } from '../engine/index.ts';
+import {
+  type CarrierStudy,
+  cardOfList,
+  type Guidance,
+  type Play,
+  readsOfCard,
+  type SchemeChances,
+  type SearchLimits,
+  studyCarrier,
+  type ValuedDecisions,
+  valueGuided,
+} from '../engine/index.ts';
 import { RefusedSetup } from './measure-matchups.ts';
-import type { TrialSetup, WorkerRequest } from './protocol.ts';
+import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
 
 /** A setup, and how likely it is to be met. */
@@ -21,18 +32,32 @@ export interface ReadsEffort {
 /** Man-ups in one request: a second of work at most. */
 const batch = 20;
 
+/** What one carrier's reads are worth, and what he makes in the full simulation by other guidance, in the same chances. */
+export interface ReadsStudy extends CarrierStudy {
+  /** By the reads that the play teaches him; `null` when it teaches him none. */
+  readonly taught: ValuedDecisions | null;
+  /** By those and by what he himself sees open. */
+  readonly byEye: ValuedDecisions;
+  /** By the longest card, played as reads of the play. */
+  readonly cardPlayed: ValuedDecisions;
+}
+
 /**
- * Gathers what one carrier (offense index) could do against every setup and studies it; `null` when the play hardly ever brings him the
+ * Gathers what one carrier (offense index) of a play, as it is seen from the setups' side, could do against every setup and studies it; `null` when the play hardly ever brings him the
  * ball. The study itself runs here: some seconds without a pause. Rejects with a `RefusedSetup` when a setup names something that its playbook does not have.
  */
 export async function studyReads(
   pool: TrialPool,
   setups: readonly WeighedSetup[],
-  carrier: number,
+  { play, carrier }: { readonly play: Play; readonly carrier: number },
   effort: ReadsEffort,
   options: AnswerOptions & { readonly onPlan?: (requests: number) => void } = {},
-): Promise<CarrierStudy | null> {
+): Promise<ReadsStudy | null> {
   const { trials, horizon, limits } = effort;
+  const ask = (requests: readonly WorkerRequest[]): Promise<readonly WorkerAnswer[]> => {
+    options.onPlan?.(requests.length);
+    return pool.answer(requests, options);
+  };
   const gather = async (first: number): Promise<readonly SchemeChances[]> => {
     const requests = setups.flatMap(({ setup }) =>
       starts(trials).map((start): WorkerRequest => {
@@ -40,13 +65,7 @@ export async function studyReads(
         return { kind: 'decisions', setup, carrier, range, horizon };
       }),
     );
-    options.onPlan?.(requests.length);
-    const answers = await pool.answer(requests, options);
-    const parts = answers.map((answer) => {
-      if (answer.kind === 'refused') throw new RefusedSetup(answer.reason);
-      if (answer.kind !== 'decisions') throw new TypeError(`expected decisions, not ${answer.kind}`);
-      return answer.chances;
-    });
+    const parts = (await ask(requests)).map((answer) => expectAnswer(answer, 'decisions').chances);
     const each = starts(trials).length;
     return setups.map(({ setup, weight }, at) => {
       const chances = parts.slice(at * each, (at + 1) * each).flat();
@@ -54,7 +73,33 @@ export async function studyReads(
     });
   };
   const [learn, held] = [await gather(0), await gather(trials)];
-  return studyCarrier(carrier, learn, held, limits);
+  const study = studyCarrier(carrier, learn, held, limits);
+  if (study === null) return null;
+  const guided = async (guidance: Guidance): Promise<ValuedDecisions> => {
+    const requests = setups.map(({ setup }, at): WorkerRequest => {
+      const played = held[at]!.chances.map(({ trial }) => trial);
+      return { kind: 'guided', setup, carrier, guidance, trials: played, horizon };
+    });
+    const outcomes = (await ask(requests)).flatMap((answer) => expectAnswer(answer, 'guided').outcomes);
+    return valueGuided(learn, held, outcomes);
+  };
+  const longest = study.cards.at(-1)!.list;
+  const isTaught = play.reads.some((read) => read.carrier === play.spots[carrier]?.id);
+  return {
+    ...study,
+    taught: isTaught ? await guided('taughtReads') : null,
+    byEye: await guided('eye'),
+    cardPlayed: await guided({ reads: readsOfCard(cardOfList(play, carrier, longest, study.at)) }),
+  };
+}
+
+function expectAnswer<K extends WorkerAnswer['kind']>(
+  answer: WorkerAnswer,
+  kind: K,
+): Extract<WorkerAnswer, { kind: K }> {
+  if (answer.kind === 'refused') throw new RefusedSetup(answer.reason);
+  if (answer.kind !== kind) throw new TypeError(`expected ${kind}, not ${answer.kind}`);
+  return answer as Extract<WorkerAnswer, { kind: K }>;
 }
 
 function starts(trials: number): readonly number[] {

@@ -68,7 +68,13 @@ export const addReads: AddCommand = (program, io) => {
       const foes = chosenFoes(opened.playbook, raw.against);
       io.err(levelNote(opened.playbook, conditions.level));
       const effort = effortOf(conditions);
-      const study = await gather(io, setupsOf(opened, play, foes, conditions), carrier, effort, conditions);
+      const study = await gather(
+        io,
+        setupsOf(opened, play, foes, conditions),
+        { play: written, carrier },
+        effort,
+        conditions,
+      );
       const spot = written.spots[carrier]!.id;
       if (study === null) {
         throw badUse(
@@ -144,14 +150,14 @@ function setupsOf(
 async function gather(
   io: Io,
   setups: readonly WeighedSetup[],
-  carrier: number,
+  asked: { readonly play: Play; readonly carrier: number },
   effort: ReadsEffort,
   { threads }: Conditions,
 ) {
   const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
   const progress = startProgress(io, 'Simulating');
   try {
-    return await studyReads(pool, setups, carrier, effort, {
+    return await studyReads(pool, setups, asked, effort, {
       signal: io.signal,
       onPlan: progress.plan,
       onAnswer: progress.step,

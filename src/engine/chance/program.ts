@@ -112,8 +112,7 @@ function compileScript(beats: readonly Beat[], reads: readonly Read[], spot: (id
   };
 }
 
-/** See `Script.readMates_byCarrier`. */
-export function readMates(reads: readonly CompiledRead[]): Uint8Array {
+function readMates(reads: readonly CompiledRead[]): Uint8Array {
   const mates_byCarrier = new Uint8Array(6);
   for (const read of reads) {
     for (const cue of read.cues) if ('who' in cue) mates_byCarrier[read.carrier] |= 1 << cue.who;

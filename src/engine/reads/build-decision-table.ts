@@ -1,7 +1,7 @@
 import { cueVocabulary } from './cue-vocabulary.ts';
 import type { DecisionTable } from './decision-table.ts';
-import type { CarrierChance, Outcome } from './gather-decisions.ts';
-import type { Keeping } from './learn-keeping.ts';
+import type { CarrierChance } from './gather-decisions.ts';
+import { type Keeping, worthOf } from './learn-keeping.ts';
 
 /** The table of some chances of a carrier, a ball that is still in hand being worth `keeping`. Each chance counts the same unless told otherwise. RangeError when there is none. */
 export function buildDecisionTable(
@@ -12,7 +12,6 @@ export function buildDecisionTable(
 ): DecisionTable {
   const looks = chances.flatMap((chance) => chance.looks);
   if (looks.length === 0) throw new RangeError('invalid chances: none (expected at least one)');
-  const worthOf = ({ goals, left }: Outcome): number => goals + (left === null ? 0 : keeping(left));
   const actions = looks[0].outcome_byAction.length;
   const first_byChance = new Int32Array(chances.length + 1);
   chances.forEach((chance, at) => {
@@ -24,7 +23,9 @@ export function buildDecisionTable(
     first_byChance,
     weight_byChance,
     cues_byMoment: Int32Array.from(looks, ({ cues }) => cues),
-    worth_byMomentAction: Float32Array.from(looks.flatMap((look) => look.outcome_byAction.map(worthOf))),
-    goOn_byChance: Float32Array.from(chances, ({ goOn }) => worthOf(goOn)),
+    worth_byMomentAction: Float32Array.from(
+      looks.flatMap((look) => look.outcome_byAction.map((outcome) => worthOf(outcome, keeping))),
+    ),
+    goOn_byChance: Float32Array.from(chances, ({ goOn }) => worthOf(goOn, keeping)),
   };
 }

@@ -55,3 +55,8 @@ function orderOf(play: Play, carrier: number, action: CarrierAction, at: Point):
       return { kind: 'fake', by, toward: play.spots[action.toward].id };
   }
 }
+
+/** A card as reads alone: what is done in any case is a read without a cue, the last of all. */
+export function readsOfCard({ reads, lastResort }: ReadCard): readonly Read[] {
+  return lastResort === null ? reads : [...reads, { carrier: lastResort.by, cues: [], then: lastResort }];
+}

@@ -1,5 +1,5 @@
 import { fitLeastSquares } from '../statistics/least-squares.ts';
-import type { CarrierChance } from './gather-decisions.ts';
+import type { CarrierChance, Outcome } from './gather-decisions.ts';
 
 /** Goals that a unit makes from a ball in hand with so many seconds of the penalty left. */
 export type Keeping = (left: number) => number;
@@ -24,4 +24,9 @@ export function learnKeeping(chances: readonly CarrierChance[]): Keeping {
     ridge,
   );
   return (left) => Math.max(0, base + (slope * left) / scale);
+}
+
+/** What an outcome is worth in all, goals. */
+export function worthOf({ goals, left }: Outcome, keeping: Keeping): number {
+  return goals + (left === null ? 0 : keeping(left));
 }

@@ -1,11 +1,15 @@
 import type { ChanceModel } from '../chance/model.ts';
-import { type CompiledRead, readMates, type Script } from '../chance/program.ts';
+import { compileProgram, type Script } from '../chance/program.ts';
 import { advanceTrial } from '../chance/run.ts';
 import type { ChanceState } from '../chance/state.ts';
+import type { Read } from '../offense/play.ts';
 import { beginWatched, bringTo, hasBall, type Outcome, playTo } from './gather-decisions.ts';
 
-/** By what a carrier goes while he has the ball from the play. `eye`: by the reads of the play, and by what he himself sees open. */
-export type Guidance = 'eye' | 'taughtReads' | { readonly reads: readonly CompiledRead[] };
+/**
+ * By what a carrier goes while he has the ball from the play: by the reads of the play and what he himself sees open (`eye`), by the reads
+ * of the play alone, or by others.
+ */
+export type Guidance = 'eye' | 'taughtReads' | { readonly reads: readonly Read[] };
 
 /**
  * What trials come to in which the play brings this man the ball and he goes by one guidance while he has it, in the full simulation,
@@ -40,6 +44,8 @@ export function playGuided(
   });
 }
 
-function guidedScript({ program }: ChanceModel, reads: readonly CompiledRead[]): Script {
-  return { ...program.script, reads, readMates_byCarrier: readMates(reads) };
+/** The script with these reads in the place of its own. */
+function guidedScript({ program, matchup }: ChanceModel, reads: readonly Read[]): Script {
+  const { script } = compileProgram({ ...matchup.play, reads });
+  return { ...program.script, reads: script.reads, readMates_byCarrier: script.readMates_byCarrier };
 }

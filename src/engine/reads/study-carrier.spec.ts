@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { createChanceState } from '../chance/create-state.ts';
 import { compileChance } from '../chance/model.ts';
-import { compileProgram } from '../chance/program.ts';
 import { sampleMatchup, samplePlay } from '../chance/sample-matchup.fixture.ts';
 import { schemesFor } from '../defense/schemes.ts';
-import { cardOfList } from './card-of-list.ts';
+import { cardOfList, readsOfCard } from './card-of-list.ts';
 import { carrierActions } from './carrier-actions.ts';
 import { gatherDecisions } from './gather-decisions.ts';
 import { playGuided } from './play-guided.ts';
@@ -62,12 +61,10 @@ describe('the reads of one carrier', () => {
 
   it('play out in the full simulation as the search reckoned', () => {
     const { list, goals } = study.cards[2]!;
-    const { reads, lastResort } = cardOfList(samplePlay, carrier, list, study.at);
-    const inAnyCase = lastResort === null ? [] : [{ carrier: 'P', cues: [], then: lastResort }];
-    const script = compileProgram({ ...samplePlay, reads: [...reads, ...inAnyCase] }).script.reads;
+    const reads = readsOfCard(cardOfList(samplePlay, carrier, list, study.at));
     const played = houses.flatMap(({ model, state }, at) => {
       const trials = held[at]!.chances.map(({ trial }) => trial);
-      return playGuided(model, state, carrier, { reads: script }, { trials, horizon: 8 });
+      return playGuided(model, state, carrier, { reads }, { trials, horizon: 8 });
     });
     // What is in hand after the horizon is told apart by nobody here: goals within it alone.
     const within = played.reduce((sum, each) => sum + each.goals, 0) / played.length;

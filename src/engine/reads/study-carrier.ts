@@ -5,8 +5,8 @@ import { learnJudgement, worthsByJudgement } from './best-decisions.ts';
 import { buildDecisionTable } from './build-decision-table.ts';
 import { carrierActions } from './carrier-actions.ts';
 import { chancesOf, type DecisionTable } from './decision-table.ts';
-import type { CarrierChance } from './gather-decisions.ts';
-import { type Keeping, learnKeeping } from './learn-keeping.ts';
+import type { CarrierChance, Outcome } from './gather-decisions.ts';
+import { type Keeping, learnKeeping, worthOf } from './learn-keeping.ts';
 import { numbersOf } from './numbers-of-looks.ts';
 import { type RuleList, worthsUnder } from './rule-list.ts';
 import { type SearchLimits, searchRuleLists } from './search-rule-lists.ts';
@@ -109,8 +109,11 @@ const leastChances = 40;
 function tableOf(carrier: number, gathered: readonly SchemeChances[], keeping: Keeping): DecisionTable | null {
   const chances = allChances(gathered);
   if (chances.length < leastChances) return null;
-  const weights = gathered.flatMap((one) => one.chances.map(() => one.weight / one.trials));
-  return buildDecisionTable(carrier, chances, keeping, Float64Array.from(weights));
+  return buildDecisionTable(carrier, chances, keeping, weightsOf(gathered));
+}
+
+function weightsOf(gathered: readonly SchemeChances[]): Float64Array {
+  return Float64Array.from(gathered.flatMap((one) => one.chances.map(() => one.weight / one.trials)));
 }
 
 function allChances(gathered: readonly SchemeChances[]): readonly CarrierChance[] {
@@ -147,4 +150,29 @@ function measureIn(table: DecisionTable, weights: Float64Array, from = 0, to = c
     gain: goals(worths.map((worth, chance) => worth - table.goOn_byChance[chance])),
   });
   return { goals, decisions };
+}
+
+/**
+ * What a carrier's chances come to when he goes by another guidance in them, as `studyCarrier` counts it: `outcomes` are those of
+ * `playGuided`, one for each held chance in their order. RangeError when there are more or fewer.
+ */
+export function valueGuided(
+  learn: readonly SchemeChances[],
+  held: readonly SchemeChances[],
+  outcomes: readonly Outcome[],
+): ValuedDecisions {
+  const keeping = learnKeeping(allChances(learn));
+  const alone = allChances(held).map(({ goOn }) => worthOf(goOn, keeping));
+  if (alone.length !== outcomes.length) {
+    throw new RangeError(`invalid outcomes: ${outcomes.length} (expected ${alone.length})`);
+  }
+  const worths = outcomes.map((outcome) => worthOf(outcome, keeping));
+  const weights = weightsOf(held);
+  return {
+    goals: weightedMeanInterval(worths, weights),
+    gain: weightedMeanInterval(
+      worths.map((worth, at) => worth - alone[at]),
+      weights,
+    ),
+  };
 }
