@@ -22,9 +22,9 @@ describe('what the field shows', () => {
   });
 
   it('is told shortly beside its look, and with its name beside another', () => {
-    expect(shownShort(look, { kind: 'feed', from: 'X', to: 'C' })).toBe('shown: 1 of the 34 in 90');
+    expect(shownShort(look, { kind: 'feed', from: 'X', to: 'C' })).toBe('shown: one where it opens, as in 34 of 90');
     expect(shownShort(look, { kind: 'shot', from: 'TR', to: 'TR' })).toBe(
-      'shown: 1 of the 34 in 90 with the feed X to C',
+      'shown: one where the feed X to C opens, as in 34 of 90',
     );
   });
 });

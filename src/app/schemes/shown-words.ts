@@ -26,12 +26,13 @@ export function shownShort(
     case 'look': {
       const { look, among, watched } = shown;
       const isNamed = first?.from === look.from && first.to === look.to;
-      return `shown: 1 of the ${among} in ${watched}${isNamed ? '' : ` with the ${lookName(look)}`}`;
+      const open = isNamed ? 'it opens' : `the ${lookName(look)} opens`;
+      return `shown: one where ${open}, as in ${among} of ${watched}`;
     }
     case 'throw':
-      return `shown: 1 of the ${shown.among} in ${shown.watched} that come to ${shown.from} to ${shown.to}`;
+      return `shown: one that comes to the pass ${shown.from} to ${shown.to}, as in ${shown.among} of ${shown.watched}`;
     case 'first':
-      return `shown: the first of ${shown.watched}`;
+      return `shown: the first of ${shown.watched}; the play throws in none`;
   }
 }
 
