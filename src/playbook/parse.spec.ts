@@ -155,7 +155,7 @@ const cases: readonly Case[] = [
   { name: 'a read during an unknown beat', edit: (d) => (play(d).reads[0].during = 'five'), code: 'beat-unknown', path: 'plays[0].reads[0].during', says: 'one, two, three, four' },
 
   // What a play cannot do.
-  { name: 'no beat on start', edit: (d) => (beat(d, 0).on = 'catch TR'), code: 'start-missing', path: 'plays[0].beats[0].on', says: /No step begins on "start".*TR has the ball already.*"one" looks like it/ },
+  { name: 'no beat on start', edit: (d) => (beat(d, 0).on = 'catch TR'), code: 'start-missing', path: 'plays[0].beats[0].on', says: /No step starts when the set is up.*TR has the ball already.*Let "one" start then/ },
   { name: 'a first pass to the wrong man', edit: (d) => (beat(d, 0).do = ['TR pass WR']), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: /throws it to TL \("one" throws to WR\).*cannot start either: "three", "four"/ },
   { name: 'a trigger that names the wrong man', edit: (d) => (beat(d, 1).on = 'catch X'), code: 'beat-never-starts', path: 'plays[0].beats[1].on', says: 'cannot start either: "three", "four"' },
   { name: 'a catch that nobody throws', edit: (d) => (beat(d, 3).on = 'catch WR'), code: 'beat-never-starts', path: 'plays[0].beats[3].on', says: 'throws it to WR' },

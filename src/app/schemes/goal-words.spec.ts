@@ -28,7 +28,7 @@ describe('goals per chance', () => {
   it.each([
     [0.03, 0.01, 0.05, 'the set alone .24; the play adds +.03 (.01 to .05)'],
     [-0.04, -0.06, -0.02, 'the set alone .31; the play costs .04 (.02 to .06)'],
-    [0.01, -0.02, 0.04, 'the set alone .26; the play makes +.01 (−.02 to +.04), no sure difference'],
+    [0.01, -0.02, 0.04, 'the set alone .26; the play changes it by +.01 (−.02 to +.04), no sure difference'],
   ])('of a play at .27 that makes %d (%d to %d) more than its set are told as %s', (mean, low, high, text) => {
     expect(setAloneText({ mean: 0.27, low: 0.25, high: 0.29 }, { mean, low, high })).toBe(text);
   });

@@ -41,7 +41,7 @@ function addsText(difference: Interval): string {
     case 'down':
       return `costs ${goalsText(-mean)} (${goalsText(-high)} to ${goalsText(-low)})`;
     default:
-      return `makes ${differenceText(difference)}, no sure difference`;
+      return `changes it by ${differenceText(difference)}, no sure difference`;
   }
 }
 

@@ -32,9 +32,10 @@ export function OverallLine({
           </span>
           {overall.change !== null && <Change difference={overall.change.difference} coarse={overall.coarse} />}
           {overall.overSetAlone !== null && (
-            <span className={styles.quiet} title={setAloneExplained}>
-              {setAloneText(overall.goals, overall.overSetAlone.difference)}
-            </span>
+            <details className={styles.quiet}>
+              <summary>{setAloneText(overall.goals, overall.overSetAlone.difference)}</summary>
+              {setAloneExplained}
+            </details>
           )}
         </>
       )}

@@ -29,10 +29,10 @@ describe('the words of a line-up', () => {
   });
 
   it.each([
-    [4.5, 'Costs 4.5 points.'],
-    [1, 'Costs 1 point.'],
-    [0.04, 'Costs nothing.'],
-    [-0.04, 'Costs nothing.'],
+    [4.5, '4.5 points of fit less.'],
+    [1, '1 point of fit less.'],
+    [0.04, 'As good a fit.'],
+    [-0.04, 'As good a fit.'],
     [undefined, 'No six are left.'],
   ])('tell a loss of %s', (loss, text) => expect(lossText(loss)).toBe(text));
 

@@ -29,8 +29,8 @@ export function pointsText(points: number): string {
 export function lossText(loss: number | undefined): string {
   if (loss === undefined) return 'No six are left.';
   const rounded = Math.round(loss * 10) / 10;
-  if (rounded > 0) return `Costs ${pointsText(rounded)}.`;
-  if (rounded === 0) return 'Costs nothing.';
+  if (rounded > 0) return `${pointsText(rounded)} of fit less.`;
+  if (rounded === 0) return 'As good a fit.';
   return `Gains ${pointsText(-rounded)}: without him a better six is free of what the depth order fixes.`;
 }
 

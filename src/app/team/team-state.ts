@@ -16,7 +16,7 @@ interface TeamState {
   readonly units: Units;
   /** Row whose man is open in the panel. */
   readonly open: string | undefined;
-  /** Play whose spots are filled; the first one when undefined. */
+  /** Play whose spots are filled; the one that was worked on last when undefined. */
   readonly play: string | undefined;
   /** What stands in cells that cannot be read yet, by `draftKey`: nothing that was typed is lost. */
   readonly drafts: Readonly<Record<string, string>>;

@@ -8,6 +8,7 @@ import {
   type SideLineUp,
   toEnginePlay,
 } from '../../playbook/index.ts';
+import { useScreen } from '../play/screen-state.ts';
 import { useTeam } from './team-state.ts';
 
 /** The chosen play with its best six for both sides; undefined when the playbook has no play. */
@@ -23,7 +24,10 @@ export interface ChosenLineUps {
 }
 
 export function useLineUps(playbook: Playbook): ChosenLineUps | undefined {
-  const chosen = useTeam((state) => state.play);
+  const here = useTeam((state) => state.play);
+  // Until another is chosen here, the play that the coach has just worked on.
+  const worked = useScreen((state) => state.play);
+  const chosen = here ?? worked;
   return useMemo(() => {
     const current = playbook.plays.filter(({ archived }) => archived !== true);
     const play = playbook.plays.find(({ id }) => id === chosen) ?? current[0] ?? playbook.plays[0];

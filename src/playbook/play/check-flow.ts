@@ -118,7 +118,7 @@ function tellStuck(
   add(
     'start-missing',
     here,
-    `No step begins on "start", so the play never begins.${why} Give the opening step "on": "start"; "${beat.id}" looks like it.`,
+    `No step starts when the set is up, so the play never begins.${why} Let "${beat.id}" start then ("on": "start"): it looks like the opening step.`,
   );
 }
 
