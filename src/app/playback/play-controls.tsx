@@ -2,6 +2,7 @@ import { Pause, Play, Repeat, StepBack, StepForward } from 'lucide-react';
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
+import { clockText } from './clock-text.ts';
 import styles from './play-controls.module.css';
 import type { Player } from './player.ts';
 import { nearestMark, seek, speeds } from './playhead.ts';
@@ -80,9 +81,9 @@ function Scrubber({ player }: { readonly player: Player }): ReactNode {
         slider.current.min = String(from);
         slider.current.max = String(to);
         slider.current.value = String(shown);
-        slider.current.setAttribute('aria-valuetext', `${shown.toFixed(1)} of ${to.toFixed(1)} seconds`);
+        slider.current.setAttribute('aria-valuetext', `${clockText(shown)} of ${clockText(to)} seconds`);
       }
-      if (clock.current !== null) clock.current.textContent = `${shown.toFixed(1)} s`;
+      if (clock.current !== null) clock.current.textContent = `${clockText(shown)} s`;
     };
     show();
     return player.onFrame(show);
