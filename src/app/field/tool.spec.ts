@@ -157,6 +157,14 @@ describe('with a verb chosen', () => {
     expect(hand(2).choose('TL', 'hold').orders()).toEqual([{ kind: 'tell', by: 'TL', verb: 'hold' }]);
   });
 
+  it('its verb chosen again gives it up, and another verb takes its place', () => {
+    const givenUp = hand(2).choose('C', 'pick').tap(3, 9).choose('C', 'pick');
+    expect(givenUp.tool()).toEqual(idleTool);
+    expect(givenUp.tap(7, 14).orders()).toEqual([]);
+    expect(hand(2).choose('C', 'pick').choose('C', 'pop').tool()).toMatchObject({ kind: 'aiming', verb: 'pop' });
+    expect(hand(2).choose('TL', 'hold').choose('TL', 'hold').orders()).toHaveLength(2);
+  });
+
   it('Escape gives it up', () => {
     expect(hand(2).choose('C', 'pick').tap(3, 9).cancel().tap(7, 14).orders()).toEqual([]);
   });

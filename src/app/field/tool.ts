@@ -68,7 +68,7 @@ export function nextTool(tool: Tool, event: ToolEvent, field: FieldStep): ToolAn
     case 'cancel':
       return { tool: idleTool };
     case 'choose':
-      return choose(event.by, event.verb);
+      return choose(tool, event.by, event.verb);
     case 'down':
       return tool.kind === 'aiming' ? { tool: { ...tool, at: event.at, byKeys: false } } : press(event, field);
     case 'move':
@@ -99,7 +99,9 @@ export function aimMark(tool: Tool, field: FieldStep): AimMark | undefined {
   return wantsPlace && at !== undefined ? { by, verb, at, isMoved: tool.at !== undefined } : undefined;
 }
 
-function choose(by: SpotId, verb: Verb): ToolAnswer {
+// A verb that waits for its aim is given up by the same button: a finger has no Escape.
+function choose(tool: Tool, by: SpotId, verb: Verb): ToolAnswer {
+  if (tool.kind === 'aiming' && tool.by === by && tool.verb === verb) return { tool: idleTool };
   if (aimOf[verb] === 'nothing') return { tool: idleTool, order: { kind: 'tell', by, verb } };
   return { tool: { kind: 'aiming', by, verb, place: undefined, at: undefined, byKeys: false } };
 }

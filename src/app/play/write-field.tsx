@@ -3,13 +3,14 @@ import type { Play, Point } from '../../engine/index.ts';
 import type { PlayEntry } from '../../playbook/index.ts';
 import { type FieldMarkings, playScene, stepMarks, type View, viewAround } from '../../render/index.ts';
 import { FieldEditor } from '../field/field-editor.tsx';
-import { aimOf, type FieldOrder, type Verb } from '../field/field-order.ts';
+import { aimOf, type FieldOrder } from '../field/field-order.ts';
 import { fieldStep, type Grip } from '../field/grips.ts';
 import { orderEdit } from '../field/order-edit.ts';
 import { orderReadout } from '../field/order-readout.ts';
 import { exactOrder, type SnappedOrder, snapGroundOfStep, snapOrder } from '../field/snap-order.ts';
 import { type AimMark, aimMark, idleTool, nextTool, pendingOrder, type Tool, type ToolEvent } from '../field/tool.ts';
 import { useLook } from '../look/look.ts';
+import { useMedia } from '../look/use-media.ts';
 import { useScreen } from './screen-state.ts';
 import { ofScript, stepOfBeat } from './script-step.ts';
 import { useIsNarrow } from './use-is-narrow.ts';
@@ -37,6 +38,7 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
   const [reach, setReach] = useState(0);
   const shown = useMemo(() => fieldStep(play, step), [play, step]);
   const isNarrow = useIsNarrow();
+  const byFinger = useMedia('(pointer: coarse)');
   const view = useMemo(() => viewOf(play, step === 0 && !isNarrow), [play, step, isNarrow]);
 
   const snapGround = useMemo(() => snapGroundOfStep(editor.lines, shown), [editor.lines, shown]);
@@ -150,7 +152,9 @@ export function WriteField({ editor, play, field, onPending }: WriteFieldProps):
         <p className={styles.hint} aria-live="polite">
           {marked !== undefined && mark !== undefined
             ? markHint(mark, readout?.lines ?? [])
-            : hintFor(tool, selected, shown.beat !== undefined, hasBall)}
+            : tool.kind === 'aiming'
+              ? aimHint(tool, byFinger)
+              : hintFor(selected, shown.beat !== undefined, hasBall)}
         </p>
       </div>
     </div>
@@ -204,8 +208,7 @@ function orderLabel(order: FieldOrder): string {
   }
 }
 
-function hintFor(tool: Tool, selected: string | undefined, inStep: boolean, hasBall: boolean): string {
-  if (tool.kind === 'aiming') return aimHint(tool.by, tool.verb, tool.place !== undefined);
+function hintFor(selected: string | undefined, inStep: boolean, hasBall: boolean): string {
   if (!inStep) return 'Drag a man to where he stands. Then choose a step to say what happens.';
   if (selected === undefined) return 'Drag the ball to a man to pass, a man to send him. Tap a man for more.';
   return hasBall
@@ -218,14 +221,15 @@ function markHint({ by, verb }: AimMark, lines: readonly string[]): string {
   return `${by} ${verb}: ${lines.filter((line) => line !== '').join(', ')}. Enter takes this place, Escape gives it up.`;
 }
 
-function aimHint(by: string, verb: Verb, hasPlace: boolean): string {
+function aimHint({ by, verb, place }: Extract<Tool, { kind: 'aiming' }>, byFinger: boolean): string {
+  const giveUp = byFinger ? `Tap ${verb} again to give it up.` : 'Escape gives it up.';
   if (aimOf[verb] === 'placeAndMan')
-    return hasPlace
-      ? 'Now tap the man whose defender is picked.'
-      : 'Tap the man whose defender is picked, or first where to stand. Escape gives it up.';
-  return aimOf[verb] === 'man'
-    ? `Tap the man: ${by} ${verb} to whom? Escape gives it up.`
-    : `Tap the place, or move the mark with the arrow keys: ${by} ${verb} to where? Escape gives it up.`;
+    return place === undefined
+      ? `Tap the man whose defender is picked, or first where to stand. ${giveUp}`
+      : `Now tap the man whose defender is picked. ${giveUp}`;
+  if (aimOf[verb] === 'man') return `Tap the man: ${by} ${verb} to whom? ${giveUp}`;
+  const means = byFinger ? 'Tap the place' : 'Tap the place, or move the mark with the arrow keys';
+  return `${means}: ${by} ${verb} to where? ${giveUp}`;
 }
 
 function exhaustive(value: never): never {
