@@ -3,6 +3,9 @@ import { demoPlaybook, type Playbook, serializePlaybook } from '../../src/playbo
 import { type Edit, measureEdits } from './measure-edits.ts';
 import { keepRecords } from './page-record.ts';
 
+/** Milliseconds in which the answers of the play that is opened become narrow, as before a drag of the demo. */
+const settling = 5_000;
+
 /** Opens a playbook of so many plays as a coach would, from a file, and drags men of one of them about. */
 export async function measureManyPlays(
   browser: Browser,
@@ -24,6 +27,7 @@ export async function measureManyPlays(
   await page.getByRole('button', { name: 'Open it in place of mine' }).click();
   await page.goto(`${address}#/play/${big.plays[Math.floor(plays / 2)]!.id}`);
   await page.locator('main svg [role=button][aria-pressed]').first().waitFor();
+  await page.waitForTimeout(settling);
   const edits = await measureEdits(page, drags);
   await context.close();
   return edits;

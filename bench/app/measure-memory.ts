@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
+import { keepPlaying } from './measure-playback.ts';
 
 /** Bytes of the page's own heap after a collection, at the start and after each minute of looped playback. */
 export async function measureMemory(page: Page, minutes: number): Promise<readonly number[]> {
+  await keepPlaying(page);
   const session = await page.context().newCDPSession(page);
   const heap = async () => {
     await session.send('HeapProfiler.collectGarbage');

@@ -34,7 +34,7 @@ export async function measurePlayback(page: Page, seconds: number): Promise<Play
 }
 
 /** Presses what a coach would press: play, and begin again at the end. */
-async function keepPlaying(page: Page): Promise<void> {
+export async function keepPlaying(page: Page): Promise<void> {
   const controls = page.getByRole('group', { name: 'Playing' });
   const again = controls.getByRole('button', { name: 'Begin again at the end' });
   if ((await again.getAttribute('aria-pressed')) !== 'true') await again.click();
