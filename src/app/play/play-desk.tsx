@@ -1,5 +1,5 @@
 import { lazy, type ReactNode, Suspense, useCallback, useMemo, useState } from 'react';
-import type { Play } from '../../engine/index.ts';
+import type { Play, Read } from '../../engine/index.ts';
 import {
   addBeatAfter,
   addLastTen,
@@ -43,6 +43,7 @@ import { StepPanel } from './step-panel.tsx';
 import { useIsNarrow } from './use-is-narrow.ts';
 import { useLiveAsk } from './use-live-ask.ts';
 import type { PlayEditor } from './use-play-editor.ts';
+import { useStageInView } from './use-stage-in-view.ts';
 import { useTempoChart } from './use-tempo-chart.ts';
 import { WriteField } from './write-field.tsx';
 
@@ -60,6 +61,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   const screen = useScreen();
   const { step, mode, scheme, side, layers, change } = screen;
   const isNarrow = useIsNarrow();
+  const { stage, bring } = useStageInView();
   const palette = useLook((state) => state.shown);
   const [pending, setPending] = useState<PlayEntry>();
   const [picking, setPicking] = useState(false);
@@ -100,10 +102,9 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
     const made = editor.apply('add a step', (entry, ground) => addBeatAfter(entry, ground, after));
     if (made !== undefined) change({ step: (beat === undefined ? beats.length : step) + 1, mode: 'write' });
   };
-  const teach = (look: LookAnswer): void => {
-    const read = readOfLook(look, beatAt(chart, look.opens));
-    editor.apply(`teach ${look.from} a read`, (entry, ground) => addRead(entry, ground, 'main', read));
-  };
+  const asRead = (look: LookAnswer): Read => readOfLook(look, beatAt(chart, look.opens));
+  const teach = (read: Read): boolean =>
+    editor.apply(`teach ${read.carrier} a read`, (entry, ground) => addRead(entry, ground, 'main', read)) !== undefined;
   const chooseScript = (script: ScriptName): void => {
     if (script === 'lastTen' && play.lastTen === undefined) {
       if (editor.apply('give the last ten seconds steps of their own', (entry) => addLastTen(entry)) === undefined)
@@ -140,7 +141,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
   };
   return (
     <div className={styles.desk}>
-      <section className={styles.stage} aria-label="The field">
+      <section ref={stage} className={styles.stage} aria-label="The field">
         {mode === 'watch' && screen.trial !== undefined && (
           <p className={styles.trial}>
             {screen.trial.words}
@@ -180,7 +181,14 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
       </section>
       <aside className={styles.panel} aria-label={mode === 'write' ? 'This step in words' : 'What comes open'}>
         {mode === 'watch' && answer !== undefined && (
-          <LookList answer={answer} name={schemeNames[answer.scheme] ?? answer.scheme} onTeach={teach} />
+          <LookList
+            answer={answer}
+            name={schemeNames[answer.scheme] ?? answer.scheme}
+            reads={play.reads}
+            asRead={asRead}
+            onTeach={teach}
+            onWatch={bring}
+          />
         )}
         {mode === 'write' && beat !== undefined && <StepPanel editor={editor} play={shownPlay} beat={beat} />}
         {mode === 'write' && beat === undefined && <SetPanel editor={editor} play={play} />}
@@ -191,6 +199,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           palette={palette}
           names={schemeNames}
           onPick={useCallback(() => setPicking(true), [])}
+          onWatch={bring}
         />
       </section>
       {isNarrow && mode === 'write' && (

@@ -1,30 +1,45 @@
-import type { ReactNode } from 'react';
-import type { LookReport, OwnThrowReport } from '../../engine/index.ts';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import type { LookReport, OwnThrowReport, Read } from '../../engine/index.ts';
 import { lookName, lookSentence } from '../../render/index.ts';
 import type { LookAnswer, SchemeAnswer } from '../answers/answers-snapshot.ts';
 import { Button } from '../controls/button.tsx';
 import { useScreen, type WatchedTrial } from '../play/screen-state.ts';
+import { clockText } from '../playback/clock-text.ts';
 import { goalsText, setAloneText, sureness } from './goal-words.ts';
 import styles from './look-list.module.css';
 import { originSentence } from './origin-words.ts';
 import { shownSentence } from './shown-words.ts';
+import { isSameRead, taughtAs } from './taught-read.ts';
 import { useGoalOrigins } from './use-goal-origins.ts';
 
 export interface LookListProps {
   readonly answer: SchemeAnswer;
   readonly name: string;
-  /** The look becomes a read of the man who has the ball then. */
-  readonly onTeach: (look: LookAnswer) => void;
+  /** What the play's men have been taught to look for. */
+  readonly reads: readonly Read[];
+  /** What a look is as a read of the man who has the ball then. */
+  readonly asRead: (look: LookAnswer) => Read;
+  /** Adds the read to the play; false when that is refused. */
+  readonly onTeach: (read: Read) => boolean;
+  /** Told when one is to be watched on the large field. */
+  readonly onWatch: () => void;
 }
 
 /** What comes open against one scheme, best first, each with one of the trials in which it did. */
-export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
+export function LookList({ answer, name, reads, asRead, onTeach, onWatch }: LookListProps): ReactNode {
   const { looks, watched, goals, overSetAlone, shown: choice } = answer;
   const change = useScreen((state) => state.change);
   const hasOwnTrial = useScreen((state) => state.trial !== undefined);
+  const [last, setLast] = useState<Read>();
+  const teach = (read: Read): void => setLast(onTeach(read) ? read : undefined);
+  const rows = looks.slice(0, shownLooks).map((look) => ({ look, read: asRead(look) }));
+  const isSaidInRow = rows.some(({ read }) => isSameRead(read, last));
   const origins = useGoalOrigins(answer);
   const from = origins === undefined ? undefined : originSentence(origins, looks.length > 0);
-  const show = (trial: WatchedTrial): void => change({ trial, mode: 'watch' });
+  const show = (trial: WatchedTrial): void => {
+    change({ trial, mode: 'watch' });
+    onWatch();
+  };
   return (
     <section className={styles.looks} aria-label={`What comes open against ${name}`}>
       <p>{sentenceOf(answer, name)}</p>
@@ -35,15 +50,22 @@ export function LookList({ answer, name, onTeach }: LookListProps): ReactNode {
         </p>
       )}
       {from !== undefined && <p className={styles.quiet}>{from}</p>}
+      {/* Seen only while no row says it: what is taught may come open no more. */}
+      <p role="status" className={last === undefined || isSaidInRow ? 'spoken' : styles.quiet}>
+        {last !== undefined && taughtWords(last, reads, true)}
+      </p>
       {looks.length > 0 && (
         <ol className={styles.list}>
-          {looks.slice(0, shownLooks).map((look) => (
+          {rows.map(({ look, read }) => (
             <LookRow
               key={`${look.kind} ${look.from} ${look.to}`}
               look={look}
               watched={watched}
               onShow={show}
-              onTeach={onTeach}
+              read={read}
+              reads={reads}
+              isLast={isSameRead(read, last)}
+              onTeach={teach}
             />
           ))}
         </ol>
@@ -104,12 +126,18 @@ function LookRow({
   look,
   watched,
   onShow,
+  read,
+  reads,
+  isLast,
   onTeach,
 }: {
   readonly look: LookAnswer;
   readonly watched: number;
   readonly onShow: (trial: WatchedTrial) => void;
-  readonly onTeach: (look: LookAnswer) => void;
+  readonly read: Read;
+  readonly reads: readonly Read[];
+  readonly isLast: boolean;
+  readonly onTeach: (read: Read) => void;
 }): ReactNode {
   const [one] = look.seenIn;
   const caught = look.kind === 'shot' ? '' : `, ${Math.round(100 * look.completion)} % caught`;
@@ -126,8 +154,8 @@ function LookRow({
         )}
       </span>
       <span className={styles.facts}>
-        opens in {Math.round(100 * look.share)} % ({Math.round(look.share * watched)}), at {look.opens.toFixed(1)} s for{' '}
-        {Math.max(0, look.closes - look.opens).toFixed(1)} s{caught}
+        opens in {Math.round(100 * look.share)} % ({Math.round(look.share * watched)}), at {clockText(look.opens)} s for{' '}
+        {clockText(Math.max(0, look.closes - look.opens))} s{caught}
       </span>
       <span className={styles.does}>
         {one !== undefined && (
@@ -135,16 +163,56 @@ function LookRow({
             Show me
           </Button>
         )}
-        <Button tone="plain" aria-label={`Teach it as a read: ${lookName(look)}`} onClick={() => onTeach(look)}>
-          Teach it
-        </Button>
+        <TeachIt look={look} read={read} reads={reads} isLast={isLast} onTeach={onTeach} />
       </span>
     </li>
   );
 }
 
+/** Offers the look as a read while its man has not been taught it; then says which of his it is, and who just taught it how to take it back. */
+function TeachIt({
+  look,
+  read,
+  reads,
+  isLast,
+  onTeach,
+}: {
+  readonly look: LookAnswer;
+  readonly read: Read;
+  readonly reads: readonly Read[];
+  /** It is the one that was taught last here. */
+  readonly isLast: boolean;
+  readonly onTeach: (read: Read) => void;
+}): ReactNode {
+  const said = useRef<HTMLSpanElement>(null);
+  const words = taughtWords(read, reads, isLast);
+  const isAwaited = words !== undefined && isLast;
+  // The button that had the focus is gone, perhaps with the whole list for a moment: what is said in its place has it then.
+  useEffect(() => {
+    if (isAwaited && document.activeElement === document.body) said.current?.focus({ preventScroll: true });
+  }, [isAwaited]);
+  if (words === undefined)
+    return (
+      <Button tone="plain" aria-label={`Teach it as a read: ${lookName(look)}`} onClick={() => onTeach(read)}>
+        Teach it
+      </Button>
+    );
+  return (
+    <span ref={said} className={styles.taught} tabIndex={-1}>
+      {words}
+    </span>
+  );
+}
+
+/** That a read is taught, and as which of its man's; undefined when it is not. */
+function taughtWords(read: Read, reads: readonly Read[], isLast: boolean): string | undefined {
+  const place = taughtAs(read, reads);
+  if (place === undefined) return undefined;
+  return `taught: ${read.carrier}\u2019s read ${place}${isLast ? '; Undo takes it back' : ''}`;
+}
+
 function showing(look: LookAnswer, one: LookAnswer['seenIn'][number]): WatchedTrial {
-  const words = `Trial ${one.trial + 1}: the ${lookName(look)} opens at ${one.opens.toFixed(1)} s.`;
+  const words = `Trial ${one.trial + 1}: the ${lookName(look)} opens at ${clockText(one.opens)} s.`;
   return { of: 'script', trial: one.trial, from: one.opens - before, until: one.opens + shown, words };
 }
 

@@ -35,14 +35,22 @@ export interface SchemesPaneProps {
   readonly names: Readonly<Record<string, string>>;
   /** Opens the list from which the schemes are chosen. */
   readonly onPick: () => void;
+  /** Told when a scheme is chosen to be watched on the large field. */
+  readonly onWatch: () => void;
 }
 
 /** The play against every chosen scheme at once, in step with one playhead. */
-export function SchemesPane({ field, palette, names, onPick }: SchemesPaneProps): ReactNode {
+export function SchemesPane({ field, palette, names, onPick, onWatch }: SchemesPaneProps): ReactNode {
   const { schemes, overall, failure } = useAnswers();
   const { scheme: chosen, mode, change } = useScreen();
   const ground = useMemo(() => watchField(field, { view: smallView, size: 'small' }), [field]);
-  const choose = useCallback((scheme: string) => change({ scheme, mode: 'watch', trial: undefined }), [change]);
+  const choose = useCallback(
+    (scheme: string) => {
+      change({ scheme, mode: 'watch', trial: undefined });
+      onWatch();
+    },
+    [change, onWatch],
+  );
   return (
     <div className={styles.pane}>
       <h2 className="spoken">Against the schemes</h2>
