@@ -68,3 +68,55 @@ browserTest('a play is written with a finger on a phone', wholeTask, async ({ vi
     { id: 'step-1', on: 'start', do: ['TR pass TL'] },
   ]);
 });
+
+browserTest('what is asked for below the field comes into sight on a phone', wholeTask, async ({ visit, address }) => {
+  const { page } = await visit({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  await page.goto(address);
+  await answersOnce(page, (all) => all.length === 9);
+  const stage = page.getByRole('region', { name: 'The field' });
+  const stageTop = () => stage.evaluate((one) => Math.round(one.getBoundingClientRect().top));
+  const isOnTop = (top: number) => top >= 0 && top < 100;
+
+  // What a verb waits for is given up by its own button.
+  await step(page, /down/).tap();
+  await page.getByRole('button', { name: /^TR,/ }).tap();
+  const pop = page.getByRole('group', { name: 'Tell TR to' }).getByRole('button', { name: 'pop' });
+  await pop.tap();
+  await page.getByText('Tap pop again to give it up.').waitFor();
+  await pop.tap();
+  await page.getByText('Tap pop again to give it up.').waitFor({ state: 'hidden' });
+
+  // The steps are not behind the line at the foot.
+  const steps = await page.getByRole('group', { name: 'Steps of the play' }).boundingBox();
+  const covers = await page.evaluate(
+    ([x, y]) => document.elementFromPoint(x!, y!)?.closest('[aria-label="Steps of the play"]') === null,
+    [steps!.x + 40, steps!.y + steps!.height - 4],
+  );
+  expect(covers).toBe(false);
+
+  const card = page
+    .getByRole('region', { name: 'Against the schemes' })
+    .getByRole('button', { name: /goals a chance.*first look/ })
+    .first();
+  await card.tap();
+  await seenOnce(page, stageTop, isOnTop);
+  expect(await card.evaluate((one) => one === document.activeElement)).toBe(true);
+
+  const shows = page.getByRole('button', { name: /^Show me one: / }).first();
+  await shows.tap();
+  await seenOnce(page, stageTop, isOnTop);
+
+  const teach = page.getByRole('button', { name: /^Teach it as a read: / }).first();
+  const name = await teach.getAttribute('aria-label');
+  await teach.tap();
+  await page
+    .getByText(/^taught: \w+\u2019s read \d+; Undo takes it back$/)
+    .first()
+    .waitFor();
+  await seenOnce(
+    page,
+    () => page.getByRole('button', { name: name!, exact: true }).count(),
+    (offered) => offered === 0,
+  );
+  await expectAccessible(page);
+});
