@@ -107,7 +107,8 @@ function MomentWords({ shown, player }: { readonly shown: ShownTrial; readonly p
     return player.onChange(say);
   }, [shown, player]);
   return (
-    <p className={styles.words} aria-live="polite">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
+    <p className={styles.words} aria-live="polite" tabIndex={0}>
       {words}
     </p>
   );
