@@ -200,6 +200,7 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
           names={schemeNames}
           onPick={useCallback(() => setPicking(true), [])}
           onWatch={bring}
+          isOld={!editor.reading.isWhole}
         />
       </section>
       {isNarrow && mode === 'write' && (

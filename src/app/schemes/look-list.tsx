@@ -109,7 +109,7 @@ function ownWords({ reached, share, completion, asked }: OwnThrowReport): string
   const whole = (value: number): string => `${Math.round(100 * value)}\u00a0%`;
   const whose = asked === 'read' ? 'a read; ' : '';
   if (reached === 0) return `${whose}the play never comes to it`;
-  const caught = completion === null ? '' : `, caught ${whole(completion)} at best`;
+  const caught = completion === null ? '' : `, at its best moment caught in ${whole(completion)}`;
   // Passes that only bring the ball round are never better than going on: that they are no look is no news.
   const look = share === 0 ? '' : `, worth more than going on in ${whole(share)}`;
   return `${whose}comes to it in ${whole(reached)}${caught}${look}`;

@@ -37,10 +37,12 @@ export interface SchemesPaneProps {
   readonly onPick: () => void;
   /** Told when a scheme is chosen to be watched on the large field. */
   readonly onWatch: () => void;
+  /** The play as it stands cannot be played: what is shown is still that of the play before. */
+  readonly isOld: boolean;
 }
 
 /** The play against every chosen scheme at once, in step with one playhead. */
-export function SchemesPane({ field, palette, names, onPick, onWatch }: SchemesPaneProps): ReactNode {
+export function SchemesPane({ field, palette, names, onPick, onWatch, isOld }: SchemesPaneProps): ReactNode {
   const { schemes, overall, failure } = useAnswers();
   const { scheme: chosen, mode, change } = useScreen();
   const ground = useMemo(() => watchField(field, { view: smallView, size: 'small' }), [field]);
@@ -54,6 +56,11 @@ export function SchemesPane({ field, palette, names, onPick, onWatch }: SchemesP
   return (
     <div className={styles.pane}>
       <h2 className="spoken">Against the schemes</h2>
+      {isOld && (
+        <p className={styles.old}>
+          These are the answers of the play as it was before: as it stands it cannot be played. Fix it, and they follow.
+        </p>
+      )}
       <OverallLine overall={overall}>
         <span className={styles.pick}>
           <Button tone="plain" onClick={onPick}>
