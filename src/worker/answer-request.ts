@@ -10,6 +10,7 @@ import {
   recordTrace,
   runTrials,
   shotHeat,
+  studyCarrier,
   traceScript,
   watchPlay,
 } from '../engine/index.ts';
@@ -41,6 +42,8 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
       const chances = gatherDecisions(model, memory, carrier, carrierActions(carrier), { ...range, horizon });
       return { kind: 'decisions', chances };
     }
+    case 'study':
+      return { kind: 'study', study: studyCarrier(request.carrier, request.learn, request.held, request.limits) };
     case 'guided':
       return { kind: 'guided', outcomes: playGuided(model, state, request.carrier, request.guidance, request) };
     case 'heat':

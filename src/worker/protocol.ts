@@ -1,6 +1,7 @@
 import type {
   Athlete,
   CarrierChance,
+  CarrierStudy,
   ForcedGoals,
   ForcedTrial,
   Guidance,
@@ -8,7 +9,9 @@ import type {
   Matchup,
   Outcome,
   Scheme,
+  SchemeChances,
   ScriptTrace,
+  SearchLimits,
   ShotHeat,
   SpotId,
   Tally,
@@ -66,6 +69,15 @@ export type WorkerRequest =
       readonly range: TrialRange;
       readonly horizon: number;
     }
+  /** What are his reads worth, by what was gathered? Some seconds of reckoning; the setup is any of those that were gathered against. */
+  | {
+      readonly kind: 'study';
+      readonly setup: TrialSetup;
+      readonly carrier: number;
+      readonly learn: readonly SchemeChances[];
+      readonly held: readonly SchemeChances[];
+      readonly limits: SearchLimits;
+    }
   /** What comes of these trials in `horizon` seconds when he goes by this guidance while he has the ball from the play? */
   | {
       readonly kind: 'guided';
@@ -100,6 +112,8 @@ export type WorkerAnswer =
   | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
   | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }
   | { readonly kind: 'decisions'; readonly chances: readonly CarrierChance[] }
+  /** `null`: the play hardly ever brings him the ball. */
+  | { readonly kind: 'study'; readonly study: CarrierStudy | null }
   | { readonly kind: 'guided'; readonly outcomes: readonly Outcome[] }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */

@@ -6,7 +6,6 @@ import {
   readsOfCard,
   type SchemeChances,
   type SearchLimits,
-  studyCarrier,
   type ValuedDecisions,
   valueGuided,
 } from '../engine/index.ts';
@@ -44,7 +43,7 @@ export interface ReadsStudy extends CarrierStudy {
 
 /**
  * Gathers what one carrier (offense index) of a play, as it is seen from the setups' side, could do against every setup and studies it; `null` when the play hardly ever brings him the
- * ball. The study itself runs here: some seconds without a pause. Rejects with a `RefusedSetup` when a setup names something that its playbook does not have.
+ * ball. Rejects with a `RefusedSetup` when a setup names something that its playbook does not have.
  */
 export async function studyReads(
   pool: TrialPool,
@@ -73,7 +72,10 @@ export async function studyReads(
     });
   };
   const [learn, held] = [await gather(0), await gather(trials)];
-  const study = studyCarrier(carrier, learn, held, limits);
+  const [first] = setups;
+  if (first === undefined) return null;
+  const [answer] = await ask([{ kind: 'study', setup: first.setup, carrier, learn, held, limits }]);
+  const { study } = expectAnswer(answer!, 'study');
   if (study === null) return null;
   const guided = async (guidance: Guidance): Promise<ValuedDecisions> => {
     const requests = setups.map(({ setup }, at): WorkerRequest => {
