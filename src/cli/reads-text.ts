@@ -6,7 +6,15 @@ import {
   type ValuedCard,
   type ValuedDecisions,
 } from '../engine/index.ts';
-import { actionWords, count, counted, perChance, percent, readWords, withInterval } from '../render/index.ts';
+import {
+  cardName,
+  keptWords,
+  perChance,
+  readCardWords,
+  readsBasisWords,
+  wayNames,
+  withInterval,
+} from '../render/index.ts';
 import type { ReadsStudy } from '../worker/index.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';
@@ -24,27 +32,24 @@ export function readsText(study: ReadsStudy, play: Play, reads: number, names: R
   ].join('\n\n');
 }
 
-function heading({ carrier, comes, learntFrom, measuredIn }: ReadsStudy, play: Play, names: ReportNames): string {
-  return wrapParagraph(
-    `${names.play}, ${play.spots[carrier]!.id} with the ball. The play brings it to him in ${percent(comes)} of man-ups. ` +
-      `Learnt from ${count(learntFrom)} of these, measured in ${count(measuredIn)} others.`,
-    tableWidth,
-  );
+function heading(study: ReadsStudy, play: Play, names: ReportNames): string {
+  const who = `${names.play}, ${play.spots[study.carrier]!.id} with the ball.`;
+  return wrapParagraph(`${who} ${readsBasisWords(study)}`, tableWidth);
 }
 
 function waysTable({ goOn, best, cards, taught, byEye, cardPlayed }: ReadsStudy): string {
   const way = (name: string, { goals, gain }: ValuedDecisions) => [name, withInterval(goals), gainText(gain)];
   const rows = [
-    ['leaves it to the play', withInterval(goOn), ''],
-    ...(taught === null ? [] : [way("by the play's own reads", taught)]),
-    way('by eye', byEye),
+    [wayNames.goOn, withInterval(goOn), ''],
+    ...(taught === null ? [] : [way(wayNames.taught, taught)]),
+    way(wayNames.byEye, byEye),
     ...cards.map(({ goals, gain, list }, reads) => [
-      list.rules.length < reads ? `a card of ${counted(reads, 'read')} is no better` : cardName(reads),
+      cardName(reads, list.rules.length),
       withInterval(goals),
       gainText(gain),
     ]),
-    way('the longest card, played in full', cardPlayed),
-    way('the best decisions that are known', best),
+    way(wayNames.cardPlayed, cardPlayed),
+    way(wayNames.best, best),
   ];
   return formatTable(
     [
@@ -54,10 +59,6 @@ function waysTable({ goOn, best, cards, taught, byEye, cardPlayed }: ReadsStudy)
     ],
     rows,
   );
-}
-
-function cardName(reads: number): string {
-  return reads === 0 ? 'one thing in any case' : `a card of ${counted(reads, 'read')}`;
 }
 
 /** "+0.03 (0.01 to 0.05)". */
@@ -70,26 +71,16 @@ function gainText({ mean, low, high }: Interval): string {
 const smallest = 0.005;
 
 /** The card as it is said to a player. */
-function cardText({ reads, lastResort }: ReadCard, carrier: string): string {
-  const lines = reads.map((read, at) => `${at + 1}. ${sentence(readWords(read))}`);
-  const last = lastResort === null ? `${carrier} goes on with the play` : actionWords(lastResort);
-  const otherwise = reads.length === 0 ? sentence(last) : `Otherwise ${last}.`;
+function cardText(card: ReadCard, carrier: string): string {
+  const { reads, otherwise } = readCardWords(card, carrier);
+  const lines = reads.map((read, at) => `${at + 1}. ${read}`);
   return [...lines, otherwise].map((line) => wrapParagraph(line, tableWidth)).join('\n');
 }
 
-function sentence(clause: string): string {
-  return `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
-}
-
 function keptSentence({ best }: ReadsStudy, card: ValuedCard): string {
-  if (best.gain.low < smallest) {
-    return (
-      'The best decisions that are known bring hardly more than the play here, or no more than luck would: there is little for him to ' +
-      'decide, and a card cannot be told from none. More --trials would tell, or another man has more to decide: name him after --carrier.'
-    );
-  }
-  const kept = card.gain.mean / best.gain.mean;
-  return `This card keeps ${percent(kept)} of the ${perChance(best.gain.mean)} goals a chance that the best decisions bring.`;
+  const kept = keptWords(best.gain, card.gain);
+  if (best.gain.low >= smallest) return kept;
+  return `${kept} More --trials would tell, or another man has more to decide: name him after --carrier.`;
 }
 
 function schemeTable({ byScheme, cards }: ReadsStudy, reads: number, names: ReportNames): string {

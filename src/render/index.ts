@@ -9,6 +9,7 @@ export * from './play-run-words.ts';
 export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';
+export * from './read-card-words.ts';
 export * from './scene.ts';
 export * from './svg.ts';
 export * from './svg-styles.ts';

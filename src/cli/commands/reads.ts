@@ -1,5 +1,6 @@
 import { defaultSearchLimits, engineVersion, inputHash, mostReadsAt, type Play } from '../../engine/index.ts';
 import { toEnginePlay } from '../../playbook/index.ts';
+import { hardlyEverWords } from '../../render/index.ts';
 import { penaltyOf, type ReadsEffort, studyReads, type WeighedSetup } from '../../worker/index.ts';
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
 import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
@@ -77,9 +78,7 @@ export const addReads: AddCommand = (program, io) => {
       );
       const spot = written.spots[carrier]!.id;
       if (study === null) {
-        throw badUse(
-          `the play hardly ever brings ${spot} the ball, so there is nothing for him to decide. Name another spot after --carrier.`,
-        );
+        throw badUse(`${hardlyEverWords(spot)}. Name another spot after --carrier.`);
       }
       const penalty = conditions.penalty ?? penaltyOf(opened.playbook);
       const hash = inputHash({
