@@ -32,6 +32,7 @@ async function openWorkbench(place: HTMLElement): Promise<void> {
   applyLook();
   const desk: Desk = {
     answers: createAnswers(threads),
+    threads,
     store: createPlaybookStore({ name: 'playbook', persistence: indexedDbPersistence(), initial: demoPlaybook }),
     player: createPlayer((callback) => requestAnimationFrame(callback)),
   };

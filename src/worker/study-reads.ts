@@ -95,6 +95,11 @@ export async function studyReads(
   };
 }
 
+/** Requests that `studyReads` puts in all, against so many schemes, to a play that teaches the carrier something or nothing. */
+export function requestsOfStudy(schemes: number, trials: number, isTaught: boolean): number {
+  return schemes * (2 * starts(trials).length + (isTaught ? 3 : 2)) + 1;
+}
+
 function expectAnswer<K extends WorkerAnswer['kind']>(
   answer: WorkerAnswer,
   kind: K,

@@ -14,6 +14,11 @@ interface Place {
 const places: readonly Place[] = [
   { name: 'play', hash: '#/play', isThere: (page) => page.getByRole('region', { name: 'The field' }).waitFor() },
   {
+    name: 'reads',
+    hash: '#/reads',
+    isThere: (page) => page.getByRole('button', { name: 'Find the reads' }).waitFor(),
+  },
+  {
     name: 'team',
     hash: '#/team',
     isThere: (page) => page.getByRole('textbox', { name: 'Number of Odell Marsh' }).waitFor(),

@@ -1,15 +1,18 @@
 import { createContext, type ReactNode, useContext, useSyncExternalStore } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
+import type { TrialPool } from '../../worker/index.ts';
 import type { Answers } from '../answers/create-answers.ts';
 import type { PlaybookStore } from '../document/playbook-store.ts';
 import type { SaveStatus } from '../document/save-status.ts';
 import type { OverwrittenStep, StepLabels } from '../document/undo-steps.ts';
 import type { Player } from '../playback/player.ts';
 
-/** What every place works with: the document, the simulation's answers, and the clock. Made once, in main.tsx. */
+/** What every place works with: the document, the simulation's answers, its threads, and the clock. Made once, in main.tsx. */
 export interface Desk {
   readonly store: PlaybookStore;
   readonly answers: Answers;
+  /** For questions that `answers` does not put: those that a place asks once, when somebody wants to know. */
+  readonly threads: TrialPool;
   readonly player: Player;
 }
 

@@ -6,6 +6,7 @@ import { addressOf, type Place } from './place.ts';
 /** The places of the workbench, in the order of a coach's week. */
 const places: readonly { readonly text: string; readonly place: Place }[] = [
   { text: 'Play', place: { kind: 'play', play: undefined } },
+  { text: 'Reads', place: { kind: 'reads', play: undefined } },
   { text: 'Team', place: { kind: 'team' } },
   { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
   { text: 'Playbook', place: { kind: 'playbook' } },

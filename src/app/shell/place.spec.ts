@@ -5,6 +5,8 @@ const places: readonly Place[] = [
   { kind: 'play', play: undefined },
   { kind: 'play', play: 'lantern' },
   { kind: 'play', play: 'a/b c%' },
+  { kind: 'reads', play: undefined },
+  { kind: 'reads', play: 'ferry' },
   { kind: 'team' },
   { kind: 'opponents', opponent: undefined },
   { kind: 'opponents', opponent: 'copper-falls' },

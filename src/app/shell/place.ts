@@ -3,6 +3,7 @@ import { useSyncExternalStore } from 'react';
 /** Where in the workbench one is; kept in the address, so that Back, reload and a bookmark work. */
 export type Place =
   | { readonly kind: 'play'; readonly play: string | undefined }
+  | { readonly kind: 'reads'; readonly play: string | undefined }
   | { readonly kind: 'team' }
   | { readonly kind: 'opponents'; readonly opponent: string | undefined }
   | { readonly kind: 'playbook' };
@@ -11,7 +12,8 @@ export type Place =
 export function addressOf(place: Place): string {
   switch (place.kind) {
     case 'play':
-      return place.play === undefined ? '#/play' : `#/play/${encodeURIComponent(place.play)}`;
+    case 'reads':
+      return place.play === undefined ? `#/${place.kind}` : `#/${place.kind}/${encodeURIComponent(place.play)}`;
     case 'opponents':
       return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
     case 'team':
@@ -30,6 +32,8 @@ export function placeOf(address: string): Place {
     case 'team':
     case 'playbook':
       return { kind };
+    case 'reads':
+      return { kind, play: part };
     case 'opponents':
       return { kind, opponent: part };
     default:

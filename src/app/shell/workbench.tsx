@@ -11,6 +11,7 @@ import { type Place, usePlace } from './place.ts';
 import styles from './workbench.module.css';
 
 // Loaded when somebody goes there: the play must be on the screen first.
+const ReadsScreen = lazy(() => import('../reads/reads-screen.tsx'));
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
 const OpponentsScreen = lazy(() => import('../opponents/opponents-screen.tsx'));
 const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
@@ -39,6 +40,8 @@ function screenOf(place: Place): ReactNode {
   switch (place.kind) {
     case 'play':
       return <PlayScreen playId={place.play} />;
+    case 'reads':
+      return <ReadsScreen playId={place.play} />;
     case 'team':
       return <TeamScreen />;
     case 'opponents':

@@ -1,0 +1,150 @@
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { cardOfList, type Level, mostReadsAt, type Read, readsOfCard } from '../../engine/index.ts';
+import { groundOf, type Playbook, type PlayEntry } from '../../playbook/index.ts';
+import { counted, keptWords, readCardWords, readsBasisWords } from '../../render/index.ts';
+import { Button } from '../controls/button.tsx';
+import { Segments } from '../controls/segments.tsx';
+import panel from '../opponents/panel.module.css';
+import { signOf } from '../schemes/goal-words.ts';
+import { useDesk } from '../shell/desk.tsx';
+import styles from './reads-screen.module.css';
+import type { FoundReads } from './reads-state.ts';
+import { useReads } from './reads-state.ts';
+import { cardWorthWords, effortWords, taughtWords } from './reads-words.ts';
+import { teachReads, untaughtReads } from './teach-reads.ts';
+
+/** How many reads the card that is shown may have: what the coach chose, else what the level can hold in mind; never more than there are. */
+export function shownReads({ study }: FoundReads, chosen: number | undefined, level: Level): number {
+  return Math.min(chosen ?? mostReadsAt(level), study.cards.length - 1);
+}
+
+export interface CardPanelProps {
+  readonly found: FoundReads;
+  readonly reads: number;
+  /** The play as it is kept now, and what it stands on; `isOld` when it is not the one that was asked about. */
+  readonly entry: PlayEntry;
+  readonly standing: Playbook;
+  readonly isOld: boolean;
+}
+
+/** The card in large words, how many reads it has, what it is worth, and the way into the play. */
+export function CardPanel({ found, reads, entry, standing, isOld }: CardPanelProps): ReactNode {
+  const { study, play, trials, isRough } = found;
+  const change = useReads((state) => state.change);
+  const card = study.cards[reads]!;
+  const carrier = play.spots[study.carrier]!.id;
+  const written = cardOfList(play, study.carrier, card.list, study.at);
+  const words = readCardWords(written, carrier);
+  return (
+    <section className={panel.panel} aria-label="The card">
+      <h2 className={panel.title}>
+        {play.name}: {carrier} with the ball
+      </h2>
+      <div className={styles.length}>
+        <span aria-hidden="true">Reads on the card, at most</span>
+        <Segments
+          label="Reads on the card, at most"
+          value={String(reads)}
+          options={study.cards.map((_, at) => ({ value: String(at), text: String(at) }))}
+          onChange={(value) => change({ cardReads: Number(value) })}
+        />
+        <strong>{cardWorthWords(card.gain)}</strong>
+      </div>
+      <div className={styles.card}>
+        {words.reads.length > 0 && (
+          <ol>
+            {words.reads.map((read) => (
+              <li key={read}>{read}</li>
+            ))}
+          </ol>
+        )}
+        <p>{words.otherwise}</p>
+      </div>
+      {card.list.rules.length < reads && (
+        <p className={panel.quiet}>A card of {counted(reads, 'read')} is no better than this one.</p>
+      )}
+      <p className={panel.quiet}>{keptWords(study.best.gain, card.gain)}</p>
+      <p className={panel.quiet}>
+        {effortWords(trials, isRough)} {readsBasisWords(study)} In brackets the interval that holds the truth 95 times
+        in 100.
+      </p>
+      {isOld ? (
+        <p className={styles.obstacle}>
+          These reads were found for another man or another mix, or for the play before it was changed. Find the reads
+          again.
+        </p>
+      ) : (
+        <Teach
+          entry={entry}
+          standing={standing}
+          carrier={carrier}
+          reads={readsOfCard(written)}
+          isSure={!isRough && signOf(card.gain) === 'up'}
+        />
+      )}
+    </section>
+  );
+}
+
+function Teach({
+  entry,
+  standing,
+  carrier,
+  reads,
+  isSure,
+}: {
+  readonly entry: PlayEntry;
+  readonly standing: Playbook;
+  readonly carrier: string;
+  readonly reads: readonly Read[];
+  /** The card is surely worth more than leaving it to the play. */
+  readonly isSure: boolean;
+}): ReactNode {
+  const { store } = useDesk();
+  const [refusal, setRefusal] = useState('');
+  const [justTaught, setJustTaught] = useState(false);
+  const said = useRef<HTMLParagraphElement>(null);
+  const hasPressed = useRef(false);
+  const ground = groundOf(standing);
+  const missing = untaughtReads(entry, ground, reads);
+  const isTaught = missing.length === 0;
+  // The button that was pressed is gone: whoever goes by keys stays where he was.
+  useEffect(() => {
+    if (isTaught && hasPressed.current) said.current?.focus();
+    hasPressed.current = false;
+  }, [isTaught]);
+  if (reads.length === 0) return null;
+  const others = (entry.reads ?? []).filter((read) => read.carrier === carrier).length;
+  const teach = (): void => {
+    const result = teachReads(entry, ground, missing);
+    setRefusal(result.kind === 'refused' ? result.reason : '');
+    if (result.kind === 'refused') return;
+    setJustTaught(true);
+    hasPressed.current = true;
+    store.edit(`teach ${carrier} ${taughtWords(missing)}`, (current) => ({
+      ...current,
+      plays: current.plays.map((play) => (play.id === entry.id ? result.play : play)),
+    }));
+  };
+  return (
+    <div className={styles.teach}>
+      {!isTaught && (
+        <>
+          <Button tone={isSure ? 'main' : 'usual'} onClick={teach}>
+            Teach these reads
+          </Button>
+          <span className={panel.quiet}>
+            Writes {taughtWords(missing)} into the play as one step that Undo takes back
+            {others > 0 ? `, after ${counted(others, 'read')} that ${carrier} has there already` : ''}.
+          </span>
+        </>
+      )}
+      <p role="status" tabIndex={-1} ref={said} className={panel.quiet}>
+        {refusal}
+        {refusal === '' &&
+          isTaught &&
+          `The play teaches ${carrier} this card.${justTaught ? ' Undo takes it back.' : ''}`}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,133 @@
+import type { ReactNode } from 'react';
+import type { SpotId } from '../../engine/index.ts';
+import type { Playbook, PlayEntry } from '../../playbook/index.ts';
+import { hardlyEverWords } from '../../render/index.ts';
+import { Button } from '../controls/button.tsx';
+import { PickList } from '../controls/pick-list.tsx';
+import panel from '../opponents/panel.module.css';
+import { addressOf, goTo } from '../shell/place.ts';
+import { opponentsWithMix } from './reads-question.ts';
+import styles from './reads-screen.module.css';
+import { type ReadsSearch, useReads } from './reads-state.ts';
+import { eitherOf, progressWords } from './reads-words.ts';
+
+export interface FindPanelProps {
+  readonly playbook: Playbook;
+  readonly entry: PlayEntry;
+  readonly spots: readonly SpotId[];
+  readonly carrier: SpotId;
+  readonly opponent: string | undefined;
+  /** Spots to which the play brings the ball. */
+  readonly carriers: readonly SpotId[];
+  /** What stands in the way of a search, if anything does. */
+  readonly obstacle: ReactNode | undefined;
+  readonly onFind: () => void;
+  readonly onStop: () => void;
+}
+
+/** Whose reads are wanted, against what; and how far the search for them is. */
+export function FindPanel(props: FindPanelProps): ReactNode {
+  const { playbook, entry, spots, carrier, opponent, carriers, obstacle, onFind, onStop } = props;
+  const { search, change } = useReads();
+  const isFinding = search.kind === 'finding';
+  const plays = playbook.plays.filter((play) => play.archived !== true || play.id === entry.id);
+  return (
+    <section className={panel.panel} aria-label="Whose reads">
+      <div className={styles.choices}>
+        <PickList
+          label="Play"
+          value={entry.id}
+          options={plays.map(({ id, name }) => ({ value: id, text: name }))}
+          onChange={(play) => goTo({ kind: 'reads', play })}
+        />
+        <PickList
+          label="Man with the ball"
+          value={carrier}
+          options={spots.map((id) => ({ value: id, text: carriers.includes(id) ? id : `${id}, never has it` }))}
+          onChange={(spot) => change({ carrier: spot })}
+        />
+        <PickList
+          label="Against"
+          value={opponent ?? ''}
+          options={[
+            { value: '', text: 'the schemes on Play, equally often' },
+            ...opponentsWithMix(playbook).map(({ id, name }) => ({ value: id, text: `the mix of ${name}` })),
+          ]}
+          onChange={(id) => change({ opponent: id === '' ? undefined : id })}
+        />
+        {isFinding ? (
+          <Button onClick={onStop}>Stop</Button>
+        ) : (
+          <Button tone="main" onClick={onFind} disabled={obstacle !== undefined}>
+            Find the reads
+          </Button>
+        )}
+      </div>
+      {obstacle}
+      <SearchLine search={search} carriers={carriers} />
+    </section>
+  );
+}
+
+function SearchLine({
+  search,
+  carriers,
+}: {
+  readonly search: ReadsSearch;
+  readonly carriers: readonly SpotId[];
+}): ReactNode {
+  return (
+    <div className={styles.search}>
+      {search.kind === 'finding' && <Progress search={search} />}
+      <p role="status" className={panel.quiet}>
+        {saidOf(search, carriers)}
+      </p>
+    </div>
+  );
+}
+
+function Progress({ search }: { readonly search: Extract<ReadsSearch, { kind: 'finding' }> }): ReactNode {
+  const { answered, planned } = search;
+  return (
+    <>
+      <p>{progressWords(search)}</p>
+      <progress className={styles.progress} value={answered} max={planned} aria-label="How far the search is" />
+    </>
+  );
+}
+
+// Told once for each state: the share in percent would be read out at every step.
+function saidOf(search: ReadsSearch, carriers: readonly SpotId[]): string {
+  switch (search.kind) {
+    case 'idle':
+      return '';
+    case 'finding':
+      return 'The first answer is rough and there in seconds; two that know more follow.';
+    case 'stopped':
+      return 'Stopped. What was found until then stays; find the reads again to begin anew.';
+    case 'never': {
+      const others = carriers.filter((spot) => spot !== search.carrier);
+      const words = hardlyEverWords(search.carrier);
+      const said = `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+      return others.length === 0 ? said : `${said} Choose ${eitherOf(others)}.`;
+    }
+    case 'failed':
+      return `That did not work: ${search.reason}. Find the reads again to try once more.`;
+    default:
+      return exhaustive(search);
+  }
+}
+
+function exhaustive(search: never): never {
+  throw new TypeError(`unknown search: ${JSON.stringify(search)}`);
+}
+
+/** A play that cannot be played, and where it can be fixed. */
+export function NotWhole({ play }: { readonly play: string }): ReactNode {
+  return (
+    <p className={styles.obstacle}>
+      This play has something to fix before it can be played.{' '}
+      <a href={addressOf({ kind: 'play', play })}>See what, in the Play place</a>
+    </p>
+  );
+}

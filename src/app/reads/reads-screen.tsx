@@ -1,0 +1,128 @@
+import { type ReactNode, useMemo } from 'react';
+import type { Play } from '../../engine/index.ts';
+import type { Playbook } from '../../playbook/index.ts';
+import { EmptyPlays } from '../play/empty-plays.tsx';
+import { useScreen } from '../play/screen-state.ts';
+import { shownPlay } from '../play/shown-play.ts';
+import { type PlayEditor, usePlayEditor } from '../play/use-play-editor.ts';
+import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
+import { usePlaybook } from '../shell/desk.tsx';
+import { CardPanel, shownReads } from './card-panel.tsx';
+import { carriersOfPlay } from './carriers-of-play.ts';
+import { FindPanel, NotWhole } from './find-panel.tsx';
+import { opponentsWithMix, readsQuestion } from './reads-question.ts';
+import styles from './reads-screen.module.css';
+import { useReads } from './reads-state.ts';
+import { eitherOf } from './reads-words.ts';
+import { SchemeGains } from './scheme-gains.tsx';
+import { useFindReads } from './use-find-reads.ts';
+import { WaysTable } from './ways-table.tsx';
+
+/** The place of the reads: what a man with the ball should look for, as a card, and what that is worth. */
+export default function ReadsScreen({ playId }: { readonly playId: string | undefined }): ReactNode {
+  const playbook = usePlaybook();
+  const before = useScreen((state) => state.play);
+  const editor = usePlayEditor(shownPlay(playbook, [playId, before]));
+  const reading = editor?.read(editor.written);
+  return (
+    <div className={styles.screen}>
+      <div className={styles.head}>
+        <h1 className={styles.title}>Reads</h1>
+        <p className={styles.quiet}>
+          What a man with the ball should look for, in which order, as a card to hold; and what that is worth. On the
+          side for which the play is written.
+        </p>
+      </div>
+      {editor === undefined && <EmptyPlays />}
+      {editor !== undefined && reading?.play === undefined && <NotWhole play={editor.written.id} />}
+      {editor !== undefined && reading?.play !== undefined && (
+        <ReadsOfPlay playbook={playbook} editor={editor} play={reading.play} isWhole={reading.isWhole} />
+      )}
+    </div>
+  );
+}
+
+function ReadsOfPlay({
+  playbook,
+  editor,
+  play,
+  isWhole,
+}: {
+  readonly playbook: Playbook;
+  readonly editor: PlayEditor;
+  readonly play: Play;
+  readonly isWhole: boolean;
+}): ReactNode {
+  const { written, standing } = editor;
+  const reads = useReads();
+  const chosen = useScreen((state) => state.chosen);
+  const choices = useMemo(() => schemeChoices(playbook), [playbook]);
+  const schemes = useMemo(
+    () => chosen?.filter((id) => choices.some((choice) => choice.id === id)) ?? usualSchemes(choices),
+    [chosen, choices],
+  );
+  const names = useMemo(() => Object.fromEntries(choices.map(({ id, name }) => [id, name])), [choices]);
+  const spots = play.spots.map(({ id }) => id);
+  const carrier = spots.find((id) => id === reads.carrier) ?? play.start.ball;
+  const opponent = opponentsWithMix(playbook).find(({ id }) => id === reads.opponent)?.id;
+  const carriers = carriersOfPlay(play);
+  const { opponents } = playbook;
+  const question = useMemo(
+    () => (isWhole ? readsQuestion(standing, written, carrier, opponents, { schemes, opponent }) : undefined),
+    [standing, written, carrier, opponents, schemes, opponent, isWhole],
+  );
+  const { find, stop } = useFindReads(question?.text);
+  const { found } = reads;
+  const length = found === undefined ? 0 : shownReads(found, reads.cardReads, playbook.team.level);
+  return (
+    <>
+      <FindPanel
+        playbook={playbook}
+        entry={written}
+        spots={spots}
+        carrier={carrier}
+        opponent={opponent}
+        carriers={carriers}
+        obstacle={obstacleTo({ play: written.id, isWhole, carrier, carriers, schemes: question?.setups.length ?? 0 })}
+        onFind={() => question !== undefined && find({ play, carrier, question })}
+        onStop={stop}
+      />
+      {found !== undefined && found.play.id === written.id && (
+        <>
+          <CardPanel
+            key={found.question}
+            found={found}
+            reads={length}
+            entry={written}
+            standing={standing}
+            isOld={found.question !== question?.text}
+          />
+          <div className={styles.tables}>
+            <WaysTable study={found.study} reads={length} />
+            <SchemeGains study={found.study} reads={length} names={names} />
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+interface Wanted {
+  readonly play: string;
+  readonly isWhole: boolean;
+  readonly carrier: string;
+  readonly carriers: readonly string[];
+  /** How many schemes there are to play against. */
+  readonly schemes: number;
+}
+
+function obstacleTo({ play, isWhole, carrier, carriers, schemes }: Wanted): ReactNode | undefined {
+  if (!isWhole) return <NotWhole play={play} />;
+  if (schemes === 0) return <p className={styles.obstacle}>No scheme is chosen to play against.</p>;
+  if (carriers.includes(carrier)) return undefined;
+  return (
+    <p className={styles.obstacle}>
+      The play never brings {carrier} the ball, so there is nothing for him to decide. Choose {eitherOf(carriers)}.
+    </p>
+  );
+}

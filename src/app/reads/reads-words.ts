@@ -1,0 +1,38 @@
+import type { Interval, Read } from '../../engine/index.ts';
+import { counted } from '../../render/index.ts';
+import { differenceText, signOf } from '../schemes/goal-words.ts';
+import type { ReadsSearch } from './reads-state.ts';
+
+/** What a card is worth over leaving it to the play: "+.03 (.01 to .05) goals a chance more than leaving it to the play". */
+export function cardWorthWords(gain: Interval): string {
+  const words = `${differenceText(gain)} goals a chance against leaving it to the play`;
+  return signOf(gain) === 'open' ? `${words}, no sure difference` : words;
+}
+
+/** How far a round is, in words; undefined when nothing is being found. */
+export function progressWords(search: ReadsSearch): string | undefined {
+  if (search.kind !== 'finding') return undefined;
+  const { trials, answered, planned } = search;
+  // Nobody is told that it is done before it is.
+  const share = Math.min(99, Math.floor((100 * answered) / planned));
+  return `Playing ${trials} man-ups against each scheme to learn from, and ${trials} to measure in: ${share} %`;
+}
+
+/** What the figures are good for: the first are rough, and are told so. */
+export function effortWords(trials: number, isRough: boolean): string {
+  const words = `From ${trials} man-ups against each scheme to learn from, and ${trials} others to measure in`;
+  return isRough ? `A first, rough answer. ${words}.` : `${words}.`;
+}
+
+/** Names as they are listed in a sentence: "P", "P or TR", "P, TR or X". */
+export function eitherOf(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+}
+
+/** Reads that are taught, as a count: "2 reads and what he does otherwise". One without a cue is what he does otherwise, or in any case when it is alone. */
+export function taughtWords(reads: readonly Pick<Read, 'cues'>[]): string {
+  const withCues = reads.filter(({ cues }) => cues.length > 0).length;
+  if (withCues === 0) return 'what he does in any case';
+  return `${counted(withCues, 'read')}${withCues < reads.length ? ' and what he does otherwise' : ''}`;
+}
