@@ -60,7 +60,7 @@ export function createFakePool({ threads = 2, lateFirst = false } = {}): FakePoo
     breakDown: () => {
       isBroken = true;
     },
-    answer: (requests, { signal, priority = 0 } = {}) =>
+    answer: (requests, { signal, priority = 0, onAnswer } = {}) =>
       new Promise((resolve, reject) => {
         signal?.throwIfAborted();
         const stop = (): void => reject(signal?.reason);
@@ -79,6 +79,7 @@ export function createFakePool({ threads = 2, lateFirst = false } = {}): FakePoo
             done: (answer) => {
               answers[at] = answer;
               missing -= 1;
+              onAnswer?.();
               if (missing > 0) return;
               signal?.removeEventListener('abort', stop);
               resolve(answers);
