@@ -123,11 +123,11 @@ function exhaustive(search: never): never {
 }
 
 /** A play that cannot be played, and where it can be fixed. */
-export function NotWhole({ play }: { readonly play: string }): ReactNode {
+export function NotWhole({ play }: { readonly play: Pick<PlayEntry, 'id' | 'name'> }): ReactNode {
   return (
     <p className={styles.obstacle}>
-      This play has something to fix before it can be played.{' '}
-      <a href={addressOf({ kind: 'play', play })}>See what, in the Play place</a>
+      {play.name} has something to fix before it can be played.{' '}
+      <a href={addressOf({ kind: 'play', play: play.id })}>See what, in the Play place</a>
     </p>
   );
 }

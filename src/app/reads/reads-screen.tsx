@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Play } from '../../engine/index.ts';
-import type { Playbook } from '../../playbook/index.ts';
+import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { EmptyPlays } from '../play/empty-plays.tsx';
 import { useScreen } from '../play/screen-state.ts';
 import { shownPlay } from '../play/shown-play.ts';
@@ -34,7 +34,7 @@ export default function ReadsScreen({ playId }: { readonly playId: string | unde
         </p>
       </div>
       {editor === undefined && <EmptyPlays />}
-      {editor !== undefined && reading?.play === undefined && <NotWhole play={editor.written.id} />}
+      {editor !== undefined && reading?.play === undefined && <NotWhole play={editor.written} />}
       {editor !== undefined && reading?.play !== undefined && (
         <ReadsOfPlay playbook={playbook} editor={editor} play={reading.play} isWhole={reading.isWhole} />
       )}
@@ -83,7 +83,7 @@ function ReadsOfPlay({
         carrier={carrier}
         opponent={opponent}
         carriers={carriers}
-        obstacle={obstacleTo({ play: written.id, isWhole, carrier, carriers, schemes: question?.setups.length ?? 0 })}
+        obstacle={obstacleTo({ play: written, isWhole, carrier, carriers, schemes: question?.setups.length ?? 0 })}
         onFind={() => question !== undefined && find({ play, carrier, question })}
         onStop={stop}
       />
@@ -108,7 +108,7 @@ function ReadsOfPlay({
 }
 
 interface Wanted {
-  readonly play: string;
+  readonly play: PlayEntry;
   readonly isWhole: boolean;
   readonly carrier: string;
   readonly carriers: readonly string[];
