@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { CDPSession, Locator, Page } from 'playwright-core';
 import type { PagePoint } from './field-hand.ts';
 
 /** Fingers on the screen, as the browser's own tools put them there. */
@@ -31,4 +31,16 @@ export async function fingersOn(page: Page): Promise<Fingers> {
       await send('touchEnd', []);
     },
   };
+}
+
+/**
+ * Taps what has to be scrolled to, once the page has been drawn where it was scrolled: a touch that is sent in the same moment goes to what lay
+ * there before, as no finger's would.
+ */
+export async function tapWhenStill(target: Locator): Promise<void> {
+  await target.scrollIntoViewIfNeeded();
+  await target.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(resolve, 50)))),
+  );
+  await target.tap();
 }

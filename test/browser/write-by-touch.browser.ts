@@ -4,7 +4,7 @@ import { expectAccessible } from './expect-accessible.ts';
 import { fieldHand } from './field-hand.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
 import { answersOnce, savedPlaybook, seenOnce, step, wholeTask } from './play-place.ts';
-import { fingersOn } from './touch.ts';
+import { fingersOn, tapWhenStill } from './touch.ts';
 
 browserTest('a play is written with a finger on a phone', wholeTask, async ({ visit, address }) => {
   const { page } = await visit({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
@@ -22,10 +22,7 @@ browserTest('a play is written with a finger on a phone', wholeTask, async ({ vi
   // The finger drew and did not push the page.
   expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
 
-  await page
-    .getByRole('button', { name: 'Plays' })
-    .or(page.getByRole('heading', { level: 1 }).getByRole('button'))
-    .tap();
+  await tapWhenStill(page.getByRole('heading', { level: 1 }).getByRole('button'));
   await page.getByRole('dialog', { name: 'Plays' }).getByRole('button', { name: 'New play' }).tap();
   const window_ = page.getByRole('dialog', { name: 'New play' });
   await window_.getByLabel('What you call it').fill('Harbor');
