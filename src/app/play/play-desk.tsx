@@ -37,6 +37,7 @@ import { TempoPane } from '../tempo/tempo-pane.tsx';
 import { beatAt, type TempoOrder } from '../tempo/tempo-tool.ts';
 import styles from './play-screen.module.css';
 import { useScreen } from './screen-state.ts';
+import { ofScript } from './script-step.ts';
 import { SetPanel } from './set-panel.tsx';
 import { StepBar } from './step-bar.tsx';
 import { StepPanel } from './step-panel.tsx';
@@ -226,11 +227,6 @@ export function PlayDesk({ playbook, editor, play }: PlayDeskProps): ReactNode {
 function shooterOf(play: Play): string {
   const shots = play.beats.flatMap(({ actions }) => actions.filter(({ kind }) => kind === 'shot'));
   return shots.at(-1)?.by ?? play.start.ball;
-}
-
-/** The play with the steps and reads of one script. */
-function ofScript(play: Play, script: ScriptName): Play {
-  return script === 'main' || play.lastTen === undefined ? play : { ...play, ...play.lastTen };
 }
 
 function exhaustive(order: never): never {
