@@ -40,7 +40,7 @@ export {
 export { allSpots, toEngineScheme, toSchemeData } from './scheme-data.ts';
 export { serializePlaybook } from './serialize.ts';
 export { starOf } from './star-of.ts';
-export { toAthlete } from './to-athlete.ts';
+export { oddReadings, toAthlete } from './to-athlete.ts';
 export { type LineUp, lineUpFor, type Side, toCandidate, toEnginePlay } from './to-engine.ts';
 export { whyNoScheme } from './why-no-scheme.ts';
 export { withoutNames } from './without-names.ts';

@@ -1,5 +1,4 @@
-import { createAthlete } from '../../engine/index.ts';
-import { type Playbook, type Player, toAthlete } from '../../playbook/index.ts';
+import { oddReadings, type Playbook, type Player } from '../../playbook/index.ts';
 import type { RosterColumn } from './roster-columns.ts';
 import { levelWords } from './team-words.ts';
 
@@ -44,22 +43,7 @@ function oddMeasurements(playbook: Playbook, player: Player): readonly string[] 
   const level = player.level ?? playbook.team.level;
   const before = known.get(measured);
   if (before?.level === level) return before.odd;
-  const odd = Object.entries(measured)
-    .filter(
-      ([name, value]) =>
-        value !== undefined && !canBe(playbook, { ...player, grades: undefined, measured: { [name]: value } }),
-    )
-    .map(([name]) => name);
+  const odd = oddReadings(playbook, { ...player, grades: undefined });
   known.set(measured, { level, odd });
   return odd;
-}
-
-function canBe(playbook: Playbook, player: Player): boolean {
-  try {
-    createAthlete(toAthlete(playbook, player));
-    return true;
-  } catch (thrown) {
-    if (thrown instanceof RangeError) return false;
-    throw thrown;
-  }
 }
