@@ -8,9 +8,16 @@ export {
   schemeIds,
 } from './build-matchup.ts';
 export { castOf } from './cast.ts';
-export { type Effort, type Measured, type MeasureOptions, measureMatchups, RefusedSetup } from './measure-matchups.ts';
+export { type Effort, type Measured, type MeasureOptions, measureMatchups } from './measure-matchups.ts';
 export { onePlayText } from './one-play-text.ts';
 export type { Cast, TrialRange, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
-export { type ReadsEffort, type ReadsStudy, requestsOfStudy, studyReads, type WeighedSetup } from './study-reads.ts';
+export {
+  type ReadsEffort,
+  type ReadsStudy,
+  readsEffort,
+  requestsOfStudy,
+  studyReads,
+  type WeighedSetup,
+} from './study-reads.ts';
 export type { AnswerOptions, StopSignal, TrialPool } from './trial-pool.ts';
 export { joinWatched } from './watched-parts.ts';

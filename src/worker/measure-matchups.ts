@@ -11,6 +11,7 @@ import {
   valueLooks,
   type WatchedPlay,
 } from '../engine/index.ts';
+import { expectKind } from './expect-kind.ts';
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import { chunksOf, trialBatches } from './trial-batches.ts';
 import type { StopSignal, TrialPool } from './trial-pool.ts';
@@ -39,14 +40,6 @@ export interface MeasureOptions {
   readonly onPlan?: (requests: number) => void;
   /** Told after each answer. */
   readonly onAnswer?: () => void;
-}
-
-/** A setup that a worker refused, with the worker's plain sentence. */
-export class RefusedSetup extends Error {
-  constructor(reason: string) {
-    super(reason);
-    this.name = 'RefusedSetup';
-  }
 }
 
 /**
@@ -132,10 +125,4 @@ async function forceAll(
   for (const [at, { index }] of asked.entries())
     goals[index]!.push(...expectKind(answers[at]!, 'force').forced.goals_byForced);
   return goals;
-}
-
-function expectKind<K extends WorkerAnswer['kind']>(answer: WorkerAnswer, kind: K): Extract<WorkerAnswer, { kind: K }> {
-  if (answer.kind === 'refused') throw new RefusedSetup(answer.reason);
-  if (answer.kind !== kind) throw new TypeError(`expected ${kind}, not ${answer.kind}`);
-  return answer as Extract<WorkerAnswer, { kind: K }>;
 }

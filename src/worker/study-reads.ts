@@ -1,6 +1,7 @@
 import {
   type CarrierStudy,
   cardOfList,
+  defaultSearchLimits,
   type Guidance,
   type Play,
   readsOfCard,
@@ -9,7 +10,7 @@ import {
   type ValuedDecisions,
   valueGuided,
 } from '../engine/index.ts';
-import { RefusedSetup } from './measure-matchups.ts';
+import { expectKind } from './expect-kind.ts';
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
 
@@ -26,6 +27,16 @@ export interface ReadsEffort {
   /** What comes within so many seconds of a decision counts for it. */
   readonly horizon: number;
   readonly limits: SearchLimits;
+}
+
+/** What is usual: with more ordered lists the answer comes later and is the same; a card says what to look for, and nothing that hardly ever comes. */
+const limits: SearchLimits = { ...defaultSearchLimits, absence: false, leastShare: 0.04, lists: 25_000 };
+/** The rest of a play, and no more. Seconds. */
+const horizon = 8;
+
+/** The usual effort with so many man-ups against each scheme. */
+export function readsEffort(trials: number): ReadsEffort {
+  return { trials, horizon, limits };
 }
 
 /** Man-ups in one request: a second of work at most. */
@@ -64,7 +75,7 @@ export async function studyReads(
         return { kind: 'decisions', setup, carrier, range, horizon };
       }),
     );
-    const parts = (await ask(requests)).map((answer) => expectAnswer(answer, 'decisions').chances);
+    const parts = (await ask(requests)).map((answer) => expectKind(answer, 'decisions').chances);
     const each = starts(trials).length;
     return setups.map(({ setup, weight }, at) => {
       const chances = parts.slice(at * each, (at + 1) * each).flat();
@@ -75,14 +86,14 @@ export async function studyReads(
   const [first] = setups;
   if (first === undefined) return null;
   const [answer] = await ask([{ kind: 'study', setup: first.setup, carrier, learn, held, limits }]);
-  const { study } = expectAnswer(answer!, 'study');
+  const { study } = expectKind(answer!, 'study');
   if (study === null) return null;
   const guided = async (guidance: Guidance): Promise<ValuedDecisions> => {
     const requests = setups.map(({ setup }, at): WorkerRequest => {
       const played = held[at]!.chances.map(({ trial }) => trial);
       return { kind: 'guided', setup, carrier, guidance, trials: played, horizon };
     });
-    const outcomes = (await ask(requests)).flatMap((answer) => expectAnswer(answer, 'guided').outcomes);
+    const outcomes = (await ask(requests)).flatMap((answer) => expectKind(answer, 'guided').outcomes);
     return valueGuided(learn, held, outcomes);
   };
   const longest = study.cards.at(-1)!.list;
@@ -98,15 +109,6 @@ export async function studyReads(
 /** Requests that `studyReads` puts in all, against so many schemes, to a play that teaches the carrier something or nothing. */
 export function requestsOfStudy(schemes: number, trials: number, isTaught: boolean): number {
   return schemes * (2 * starts(trials).length + (isTaught ? 3 : 2)) + 1;
-}
-
-function expectAnswer<K extends WorkerAnswer['kind']>(
-  answer: WorkerAnswer,
-  kind: K,
-): Extract<WorkerAnswer, { kind: K }> {
-  if (answer.kind === 'refused') throw new RefusedSetup(answer.reason);
-  if (answer.kind !== kind) throw new TypeError(`expected ${kind}, not ${answer.kind}`);
-  return answer as Extract<WorkerAnswer, { kind: K }>;
 }
 
 function starts(trials: number): readonly number[] {

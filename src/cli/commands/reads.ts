@@ -1,7 +1,7 @@
-import { defaultSearchLimits, engineVersion, inputHash, mostReadsAt, type Play } from '../../engine/index.ts';
+import { engineVersion, inputHash, mostReadsAt, type Play } from '../../engine/index.ts';
 import { toEnginePlay } from '../../playbook/index.ts';
 import { hardlyEverWords } from '../../render/index.ts';
-import { penaltyOf, type ReadsEffort, studyReads, type WeighedSetup } from '../../worker/index.ts';
+import { penaltyOf, type ReadsEffort, readsEffort, studyReads, type WeighedSetup } from '../../worker/index.ts';
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
 import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
@@ -26,8 +26,6 @@ interface RawReads extends RawConditions {
 
 /** Man-ups against each scheme that decisions are learnt from when nobody names a number, and as many others to measure them in. */
 const usualTrials = 200;
-/** What comes within so many seconds of a decision counts for it: the rest of a play, and no more. */
-const horizon = 8;
 
 /** `sliderule reads FILE`: what a man with the ball should look for, as a card. */
 export const addReads: AddCommand = (program, io) => {
@@ -68,7 +66,7 @@ export const addReads: AddCommand = (program, io) => {
       const reads = raw.card === undefined ? mostReadsAt(level) : wholeNumber('--card', raw.card, 0, 4);
       const foes = chosenFoes(opened.playbook, raw.against);
       io.err(levelNote(opened.playbook, conditions.level));
-      const effort = effortOf(conditions);
+      const effort = readsEffort(conditions.trials ?? usualTrials);
       const study = await gather(
         io,
         setupsOf(opened, play, foes, conditions),
@@ -126,12 +124,6 @@ function chosenCarrier(play: Play, spot: string | undefined): number {
   const carrier = known.findIndex((id) => id.toLowerCase() === name.toLowerCase());
   if (carrier < 0) throw unknownName('spot', name, known, undefined);
   return carrier;
-}
-
-/** Half as many ordered lists as can be tried are enough: with more the answer comes later and is the same. */
-function effortOf({ trials }: Conditions): ReadsEffort {
-  const limits = { ...defaultSearchLimits, absence: false, leastShare: 0.04, lists: 25_000 };
-  return { trials: trials ?? usualTrials, horizon, limits };
 }
 
 function setupsOf(

@@ -1,7 +1,8 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { demoText } from '../../playbook/index.ts';
 import { answerRequest } from '../answer-request.ts';
-import { type Effort, measureMatchups, RefusedSetup } from '../measure-matchups.ts';
+import { RefusedSetup } from '../expect-kind.ts';
+import { type Effort, measureMatchups } from '../measure-matchups.ts';
 import type { TrialSetup, WorkerAnswer, WorkerRequest } from '../protocol.ts';
 import type { TrialPool } from '../trial-pool.ts';
 import { createBrowserPool } from './create-browser-pool.ts';
