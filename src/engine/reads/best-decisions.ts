@@ -1,5 +1,5 @@
 import { fitLeastSquares } from '../statistics/least-squares.ts';
-import { chancesOf, type DecisionTable } from './decision-table.ts';
+import type { DecisionTable } from './decision-table.ts';
 
 /** What a carrier makes of each look of a table, in numbers, and which of them bear on what. */
 export interface LookNumbers {
@@ -23,33 +23,25 @@ export interface Judgement {
 
 /**
  * Learn from a table what acting now and waiting are worth on average, given what is seen: the best decisions that can be made by these
- * numbers, as nearly as the table tells.
+ * numbers, as nearly as the table tells. Each chance counts by its weight; of one without weight nothing is learnt.
  *
  * The worth of an action is a least-squares fit of what it came to. That of waiting is worked out backward from the last look: a fit of
  * what the chances came to under the decisions that are best from the next look on (Longstaff and Schwartz 2001, Rev. Financial Studies
- * 14:113). `ridge` is in chances: as many of no worth are added for each number.
+ * 14:113). `ridge` is in chances of the mean weight: as many of no worth are added for each number.
  */
 export function learnJudgement(table: DecisionTable, looks: LookNumbers, ridge: number): Judgement {
-  const moments = looks.rank_byMoment.length;
-  const everyMoment = Array.from({ length: moments }, (_, moment) => moment);
-  const byAction = looks.columns_byAction.map((columns, action) => {
-    const worths = Float64Array.from(everyMoment, (at) => table.worth_byMomentAction[at * table.actions + action]);
-    return fitLeastSquares(rowsOf(looks, columns, everyMoment), columns.length, worths, ridge);
-  });
+  const all = looksThatCount(table);
+  const byAction = looks.columns_byAction.map((columns, action) =>
+    fitWorths(looks, columns, all, ({ moment }) => table.worth_byMomentAction[moment * table.actions + action], ridge),
+  );
   const ranks = looks.rank_byMoment.reduce((most, rank) => Math.max(most, rank + 1), 0);
   const ofWaiting = new Array<Float64Array | null>(ranks).fill(null);
   // What each chance comes to when nothing is done up to the rank that is looked at.
   const ahead_byChance = Float64Array.from(table.goOn_byChance);
   for (let rank = ranks - 1; rank >= 0; rank--) {
-    const here = looksOfRank(table, looks, rank);
-    const columns = looks.columnsOfWaiting;
-    const rows = rowsOf(
-      looks,
-      columns,
-      here.map(({ moment }) => moment),
-    );
-    const targets = Float64Array.from(here, ({ chance }) => ahead_byChance[chance]);
-    if (here.length > 0) ofWaiting[rank] = fitLeastSquares(rows, columns.length, targets, ridge);
+    const here = all.filter(({ moment }) => looks.rank_byMoment[moment] === rank);
+    if (here.length === 0) continue;
+    ofWaiting[rank] = fitWorths(looks, looks.columnsOfWaiting, here, ({ chance }) => ahead_byChance[chance], ridge);
     for (const { chance, moment } of here) {
       const action = decideAt(looks, { byAction, ofWaiting }, moment);
       if (action >= 0) ahead_byChance[chance] = table.worth_byMomentAction[moment * table.actions + action];
@@ -94,22 +86,39 @@ function judged(
   return sum;
 }
 
-function rowsOf(looks: LookNumbers, columns: readonly number[], moments: readonly number[]): Float64Array {
-  return Float64Array.from(
-    moments.flatMap((moment) => columns.map((column) => looks.numbers_byMoment[moment * looks.count + column])),
-  );
+/** One look of a chance that counts. */
+interface CountedLook {
+  readonly chance: number;
+  readonly moment: number;
+  /** By how much its row and its target are drawn out, so that its error counts by the chance's weight: the mean weight counts 1. */
+  readonly stretch: number;
 }
 
-function looksOfRank(
-  table: DecisionTable,
-  looks: LookNumbers,
-  rank: number,
-): readonly { readonly chance: number; readonly moment: number }[] {
-  const found: { chance: number; moment: number }[] = [];
-  for (let chance = 0; chance < chancesOf(table); chance++) {
-    for (let moment = table.first_byChance[chance]; moment < table.first_byChance[chance + 1]; moment++) {
-      if (looks.rank_byMoment[moment] === rank) found.push({ chance, moment });
+function looksThatCount({ weight_byChance, first_byChance }: DecisionTable): readonly CountedLook[] {
+  const counted = weight_byChance.filter((weight) => weight > 0);
+  const mean = counted.reduce((sum, weight) => sum + weight, 0) / counted.length;
+  const found: CountedLook[] = [];
+  weight_byChance.forEach((weight, chance) => {
+    if (weight <= 0) return;
+    const stretch = Math.sqrt(weight / mean);
+    for (let moment = first_byChance[chance]; moment < first_byChance[chance + 1]; moment++) {
+      found.push({ chance, moment, stretch });
     }
-  }
+  });
   return found;
+}
+
+/** Coefficients of some numbers of the looks that tell best what each comes to. */
+function fitWorths(
+  { count, numbers_byMoment }: LookNumbers,
+  columns: readonly number[],
+  looks: readonly CountedLook[],
+  worthOf: (look: CountedLook) => number,
+  ridge: number,
+): Float64Array {
+  const rows = looks.flatMap(({ moment, stretch }) =>
+    columns.map((column) => stretch * numbers_byMoment[moment * count + column]),
+  );
+  const targets = Float64Array.from(looks, (look) => look.stretch * worthOf(look));
+  return fitLeastSquares(Float64Array.from(rows), columns.length, targets, ridge);
 }
