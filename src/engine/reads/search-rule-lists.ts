@@ -58,7 +58,7 @@ export function searchRuleLists(
   return found;
 }
 
-/** Lists that differ by less are the same: then the shorter, and the one that was found first, stays. */
+/** Lists that differ by less, goals per chance, are the same: then the shorter, and the one that was found first, stays. */
 const tie = 1e-9;
 
 /** A condition and when it first holds in each chance. */
@@ -119,8 +119,10 @@ interface Search {
 }
 
 function createSearch(table: DecisionTable): Search {
-  const sums = createSums(table);
   const all = table.weight_byChance.reduce((sum, each) => sum + each, 0);
+  // Of the goals of all chances together.
+  const tied = tie * all;
+  const sums = createSums(table, tied);
   return {
     worthOf: (conditions) => {
       const { waiting, acting } = sums.of(conditions);
@@ -128,7 +130,7 @@ function createSearch(table: DecisionTable): Search {
     },
     listOf: (conditions) => {
       const { waiting, acting } = sums.of(conditions);
-      const { actions, lastResort } = acting.goals > waiting.goals + tie ? acting : waiting;
+      const { actions, lastResort } = acting.goals > waiting.goals + tied ? acting : waiting;
       const rules = conditions.map(({ looksAt, mustHold }, at): Rule => ({ looksAt, mustHold, action: actions[at] }));
       return { rules, lastResort };
     },
@@ -152,7 +154,7 @@ interface Sums {
 /** More reads than this nobody holds in mind. */
 const mostRules = 8;
 
-function createSums(table: DecisionTable): Sums {
+function createSums(table: DecisionTable, tied: number): Sums {
   const { actions, first_byChance: begin, weight_byChance: weight, worth_byMomentAction: worth } = table;
   const chances = chancesOf(table);
   const waiting: BestActions = { goals: 0, actions: new Int32Array(mostRules), lastResort: goOn };
@@ -167,7 +169,7 @@ function createSums(table: DecisionTable): Sums {
   };
   const chooseBest = (sums: Float64Array, rules: number, best: BestActions): void => {
     for (let rule = 0; rule < rules; rule++) {
-      best.actions[rule] = bestIn(sums, rule, actions);
+      best.actions[rule] = bestIn(sums, rule, actions, tied);
       best.goals += sums[rule * actions + best.actions[rule]];
     }
   };
@@ -193,17 +195,17 @@ function createSums(table: DecisionTable): Sums {
       }
       chooseBest(waitingSums, rules, waiting);
       chooseBest(actingSums, rules, acting);
-      acting.lastResort = bestIn(actingSums, rules, actions);
+      acting.lastResort = bestIn(actingSums, rules, actions, tied);
       acting.goals += actingSums[rules * actions + acting.lastResort];
       return { waiting, acting };
     },
   };
 }
 
-function bestIn(sums: Float64Array, rule: number, actions: number): number {
+function bestIn(sums: Float64Array, rule: number, actions: number, tied: number): number {
   let best = 0;
   for (let action = 1; action < actions; action++) {
-    if (sums[rule * actions + action] > sums[rule * actions + best] + tie) best = action;
+    if (sums[rule * actions + action] > sums[rule * actions + best] + tied) best = action;
   }
   return best;
 }
