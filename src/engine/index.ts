@@ -75,6 +75,7 @@ export * from './offense/play.ts';
 export { insideHand } from './offense/sets/offense-set.ts';
 export { findSet, type OffenseSet, type SetSearch, sets } from './offense/sets.ts';
 export * from './people/athlete.ts';
+export { type BetterAthlete, betterAthlete, type GradedSkill, gradedSkills } from './people/better-athlete.ts';
 // The models by themselves: for docs/validation.md and the benches, which hold each against what is known from outside.
 export { resolveContacts } from './people/contact.ts';
 export {

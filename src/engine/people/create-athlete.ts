@@ -118,7 +118,7 @@ export function createKeeper(description: KeeperDescription): Keeper {
 const usualGrade = 3;
 
 /** Standard deviations per grade: 5 is +1.6. */
-const perGrade = 0.8;
+export const perGrade = 0.8;
 
 /** The grade of who stands so many standard deviations on the good side of his level's mean. */
 export function gradeOf(standardDeviations: number): number {
