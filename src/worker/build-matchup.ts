@@ -1,9 +1,12 @@
 import {
   type Athlete,
+  type AthleteDescription,
+  betterAthlete,
   createAthlete,
   createKeeper,
   type Discipline,
   disciplines,
+  type GradedSkill,
   type Level,
   levelDiscipline,
   type Matchup,
@@ -36,6 +39,14 @@ export interface MatchupChoice {
   readonly penalty: number | null;
   /** Level both sides play at, every man of them; the team's own, and a player's where he has one, when `null`. */
   readonly level: Level | null;
+  /** Who has practised what since; nothing when absent. It moves nobody to another spot, and whom a scheme shuts off stays the same. */
+  readonly practised?: Practised;
+}
+
+/** One of the six (offense index) or all of them, one grade better in a skill, or as much of it as leads to the best. */
+export interface Practised {
+  readonly man: number | 'all';
+  readonly skill: GradedSkill;
 }
 
 export type BuiltMatchup =
@@ -93,9 +104,7 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
     players,
     matchup: {
       play,
-      six: players.map((player) =>
-        createAthlete({ ...toAthlete(playbook, player), level: choice.level ?? player.level ?? level }),
-      ),
+      six: players.map((player, man) => playing(describedMan(playbook, player, choice.level), man, choice.practised)),
       scheme,
       defenders,
       discipline: disciplineOf(scheme, opponent, level, choice.side),
@@ -111,6 +120,16 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
       star: starOf(playbook, play, players),
     },
   };
+}
+
+/** A player of the team as he plays when both sides play at this level; at his own, else the team's, when it is `null`. */
+export function describedMan(playbook: Playbook, player: Player, level: Level | null): AthleteDescription {
+  return { ...toAthlete(playbook, player), level: level ?? player.level ?? playbook.team.level };
+}
+
+function playing(description: AthleteDescription, man: number, practised: Practised | undefined): Athlete {
+  if (practised === undefined || (practised.man !== 'all' && practised.man !== man)) return createAthlete(description);
+  return betterAthlete(description, practised.skill).athlete;
 }
 
 /**

@@ -4,13 +4,25 @@ export {
   buildMatchup,
   type MatchupChoice,
   manDownSchemeIds,
+  type Practised,
   penaltyOf,
   schemeIds,
 } from './build-matchup.ts';
 export { castOf } from './cast.ts';
 export { type Effort, type Measured, type MeasureOptions, measureMatchups } from './measure-matchups.ts';
 export { onePlayText } from './one-play-text.ts';
+export { type PracticeChoice, type PracticeChoices, type PractisingMan, practiceChoices } from './practice-choices.ts';
 export type { Cast, TrialRange, TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
+export {
+  leastPracticeTrials,
+  type PracticeEffort,
+  practiceEffort,
+  type RankedWorths,
+  requestsOfSkillWorths,
+  type SkillWorth,
+  type SkillWorths,
+  studySkillWorths,
+} from './skill-worths.ts';
 export {
   type ReadsEffort,
   type ReadsStudy,

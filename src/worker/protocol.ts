@@ -18,6 +18,7 @@ import type {
   Trace,
   WatchedPlay,
 } from '../engine/index.ts';
+import type { Practised } from './build-matchup.ts';
 
 /**
  * Everything that a set of trials depends on, as plain data that any worker can receive. Two setups that are equal
@@ -36,6 +37,8 @@ export interface TrialSetup {
   /** Level both sides play at; the team's own when `null`. */
   readonly level: Level | null;
   readonly seed: number;
+  /** Who has practised what since; nothing when absent. */
+  readonly practised?: Practised;
 }
 
 /** Trials `from` (included) to `to` (excluded). */
