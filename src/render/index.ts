@@ -11,6 +11,7 @@ export * from './play-steps.ts';
 export * from './play-words.ts';
 export * from './read-card-words.ts';
 export * from './scene.ts';
+export * from './skill-words.ts';
 export * from './svg.ts';
 export * from './svg-styles.ts';
 export * from './tempo-as-written.ts';

@@ -15,12 +15,14 @@ import { readsJson } from '../reads-json.ts';
 import { readsText } from '../reads-text.ts';
 import { shellCommand } from '../repeat-command.ts';
 import { reportNames } from '../report-names.ts';
+import { runSkills } from './reads-skills.ts';
 
 interface RawReads extends RawConditions {
   readonly play?: string;
   readonly carrier?: string;
   readonly against: string;
   readonly card?: string;
+  readonly skills?: true;
   readonly json?: true;
 }
 
@@ -35,6 +37,10 @@ export const addReads: AddCommand = (program, io) => {
     .argument('<file>', 'the playbook, a JSON document')
     .option('--play <id>', 'the play; needed')
     .option('--carrier <spot>', 'the man with the ball (default: the one who starts the play)')
+    .option(
+      '--skills',
+      'in place of reads what is best to practise: what a better skill of the six, or of one man, is worth',
+    )
     .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all')
     .option('--card <number>', 'most reads on the card, 0 to 4 (default: 3 up to 12U, 4 above)');
   addConditions(command)
@@ -49,6 +55,7 @@ export const addReads: AddCommand = (program, io) => {
       examples(io, [
         'sliderule reads playbook.json --play lantern',
         'sliderule reads playbook.json --play lantern --carrier WL --card 2',
+        'sliderule reads playbook.json --play lantern --skills',
         'sliderule reads playbook.json --play ferry --against shutoff --json',
       ]),
     )
@@ -59,6 +66,11 @@ export const addReads: AddCommand = (program, io) => {
       if (play === undefined || raw.play === undefined || others.length > 0) {
         const known = opened.playbook.plays.map(({ id }) => id).join(', ');
         throw badUse(`reads are those of one play: name one of ${known} after --play.`);
+      }
+      if (raw.skills === true) {
+        const foes = chosenFoes(opened.playbook, raw.against);
+        await runSkills(io, { file, against: raw.against, json: raw.json === true, opened, play, foes, conditions });
+        return;
       }
       const written = toEnginePlay(opened.playbook, play, conditions.side);
       const carrier = chosenCarrier(written, raw.carrier);

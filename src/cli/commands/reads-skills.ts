@@ -1,0 +1,112 @@
+import { engineVersion, inputHash } from '../../engine/index.ts';
+import {
+  leastPracticeTrials,
+  type PracticeChoices,
+  type PracticeEffort,
+  penaltyOf,
+  practiceChoices,
+  practiceEffort,
+  requestsOfSkillWorths,
+  type SkillWorths,
+  studySkillWorths,
+  type WeighedSetup,
+} from '../../worker/index.ts';
+import { createTrialPool, defaultThreads } from '../../worker/node.ts';
+import type { Foes } from '../choose-matchups.ts';
+import type { Conditions } from '../conditions.ts';
+import { badUse } from '../failure.ts';
+import type { Io } from '../io.ts';
+import { levelNote } from '../level-note.ts';
+import type { OpenPlaybook } from '../open-playbook.ts';
+import { startProgress } from '../progress.ts';
+import { shellCommand } from '../repeat-command.ts';
+import { reportNames } from '../report-names.ts';
+import { skillsJson } from '../skills-json.ts';
+import { skillsText } from '../skills-text.ts';
+
+/** What `sliderule reads --skills` was asked. */
+export interface AskedSkills {
+  /** The file and what stood after --against, as typed: the command that repeats the run names them. */
+  readonly file: string;
+  readonly against: string;
+  readonly json: boolean;
+  readonly opened: OpenPlaybook;
+  readonly play: string;
+  readonly foes: Foes;
+  readonly conditions: Conditions;
+}
+
+/** Fresh man-ups against each scheme that what leads is measured in when nobody names a number. */
+const usualTrials = 600;
+
+/** `sliderule reads FILE --skills`: what is best to practise, and what it is worth to the play. */
+export async function runSkills(io: Io, asked: AskedSkills): Promise<void> {
+  const { json, opened, play, foes, conditions } = asked;
+  const { playbook } = opened;
+  const { side, level, seed } = conditions;
+  const trials = conditions.trials ?? usualTrials;
+  if (trials < leastPracticeTrials) {
+    throw badUse(`invalid --trials: ${trials} (expected ${leastPracticeTrials} or more with --skills).`);
+  }
+  const choices = practiceChoices(playbook, { play, side, level });
+  if (choices.kind === 'refused') throw badUse(`${choices.reason}.`);
+  io.err(levelNote(playbook, level));
+  const effort = practiceEffort(trials);
+  const worths = await study(io, setupsOf(opened, play, foes, conditions), choices, effort, conditions);
+  const played = level ?? playbook.team.level;
+  const penalty = conditions.penalty ?? penaltyOf(playbook);
+  const hash = inputHash({
+    playbook,
+    play,
+    schemes: foes.schemes,
+    ...(foes.opponent && { opponent: foes.opponent.id }),
+    side,
+    penalty,
+    level: played,
+    effort: { ...effort },
+  });
+  if (json) {
+    io.out(skillsJson(worths, play, choices.men, effort, { seed, hash, penalty, level: played }));
+    return;
+  }
+  io.out(`${skillsText(worths, choices.men, reportNames(playbook, play))}\n\n`);
+  io.out(`Same numbers again: ${io.program} ${repeated(asked, trials, penalty)}\n`);
+  io.out(`Engine ${engineVersion}, seed ${seed}, input ${hash}.\n`);
+}
+
+function repeated({ file, against, play, conditions }: AskedSkills, trials: number, penalty: number): string {
+  const { side, seed, level } = conditions;
+  const words = ['reads', file, '--play', play, '--skills', '--against', against, '--side', side];
+  const size = ['--seed', String(seed), '--penalty', String(penalty), '--trials', String(trials)];
+  return shellCommand([...words, ...size, ...(level === null ? [] : ['--level', level])]);
+}
+
+async function study(
+  io: Io,
+  setups: readonly WeighedSetup[],
+  choices: Extract<PracticeChoices, { kind: 'choices' }>,
+  effort: PracticeEffort,
+  { threads }: Conditions,
+): Promise<SkillWorths> {
+  const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
+  const progress = startProgress(io, 'Simulating');
+  progress.plan(requestsOfSkillWorths(choices, setups.length, effort));
+  try {
+    return await studySkillWorths(pool, setups, choices, effort, { signal: io.signal, onAnswer: progress.step });
+  } finally {
+    progress.stop();
+    await pool.close();
+  }
+}
+
+function setupsOf(
+  { document }: OpenPlaybook,
+  play: string,
+  { schemes, opponent }: Foes,
+  { side, penalty, level, seed }: Conditions,
+): readonly WeighedSetup[] {
+  return schemes.map((scheme) => ({
+    setup: { document, play, scheme, ...(opponent && { opponent: opponent.id }), side, penalty, level, seed },
+    weight: opponent?.schemes?.[scheme] ?? 1,
+  }));
+}
