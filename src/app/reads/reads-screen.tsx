@@ -10,6 +10,7 @@ import { usePlaybook } from '../shell/desk.tsx';
 import { CardPanel, shownReads } from './card-panel.tsx';
 import { carriersOfPlay } from './carriers-of-play.ts';
 import { FindPanel, NotWhole } from './find-panel.tsx';
+import { PracticePanel } from './practice-panel.tsx';
 import { opponentsWithMix, readsQuestion } from './reads-question.ts';
 import styles from './reads-screen.module.css';
 import { useReads } from './reads-state.ts';
@@ -103,6 +104,7 @@ function ReadsOfPlay({
           </div>
         </>
       )}
+      <PracticePanel standing={standing} entry={written} question={question} />
     </>
   );
 }
