@@ -1,7 +1,7 @@
 import type { ChanceState } from './state.ts';
 
 /** Parts that are shared and never written to: they are passed on and not copied. */
-const shared: ReadonlySet<string> = new Set(['script', 'path', 'recorder', 'forced']);
+const shared: ReadonlySet<string> = new Set(['script', 'path', 'recorder', 'forced', 'forcedRun']);
 
 /**
  * Make one state of a model what another of the same model is, so that a trial can go on from there more than once. Only at a moment at

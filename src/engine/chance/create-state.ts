@@ -46,6 +46,7 @@ export function createChanceState(model: ChanceModel): ChanceState {
     end: null,
     recorder: null,
     forced: null,
+    forcedRun: null,
     byReadsAlone: false,
     watching: false,
   };
@@ -75,6 +76,7 @@ function createUnit(model: ChanceModel): Unit {
     post: new Float64Array(12),
     drift: new Float64Array(12),
     goBy: new Float64Array(6),
+    goFrom: new Float64Array(6),
     partner: new Int8Array(6),
     passTo: new Int8Array(6),
     passStyle: new Uint8Array(6),
@@ -218,6 +220,7 @@ export function resetState(model: ChanceModel, state: ChanceState, trial: number
   state.lastTenDue = false;
   state.end = null;
   state.forced = null;
+  state.forcedRun = null;
   state.byReadsAlone = false;
   state.watching = false;
   Object.assign(state.counts, createCounts());

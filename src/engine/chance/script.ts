@@ -122,8 +122,7 @@ export function giveOrder(state: ChanceState, action: CompiledAction): void {
       sendAlong(state, by, action.path, state.ball.holder === by ? task.carry : task.path);
       return;
     case 'run':
-      sendAlong(state, by, action.path, action.waits ? task.waitToRun : task.path);
-      unit.goBy[by] = state.time + runPatience;
+      orderRun(state, action);
       return;
     case 'pick':
       sendAlong(state, by, action.path, task.pick);
@@ -146,6 +145,15 @@ export function giveOrder(state: ChanceState, action: CompiledAction): void {
       unit.mustShoot[by] = 1;
       return;
   }
+}
+
+function orderRun(state: ChanceState, { by, path, waits }: Extract<CompiledAction, { kind: 'run' }>): void {
+  const { unit, time, forcedRun } = state;
+  const isForced = forcedRun !== null && forcedRun.path === path;
+  if (isForced) state.forcedRun = null;
+  unit.goFrom[by] = isForced ? forcedRun.time : time;
+  unit.goBy[by] = isForced ? forcedRun.time : time + runPatience;
+  sendAlong(state, by, path, waits || time < unit.goFrom[by] ? task.waitToRun : task.path);
 }
 
 function sendAlong(state: ChanceState, who: number, path: Float64Array, kind: number): void {

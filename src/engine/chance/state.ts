@@ -77,6 +77,8 @@ export interface Unit {
   readonly drift: Float64Array;
   /** Latest time at which a man who waits to run goes anyway. */
   readonly goBy: Float64Array;
+  /** Earliest time at which he goes though his place is open. */
+  readonly goFrom: Float64Array;
   /** Man he screens or seals for. */
   readonly partner: Int8Array;
   /** Scripted pass he is to throw when he can: receiver, or -1; since when. */
@@ -249,6 +251,8 @@ export interface ChanceState {
   recorder: Recorder | null;
   /** A look that has to be taken, to find what it is worth; null in ordinary trials. */
   forced: ForcedLook | null;
+  /** A run that begins at a time that is set, to find what that is worth; null in ordinary trials. */
+  forcedRun: ForcedRun | null;
   /** Nobody takes an opening or a read: the script runs on so that its looks can be seen coming and going. */
   watching: boolean;
   /** Nobody takes an opening that no read of the play names: what the reads alone are worth. */
@@ -271,4 +275,14 @@ export interface ForcedLook {
   readonly to: number;
   /** Something else than a throw: run in with it, or show it to `to` and then play by eye. */
   readonly instead?: 'stepIn' | 'fake';
+}
+
+/**
+ * The first time that a man is ordered to run along `path` he goes at the first step that is not before `time`, seconds after the restart: not
+ * as the play has it, and not before. Orders after that one are the play's.
+ */
+export interface ForcedRun {
+  /** The path of the order, and no copy of it: his other runs go as the play has them. */
+  readonly path: Float64Array;
+  readonly time: number;
 }

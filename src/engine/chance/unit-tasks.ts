@@ -24,7 +24,7 @@ function steerAttacker(model: ChanceModel, state: ChanceState, who: number): voi
       followPath(state, who);
       return;
     case task.waitToRun:
-      if (state.time >= unit.goBy[who] || runIsOpen(model, state, who)) unit.task[who] = task.path;
+      if (goesNow(model, state, who)) unit.task[who] = task.path;
       stay(state, who);
       return;
     case task.pick:
@@ -142,13 +142,22 @@ function finishPath(state: ChanceState, who: number, path: Float64Array): void {
   fireTriggers(state, 'arrival', who, -1);
 }
 
+/** Whether a man who waits to run goes: when his place is open to his eye, or when he has waited long enough. */
+function goesNow(model: ChanceModel, state: ChanceState, who: number): boolean {
+  const { unit, time } = state;
+  return time >= unit.goBy[who] || (time >= unit.goFrom[who] && runIsOpen(model, state, who));
+}
+
 /** Whether, as he sees it, nobody guards the place where his run ends. */
 function runIsOpen(model: ChanceModel, state: ChanceState, who: number): boolean {
   const path = state.unit.path[who];
   if (path === null) return true;
-  const x = path[path.length - 2];
-  const y = path[path.length - 1];
-  return nearestDefender(model, seenBy(model, state, who), x, y) > openDistance;
+  return isUnguarded(model, seenBy(model, state, who), path[path.length - 2], path[path.length - 1]);
+}
+
+/** Whether no defender is near a place where a run ends, in a (possibly past) picture of the field. */
+export function isUnguarded(model: ChanceModel, motion: Float64Array, x: number, y: number): boolean {
+  return nearestDefender(model, motion, x, y) > openDistance;
 }
 
 /** Distance from a place to the nearest defender who takes part, in a (possibly past) picture of the field. Yards. */
