@@ -105,6 +105,7 @@ export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
 export { cardOfList, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
 export { type CarrierAction, carrierActions } from './reads/carrier-actions.ts';
+export { type CueCount, countCues } from './reads/count-cues.ts';
 export { type CarrierChance, gatherDecisions, type Outcome } from './reads/gather-decisions.ts';
 export { mostReadsAt } from './reads/most-reads.ts';
 export { type Guidance, playGuided } from './reads/play-guided.ts';

@@ -160,7 +160,7 @@ const readSchema = z.strictObject({
   during: described(z.optional(beatId), 'Only while this is the newest beat; always when left out.'),
   if: described(
     z.array(phrase(cuePattern)).check(z.maxLength(limits.cues)),
-    'Cues that must all hold: free, pressed, open SPOT, left SPOT.',
+    'Cues that must all hold: free, pressed, next steps, my man leaves, crease up, far low looks away, far low crosses, open SPOT, left SPOT, lane taken SPOT.',
   ),
   then: described(
     phrase(readActionPattern),

@@ -70,6 +70,18 @@ function cueWords(cue: Cue, carrier: string): string {
       return `${cue.who} is open`;
     case 'left':
       return `${cue.who}'s man has left him`;
+    case 'laneTaken':
+      return `a defender stands in the lane to ${cue.who}`;
+    case 'nextSteps':
+      return `the next defender steps to ${carrier}`;
+    case 'myManLeaves':
+      return `${carrier}'s man drops off him`;
+    case 'creaseUp':
+      return 'the crease defender is pulled up';
+    case 'farLowLooksAway':
+      return 'the far low defender looks away from the man behind him';
+    case 'farLowCrosses':
+      return 'the far low defender runs across';
     default:
       return exhaustive(cue);
   }

@@ -60,9 +60,15 @@ describe('a play written with the pointer', () => {
     const read = page.getByRole('form', { name: 'Teach a read' });
     await read.getByLabel('Who has it').selectOption('TL');
     await read.getByLabel('If').selectOption('left');
-    await read.getByLabel('Man').selectOption('CR');
+    await read.getByRole('combobox', { name: 'Man' }).selectOption('CR');
     await read.getByLabel('Then').selectOption('feed');
     await read.getByRole('button', { name: 'Teach' }).click();
+    // What is seen of the defense as a whole asks for no man.
+    await read.getByLabel('If').selectOption('the crease defender is pulled up');
+    await read.getByLabel('Then').selectOption('shoot');
+    expect(await read.getByRole('combobox', { name: 'Man' }).count()).toBe(0);
+    await read.getByRole('button', { name: 'Teach' }).click();
+    await page.getByRole('button', { name: /^Take out the read: if the crease defender is pulled up/ }).waitFor();
 
     const written = await savedPlay(page, 'Harbor');
     expect(written).toMatchObject({
@@ -74,7 +80,10 @@ describe('a play written with the pointer', () => {
         { id: 'step-2', on: 'catch TL', do: [expect.stringMatching(/^TL (pass|skip) WL$/)] },
         { id: 'step-3', on: 'catch WL', do: ['WL shoot'] },
       ],
-      reads: [{ carrier: 'TL', if: ['left CR'], then: 'feed CR' }],
+      reads: [
+        { carrier: 'TL', if: ['left CR'], then: 'feed CR' },
+        { carrier: 'TL', if: ['crease up'], then: 'shoot' },
+      ],
     });
 
     const first = await answersOnce(page, (all) => all.length === 9);

@@ -49,13 +49,20 @@ export function ReadList({ editor, play, beat, spots, holder }: ReadListProps): 
   );
 }
 
-const cueKinds = ['iAmFree', 'iAmPressed', 'open', 'left'] as const;
+/** In the order in which they are offered: those of a mate, who is chosen beside them, come first. */
 const cueTexts: Readonly<Record<Cue['kind'], string>> = {
-  iAmFree: 'he is free',
-  iAmPressed: 'he is pressed',
   open: 'open:',
   left: 'left alone:',
+  laneTaken: 'a defender in the lane to:',
+  iAmFree: 'he is free',
+  iAmPressed: 'he is pressed',
+  nextSteps: 'the next defender steps to him',
+  myManLeaves: 'his man drops off him',
+  creaseUp: 'the crease defender is pulled up',
+  farLowLooksAway: 'the far low defender looks away',
+  farLowCrosses: 'the far low defender runs across',
 };
+const cueChoices = (Object.keys(cueTexts) as Cue['kind'][]).map((kind) => ({ value: kind, text: cueTexts[kind] }));
 const throwKinds = ['pass', 'skip', 'feed', 'shoot', 'fake'] as const;
 
 function AddRead({ editor, beat, spots, holder }: Omit<ReadListProps, 'play'>): ReactNode {
@@ -66,7 +73,7 @@ function AddRead({ editor, beat, spots, holder }: Omit<ReadListProps, 'play'>): 
   const script = useScreen((state) => state.script);
   const others = spots.filter((spot) => spot !== carrier);
   const target = others.includes(who) ? who : (others[0] ?? '');
-  const namesMan = cue === 'open' || cue === 'left' || then !== 'shoot';
+  const namesMan = 'who' in cueOf(cue, target) || then !== 'shoot';
   return (
     <form
       className={styles.form}
@@ -83,12 +90,14 @@ function AddRead({ editor, beat, spots, holder }: Omit<ReadListProps, 'play'>): 
       }}
     >
       <PickList label="Who has it" value={carrier} options={spots.map(asChoice)} onChange={setCarrier} />
-      <PickList
-        label="If"
-        value={cue}
-        options={cueKinds.map((kind) => ({ value: kind, text: cueTexts[kind] }))}
-        onChange={(kind) => setCue(cueKinds.find((each) => each === kind) ?? 'open')}
-      />
+      <div className={styles.wholeRow}>
+        <PickList
+          label="If"
+          value={cue}
+          options={cueChoices}
+          onChange={(kind) => setCue(cueChoices.find(({ value }) => value === kind)?.value ?? 'open')}
+        />
+      </div>
       {namesMan && <PickList label="Man" value={target} options={others.map(asChoice)} onChange={setWho} />}
       <PickList
         label="Then"
@@ -106,7 +115,14 @@ function asChoice(spot: SpotId): { readonly value: string; readonly text: string
 }
 
 function cueOf(kind: Cue['kind'], who: SpotId): Cue {
-  return kind === 'open' || kind === 'left' ? { kind, who } : { kind };
+  switch (kind) {
+    case 'open':
+    case 'left':
+    case 'laneTaken':
+      return { kind, who };
+    default:
+      return { kind };
+  }
 }
 
 function thenOf(kind: (typeof throwKinds)[number], by: SpotId, to: SpotId): Read['then'] {

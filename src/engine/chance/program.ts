@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/point.ts';
-import type { Action, Beat, Cue, Play, Read, RunKind, SafetyDuty, SpotId, Trigger } from '../offense/play.ts';
+import type { Action, Beat, Cue, MateCue, Play, Read, RunKind, SafetyDuty, SpotId, Trigger } from '../offense/play.ts';
 
 /**
  * A play with every spot and beat replaced by its number, so that a step looks nothing up by name.
@@ -60,8 +60,8 @@ export type CompiledAction =
   | { readonly kind: 'shot'; readonly by: number };
 
 export type CompiledCue =
-  | { readonly kind: 'iAmFree' | 'iAmPressed' }
-  | { readonly kind: 'open' | 'left'; readonly who: number };
+  | { readonly kind: Exclude<Cue, MateCue>['kind'] }
+  | { readonly kind: MateCue['kind']; readonly who: number };
 
 export interface CompiledRead {
   readonly carrier: number;
@@ -160,7 +160,8 @@ function compileAction(action: Action, spot: (id: SpotId) => number): CompiledAc
   }
 }
 
-function compileCue(cue: Cue, spot: (id: SpotId) => number): CompiledCue {
+/** One cue by the numbers that `spot` gives to its mate. */
+export function compileCue(cue: Cue, spot: (id: SpotId) => number): CompiledCue {
   return 'who' in cue ? { kind: cue.kind, who: spot(cue.who) } : cue;
 }
 

@@ -160,8 +160,11 @@ export function isUnguarded(model: ChanceModel, motion: Float64Array, x: number,
   return nearestDefender(model, motion, x, y) > openDistance;
 }
 
+/** How many defenders the scheme directs: agents 6 (included) to 6 + `covering` (excluded). */
+export type CoveringMen = Pick<ChanceModel, 'covering'>;
+
 /** Distance from a place to the nearest defender who takes part, in a (possibly past) picture of the field. Yards. */
-export function nearestDefender(model: ChanceModel, motion: Float64Array, x: number, y: number): number {
+export function nearestDefender(model: CoveringMen, motion: Float64Array, x: number, y: number): number {
   const at = stride * nearestDefenderIndex(model, motion, x, y);
   const dx = motion[at] - x;
   const dy = motion[at + 1] - y;
@@ -213,7 +216,7 @@ function seal(model: ChanceModel, state: ChanceState, who: number): void {
 }
 
 /** Agent index of the defender nearest to a place. */
-export function nearestDefenderIndex(model: ChanceModel, motion: Float64Array, x: number, y: number): number {
+export function nearestDefenderIndex(model: CoveringMen, motion: Float64Array, x: number, y: number): number {
   let best = 6;
   let least = Number.POSITIVE_INFINITY;
   for (let agent = 6; agent < 6 + model.covering; agent++) {

@@ -55,7 +55,16 @@ const beat: fc.Arbitrary<Beat> = fc.record({ id: beatId, when: trigger, actions:
 const cue: fc.Arbitrary<Cue> = fc.oneof(
   fc.constant({ kind: 'iAmFree' } as const),
   fc.constant({ kind: 'iAmPressed' } as const),
-  fc.record({ kind: fc.constantFrom('open' as const, 'left' as const), who: spotId }),
+  fc.record({
+    kind: fc.constantFrom(
+      'nextSteps' as const,
+      'myManLeaves' as const,
+      'creaseUp' as const,
+      'farLowLooksAway' as const,
+      'farLowCrosses' as const,
+    ),
+  }),
+  fc.record({ kind: fc.constantFrom('open' as const, 'left' as const, 'laneTaken' as const), who: spotId }),
 );
 const read: fc.Arbitrary<Read> = fc.oneof(
   fc.record({ carrier: spotId, cues: fc.array(cue, { maxLength: 2 }), then: carrierAction }),

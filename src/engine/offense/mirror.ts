@@ -110,9 +110,15 @@ function mirrorCue(cue: Cue): Cue {
   switch (cue.kind) {
     case 'iAmFree':
     case 'iAmPressed':
+    case 'nextSteps':
+    case 'myManLeaves':
+    case 'creaseUp':
+    case 'farLowLooksAway':
+    case 'farLowCrosses':
       return cue;
     case 'open':
     case 'left':
+    case 'laneTaken':
       return { kind: cue.kind, who: mirrorSpotId(cue.who) };
     default:
       return exhaustive(cue);

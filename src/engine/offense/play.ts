@@ -75,16 +75,32 @@ export interface Beat {
   readonly actions: readonly Action[];
 }
 
-/** A yes-no fact that the carrier can see. */
+/** A yes-no fact that the carrier can see: of himself and the defense as a whole, or of one mate. */
 export type Cue =
   /** I have time and room within my range. */
   | { readonly kind: 'iAmFree' }
   /** A defender is on me. */
   | { readonly kind: 'iAmPressed' }
+  /** A defender other than the one nearest to me comes at me. */
+  | { readonly kind: 'nextSteps' }
+  /** The defender nearest to me drops off me. */
+  | { readonly kind: 'myManLeaves' }
+  /** Nobody stands at the front of the crease: its defender has come out. */
+  | { readonly kind: 'creaseUp' }
+  /** The low defender away from the ball has lost sight of the man behind him. */
+  | { readonly kind: 'farLowLooksAway' }
+  /** The low defender away from the ball runs across to its side. */
+  | { readonly kind: 'farLowCrosses' }
+  | MateCue;
+
+/** What can be seen of one mate. */
+export type MateCue =
   /** That man has room and nobody stands in the lane. */
   | { readonly kind: 'open'; readonly who: SpotId }
   /** The man who should guard that man has left him for the ball. */
-  | { readonly kind: 'left'; readonly who: SpotId };
+  | { readonly kind: 'left'; readonly who: SpotId }
+  /** A defender stands with his stick in the line to that man. */
+  | { readonly kind: 'laneTaken'; readonly who: SpotId };
 
 /** A taught read: in this carrier's hands, when every cue holds, do this. Reads are tried in order. */
 export interface Read {

@@ -1,12 +1,24 @@
 import type { CompiledCue } from '../chance/program.ts';
 
-/** All cues that a carrier can be taught, in the order in which tables number them: those of himself, then those of each mate. */
+/**
+ * All cues that a carrier can be taught, in the order in which tables number them: those of himself and of the defense as a whole, then
+ * each that is asked of a mate, mate after mate. 22 of the 30 that a table holds.
+ */
 export function cueVocabulary(carrier: number): readonly CompiledCue[] {
   const mates = [0, 1, 2, 3, 4, 5].filter((mate) => mate !== carrier);
   return [
-    { kind: 'iAmFree' },
-    { kind: 'iAmPressed' },
-    ...mates.map((who): CompiledCue => ({ kind: 'open', who })),
-    ...mates.map((who): CompiledCue => ({ kind: 'left', who })),
+    ...ownCues.map((kind): CompiledCue => ({ kind })),
+    ...mateCues.flatMap((kind) => mates.map((who): CompiledCue => ({ kind, who }))),
   ];
 }
+
+const ownCues = [
+  'iAmFree',
+  'iAmPressed',
+  'nextSteps',
+  'myManLeaves',
+  'creaseUp',
+  'farLowLooksAway',
+  'farLowCrosses',
+] as const;
+const mateCues = ['open', 'left', 'laneTaken'] as const;

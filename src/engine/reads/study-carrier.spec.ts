@@ -5,6 +5,7 @@ import { sampleMatchup, samplePlay } from '../chance/sample-matchup.fixture.ts';
 import { schemesFor } from '../defense/schemes.ts';
 import { cardOfList, readsOfCard } from './card-of-list.ts';
 import { carrierActions } from './carrier-actions.ts';
+import { cueVocabulary } from './cue-vocabulary.ts';
 import { gatherDecisions } from './gather-decisions.ts';
 import { playGuided } from './play-guided.ts';
 import { goOn } from './rule-list.ts';
@@ -81,9 +82,10 @@ describe('the reads of one carrier', () => {
 describe('a card', () => {
   it('is written as the reads of a play', () => {
     // Cues are those of himself, then of his mates in order; actions shoot, then pass to each mate.
-    const list = { rules: [{ looksAt: 0b101, mustHold: 0b101, action: 1 }], lastResort: goOn };
-    const spots = samplePlay.spots.map(({ id }) => id);
     const carrier = man('P');
+    const openFirst = 1 << cueVocabulary(carrier).findIndex(({ kind }) => kind === 'open');
+    const list = { rules: [{ looksAt: openFirst | 1, mustHold: openFirst | 1, action: 1 }], lastResort: goOn };
+    const spots = samplePlay.spots.map(({ id }) => id);
     const mate = spots.filter((id) => id !== 'P')[0]!;
     const card = cardOfList(samplePlay, carrier, list, samplePlay.spots[carrier]!.at);
     expect(card.lastResort).toBeNull();

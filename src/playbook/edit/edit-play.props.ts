@@ -79,8 +79,8 @@ const runAction = fc.tuple(spot, spot, path, fc.nat(4)).map(([by, on, way, kind]
 });
 const action: fc.Arbitrary<Action> = fc.oneof(ballAction, runAction);
 const cue: fc.Arbitrary<Cue> = fc.oneof(
-  fc.constantFrom<Cue[]>({ kind: 'iAmFree' }, { kind: 'iAmPressed' }),
-  fc.record({ kind: fc.constantFrom('open', 'left'), who: spot }),
+  fc.constantFrom<Cue[]>({ kind: 'iAmFree' }, { kind: 'creaseUp' }, { kind: 'farLowLooksAway' }),
+  fc.record({ kind: fc.constantFrom('open', 'left', 'laneTaken'), who: spot }),
 );
 const script = fc.constantFrom('main', 'lastTen');
 const index = fc.nat(6);

@@ -57,8 +57,18 @@ const trigger: fc.Arbitrary<Trigger> = fc.oneof<fc.Arbitrary<Trigger>[]>(
   fc.record({ kind: fc.constant('call'), beat: fc.constantFrom(...names.beats), seconds }),
 );
 const cue: fc.Arbitrary<Cue> = fc.oneof<fc.Arbitrary<Cue>[]>(
-  fc.constantFrom({ kind: 'iAmFree' }, { kind: 'iAmPressed' }),
-  fc.record({ kind: fc.constantFrom('open', 'left'), who: other('X') }),
+  fc.record({
+    kind: fc.constantFrom(
+      'iAmFree',
+      'iAmPressed',
+      'nextSteps',
+      'myManLeaves',
+      'creaseUp',
+      'farLowLooksAway',
+      'farLowCrosses',
+    ),
+  }),
+  fc.record({ kind: fc.constantFrom('open', 'left', 'laneTaken'), who: other('X') }),
 );
 
 describe('a phrase that was printed reads back', () => {
@@ -126,6 +136,15 @@ const words = fc.array(
     'ball',
     'crease',
     'man',
+    'up',
+    'far',
+    'low',
+    'lane',
+    'taken',
+    'next',
+    'steps',
+    'my',
+    'leaves',
     '  ',
   ),
   { maxLength: 7 },

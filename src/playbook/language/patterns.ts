@@ -18,7 +18,9 @@ export const readActionPattern = whole(carrier);
 export const triggerPattern = whole(
   `(start|catch ${spot}|pass ${spot}( to ${spot})?|arrive ${spot}|call ${beat} *\\+ *${decimal})`,
 );
-export const cuePattern = whole(`(free|pressed|(open|left) ${spot})`);
+export const cuePattern = whole(
+  `(free|pressed|next steps|my man leaves|crease up|far low (looks away|crosses)|(open|left|lane taken) ${spot})`,
+);
 
 const man = '[a-z][a-z0-9]{0,3}';
 export const defenderPattern = new RegExp(`^${man}$`);

@@ -1,4 +1,5 @@
 import type { Action, Cue, Point, Trigger } from '../../engine/index.ts';
+import { cuePhrases } from './cue-phrases.ts';
 import { runWords } from './parse-action.ts';
 
 /** The spot by whose name a place is to be written; undefined for places that are written as x,y. */
@@ -57,17 +58,8 @@ export function printTrigger(trigger: Trigger): string {
 }
 
 export function printCue(cue: Cue): string {
-  switch (cue.kind) {
-    case 'iAmFree':
-      return 'free';
-    case 'iAmPressed':
-      return 'pressed';
-    case 'open':
-    case 'left':
-      return `${cue.kind} ${cue.who}`;
-    default:
-      return exhaustive(cue);
-  }
+  const phrase = cuePhrases[cue.kind];
+  return 'who' in cue ? `${phrase} ${cue.who}` : phrase;
 }
 
 function printPath(path: readonly Point[], nameOf: PlaceNamer): string {
