@@ -36,6 +36,11 @@ const marks: readonly StyleName[] = [
   'laneUnder',
   'openRing',
   'readRing',
+  'cueRing',
+  'cueLane',
+  'cueRoom',
+  'cueMove',
+  'cueMoveHead',
 ];
 
 /** Words and what they stand on. */

@@ -1,3 +1,4 @@
+export { cueMarks } from './cue-marks.ts';
 export * from './draw-scene.ts';
 export * from './field-scene.ts';
 export * from './left-words.ts';

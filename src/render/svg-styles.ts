@@ -122,6 +122,11 @@ function watchStyles({ ink, page, grass, quiet, open, heat, weight, faint }: Pal
     openText: { fill: open, fontPx: 17, bold: true, haloColour: page },
     readRing: { stroke: ink, widthPx: wide(2.25, weight), dashPx: [3, 5] },
     readText: { fill: ink, fontPx: 16, bold: true, haloColour: page },
+    cueRing: { stroke: ink, widthPx: wide(3, weight) },
+    cueLane: { stroke: ink, widthPx: wide(2.5, weight), dashPx: [12, 5, 2, 5] },
+    cueRoom: { stroke: ink, widthPx: wide(1.75, weight), dashPx: [2, 5] },
+    cueMove: { stroke: ink, widthPx: wide(4, weight) },
+    cueMoveHead: { fill: ink },
   } as const;
 }
 
