@@ -1,4 +1,4 @@
-import { fitLeastSquares } from '../statistics/least-squares.ts';
+import { fitManyLeastSquares } from '../statistics/least-squares.ts';
 import type { DecisionTable } from './decision-table.ts';
 
 /** What a carrier makes of each look of a table, in numbers, and which of them bear on what. */
@@ -31,9 +31,7 @@ export interface Judgement {
  */
 export function learnJudgement(table: DecisionTable, looks: LookNumbers, ridge: number): Judgement {
   const all = looksThatCount(table);
-  const byAction = looks.columns_byAction.map((columns, action) =>
-    fitWorths(looks, columns, all, ({ moment }) => table.worth_byMomentAction[moment * table.actions + action], ridge),
-  );
+  const byAction = fitActions(table, looks, all, ridge);
   const ranks = looks.rank_byMoment.reduce((most, rank) => Math.max(most, rank + 1), 0);
   const ofWaiting = new Array<Float64Array | null>(ranks).fill(null);
   // What each chance comes to when nothing is done up to the rank that is looked at.
@@ -41,7 +39,8 @@ export function learnJudgement(table: DecisionTable, looks: LookNumbers, ridge: 
   for (let rank = ranks - 1; rank >= 0; rank--) {
     const here = all.filter(({ moment }) => looks.rank_byMoment[moment] === rank);
     if (here.length === 0) continue;
-    ofWaiting[rank] = fitWorths(looks, looks.columnsOfWaiting, here, ({ chance }) => ahead_byChance[chance], ridge);
+    const comesTo = ({ chance }: CountedLook): number => ahead_byChance[chance];
+    [ofWaiting[rank]] = fitWorths(looks, looks.columnsOfWaiting, here, [comesTo], ridge);
     for (const { chance, moment } of here) {
       const action = decideAt(looks, { byAction, ofWaiting }, moment);
       if (action >= 0) ahead_byChance[chance] = table.worth_byMomentAction[moment * table.actions + action];
@@ -108,17 +107,42 @@ function looksThatCount({ weight_byChance, first_byChance }: DecisionTable): rea
   return found;
 }
 
-/** Coefficients of some numbers of the looks that tell best what each comes to. */
+/** One fit for each action; those that the same list of columns bears on are fitted together. */
+function fitActions(
+  { worth_byMomentAction, actions }: DecisionTable,
+  looks: LookNumbers,
+  counted: readonly CountedLook[],
+  ridge: number,
+): readonly Float64Array[] {
+  const fitted = new Array<Float64Array>(actions);
+  for (const columns of new Set(looks.columns_byAction)) {
+    const alike = looks.columns_byAction.flatMap((each, action) => (each === columns ? [action] : []));
+    const comeTo = alike.map(
+      (action) =>
+        ({ moment }: CountedLook) =>
+          worth_byMomentAction[moment * actions + action],
+    );
+    fitWorths(looks, columns, counted, comeTo, ridge).forEach((coefficients, at) => {
+      fitted[alike[at]] = coefficients;
+    });
+  }
+  return fitted;
+}
+
+/** Coefficients of some numbers of the looks that tell best what each comes to, for everything that it can come to. */
 function fitWorths(
   { count, numbers_byMoment }: LookNumbers,
   columns: readonly number[],
   looks: readonly CountedLook[],
-  worthOf: (look: CountedLook) => number,
+  worthsOf: readonly ((look: CountedLook) => number)[],
   ridge: number,
-): Float64Array {
-  const rows = looks.flatMap(({ moment, stretch }) =>
-    columns.map((column) => stretch * numbers_byMoment[moment * count + column]),
-  );
-  const targets = Float64Array.from(looks, (look) => look.stretch * worthOf(look));
-  return fitLeastSquares(Float64Array.from(rows), columns.length, targets, ridge);
+): readonly Float64Array[] {
+  const rows = new Float64Array(looks.length * columns.length);
+  looks.forEach(({ moment, stretch }, row) => {
+    columns.forEach((column, at) => {
+      rows[row * columns.length + at] = stretch * numbers_byMoment[moment * count + column];
+    });
+  });
+  const targets = worthsOf.map((worthOf) => Float64Array.from(looks, (look) => look.stretch * worthOf(look)));
+  return fitManyLeastSquares(rows, columns.length, targets, ridge);
 }

@@ -42,6 +42,8 @@ export function checkDecisionTable(table: DecisionTable): void {
     if (count < 1) says(`moments of chance ${chance}:`, count, 'at least one');
   }
   if (table.weight_byChance.length !== chances) says('weights', table.weight_byChance.length, `${chances}`);
+  const weight = table.weight_byChance.reduce((sum, each) => sum + each, 0);
+  if (!(weight > 0)) says('weights: in all', weight, 'more than nothing');
   if (table.goOn_byChance.length !== chances) says('worths of going on', table.goOn_byChance.length, `${chances}`);
   if (table.cues_byMoment.length !== moments) says('moments with cues', table.cues_byMoment.length, `${moments}`);
   const worths = table.worth_byMomentAction.length;

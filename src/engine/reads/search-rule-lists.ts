@@ -65,6 +65,8 @@ const tie = 1e-9;
 interface Fired extends Condition {
   /** Moment, counted from the chance's first; `never` when it does not come. */
   readonly first_byChance: Uint8Array;
+  /** Those in which it does. */
+  readonly chances: Int32Array;
 }
 
 const never = 255;
@@ -78,9 +80,14 @@ function distinctConditions(table: DecisionTable, { leastShare, absence }: Searc
     const came = first_byChance.map((moment) => (moment === never ? 0 : 1));
     const share = weightedMean(came, table);
     const key = first_byChance.join();
-    if (share >= leastShare && share > 0 && !byMoments.has(key)) byMoments.set(key, { ...condition, first_byChance });
+    if (share >= leastShare && share > 0 && !byMoments.has(key))
+      byMoments.set(key, { ...condition, first_byChance, chances: thoseWith(came) });
   }
   return [...byMoments.values()];
+}
+
+function thoseWith(came: Uint8Array): Int32Array {
+  return Int32Array.from(came.keys()).filter((chance) => came[chance] === 1);
 }
 
 function conditionsOf(cues: number): readonly Condition[] {
@@ -154,19 +161,30 @@ interface Sums {
 /** More reads than this nobody holds in mind. */
 const mostRules = 8;
 
+/** Goals by rule and action for some conditions in their order, and which rule takes each chance. */
+interface Level {
+  /** Moment at which a rule takes the chance; `never` when none does. */
+  readonly earliest_byChance: Uint8Array;
+  /** That rule; `mostRules` when none does. */
+  readonly rule_byChance: Uint8Array;
+  /** For those who wait: rule * actions + action. */
+  readonly waiting: Float64Array;
+  /** For those who act at their first look; `mostRules` stands for the last resort. */
+  readonly acting: Float64Array;
+  /** Goals of the chances that are left to the play. */
+  goOn: number;
+}
+
+// Questions that come one after the other begin with the same conditions nearly always: what is known of each beginning is kept, and a
+// condition at its end only moves the chances in which it holds.
 function createSums(table: DecisionTable, tied: number): Sums {
-  const { actions, first_byChance: begin, weight_byChance: weight, worth_byMomentAction: worth } = table;
-  const chances = chancesOf(table);
+  const { actions } = table;
+  const goals_byMomentAction = weightedGoals(table);
+  const levels = Array.from({ length: mostRules + 1 }, () => createLevel(chancesOf(table), actions));
+  fillFirst(levels[0], table, goals_byMomentAction);
   const waiting: BestActions = { goals: 0, actions: new Int32Array(mostRules), lastResort: goOn };
   const acting: BestActions = { goals: 0, actions: new Int32Array(mostRules), lastResort: 0 };
-  // Goals by rule and action, for those who wait and for those who act at once; the rule after the last is the last resort.
-  const waitingSums = new Float64Array((mostRules + 1) * actions);
-  const actingSums = new Float64Array((mostRules + 1) * actions);
-  const add = (sums: Float64Array, rule: number, chance: number, moment: number): void => {
-    for (let action = 0; action < actions; action++) {
-      sums[rule * actions + action] += weight[chance] * worth[moment * actions + action];
-    }
-  };
+  let known: readonly Fired[] = [];
   const chooseBest = (sums: Float64Array, rules: number, best: BestActions): void => {
     for (let rule = 0; rule < rules; rule++) {
       best.actions[rule] = bestIn(sums, rule, actions, tied);
@@ -176,30 +194,103 @@ function createSums(table: DecisionTable, tied: number): Sums {
   return {
     of: (conditions) => {
       const rules = conditions.length;
-      waitingSums.fill(0, 0, rules * actions);
-      actingSums.fill(0, 0, (rules + 1) * actions);
-      waiting.goals = 0;
-      acting.goals = 0;
-      for (let chance = 0; chance < chances; chance++) {
-        let rule = rules;
-        let earliest = never;
-        for (let at = 0; at < rules; at++) {
-          const moment = conditions[at].first_byChance[chance];
-          if (moment >= earliest) continue;
-          earliest = moment;
-          rule = at;
-        }
-        if (earliest === never) waiting.goals += weight[chance] * table.goOn_byChance[chance];
-        else add(waitingSums, rule, chance, begin[chance] + earliest);
-        add(actingSums, earliest === 0 ? rule : rules, chance, begin[chance]);
+      let same = 0;
+      while (same < rules && same < known.length && conditions[same] === known[same]) same += 1;
+      for (let rule = same; rule < rules; rule++) {
+        extendInto(levels[rule], conditions[rule], rule, table, goals_byMomentAction, levels[rule + 1]);
       }
-      chooseBest(waitingSums, rules, waiting);
-      chooseBest(actingSums, rules, acting);
-      acting.lastResort = bestIn(actingSums, rules, actions, tied);
-      acting.goals += actingSums[rules * actions + acting.lastResort];
+      known = conditions;
+      const level = levels[rules];
+      waiting.goals = level.goOn;
+      acting.goals = 0;
+      chooseBest(level.waiting, rules, waiting);
+      chooseBest(level.acting, rules, acting);
+      acting.lastResort = bestIn(level.acting, mostRules, actions, tied);
+      acting.goals += level.acting[mostRules * actions + acting.lastResort];
       return { waiting, acting };
     },
   };
+}
+
+function createLevel(chances: number, actions: number): Level {
+  return {
+    earliest_byChance: new Uint8Array(chances).fill(never),
+    rule_byChance: new Uint8Array(chances).fill(mostRules),
+    waiting: new Float64Array((mostRules + 1) * actions),
+    acting: new Float64Array((mostRules + 1) * actions),
+    goOn: 0,
+  };
+}
+
+/** Goals of each action at each moment, by the chance's weight. */
+function weightedGoals({
+  actions,
+  first_byChance,
+  weight_byChance,
+  worth_byMomentAction,
+}: DecisionTable): Float64Array {
+  const goals = Float64Array.from(worth_byMomentAction);
+  for (let chance = 0; chance < weight_byChance.length; chance++) {
+    const end = first_byChance[chance + 1] * actions;
+    for (let at = first_byChance[chance] * actions; at < end; at++) goals[at] *= weight_byChance[chance];
+  }
+  return goals;
+}
+
+/** What it comes to without a condition. */
+function fillFirst(level: Level, table: DecisionTable, goals_byMomentAction: Float64Array): void {
+  const { actions, first_byChance, weight_byChance, goOn_byChance } = table;
+  for (let chance = 0; chance < weight_byChance.length; chance++) {
+    level.goOn += weight_byChance[chance] * goOn_byChance[chance];
+    moveGoals(level.acting, -1, mostRules, goals_byMomentAction, first_byChance[chance], actions);
+  }
+}
+
+/** What it comes to with one condition more, as rule number `rule`. */
+function extendInto(
+  before: Level,
+  { chances, first_byChance }: Fired,
+  rule: number,
+  { actions, first_byChance: begin, weight_byChance, goOn_byChance }: DecisionTable,
+  goals: Float64Array,
+  out: Level,
+): void {
+  out.earliest_byChance.set(before.earliest_byChance);
+  out.rule_byChance.set(before.rule_byChance);
+  out.waiting.set(before.waiting);
+  out.acting.set(before.acting);
+  out.goOn = before.goOn;
+  out.waiting.fill(0, rule * actions, (rule + 1) * actions);
+  out.acting.fill(0, rule * actions, (rule + 1) * actions);
+  for (let at = 0; at < chances.length; at++) {
+    const chance = chances[at];
+    const moment = first_byChance[chance];
+    const earlier = before.earliest_byChance[chance];
+    if (moment >= earlier) continue;
+    const first = begin[chance];
+    if (earlier === never) out.goOn -= weight_byChance[chance] * goOn_byChance[chance];
+    else moveGoals(out.waiting, before.rule_byChance[chance], -1, goals, first + earlier, actions);
+    moveGoals(out.waiting, -1, rule, goals, first + moment, actions);
+    if (moment === 0) moveGoals(out.acting, mostRules, rule, goals, first, actions);
+    out.earliest_byChance[chance] = moment;
+    out.rule_byChance[chance] = rule;
+  }
+}
+
+/** Take a moment's goals from one rule and give them to another; -1 is nobody. */
+function moveGoals(
+  sums: Float64Array,
+  from: number,
+  to: number,
+  goals_byMomentAction: Float64Array,
+  moment: number,
+  actions: number,
+): void {
+  for (let action = 0; action < actions; action++) {
+    const goals = goals_byMomentAction[moment * actions + action];
+    if (from >= 0) sums[from * actions + action] -= goals;
+    if (to >= 0) sums[to * actions + action] += goals;
+  }
 }
 
 function bestIn(sums: Float64Array, rule: number, actions: number, tied: number): number {
@@ -262,8 +353,8 @@ function eachInserted(
   candidates: readonly Fired[],
   use: (conditions: readonly Fired[]) => void,
 ): void {
-  for (const candidate of candidates) {
-    if (list.includes(candidate)) continue;
-    for (let at = 0; at <= list.length; at++) use([...list.slice(0, at), candidate, ...list.slice(at)]);
+  const others = candidates.filter((candidate) => !list.includes(candidate));
+  for (let at = 0; at <= list.length; at++) {
+    for (const candidate of others) use([...list.slice(0, at), candidate, ...list.slice(at)]);
   }
 }

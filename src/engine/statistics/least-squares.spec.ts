@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitLeastSquares } from './least-squares.ts';
+import { fitLeastSquares, fitManyLeastSquares } from './least-squares.ts';
 
 // Longley 1967 (J Am Stat Assoc 62:819): employment, then price deflator, national product, unemployed, armed forces, population, year.
 const longley = [
@@ -22,6 +22,24 @@ const longley = [
 ];
 
 describe('least squares', () => {
+  it('gives nothing to a column that tells nothing, and all to the next', () => {
+    expect([...fitLeastSquares(Float64Array.of(0, 1, 0, 1), 2, Float64Array.of(2, 4))]).toEqual([
+      0,
+      expect.closeTo(3, 12),
+    ]);
+    // The second column is twice the first.
+    const rows = Float64Array.of(1, 2, 0, 1, 2, 1, 1, 2, 2);
+    const found = fitLeastSquares(rows, 3, Float64Array.of(1, 3, 5));
+    expect([...found]).toEqual([expect.closeTo(1, 12), 0, expect.closeTo(2, 12)]);
+  });
+
+  it('fits several targets as it fits each alone', () => {
+    const rows = Float64Array.from(longley.flatMap(([, ...values]) => [1, ...values]));
+    const targets = [0, 1, 2].map((column) => Float64Array.from(longley, (row) => row[column]!));
+    const alone = targets.map((target) => fitLeastSquares(rows, 7, target, 3));
+    expect(fitManyLeastSquares(rows, 7, targets, 3)).toEqual(alone);
+  });
+
   it('comes to the certified coefficients of a hard case', () => {
     // NIST Statistical Reference Datasets, linear regression, Longley: certified values, written down from memory.
     const certified = [

@@ -6,69 +6,110 @@
  * RangeError when the sizes do not fit or there is no row.
  */
 export function fitLeastSquares(rows: Float64Array, columns: number, targets: Float64Array, ridge = 0): Float64Array {
-  const count = targets.length;
-  if (count === 0 || columns < 1 || rows.length !== count * columns) {
-    throw new RangeError(`invalid rows: ${rows.length} numbers for ${count} targets of ${columns} columns`);
+  return fitManyLeastSquares(rows, columns, [targets], ridge)[0];
+}
+
+/** The same for several targets of the same rows, in hardly more time than one takes: the columns are turned once for all. */
+export function fitManyLeastSquares(
+  rows: Float64Array,
+  columns: number,
+  targets: readonly Float64Array[],
+  ridge = 0,
+): readonly Float64Array[] {
+  const count = rows.length / columns;
+  const misfit = targets.find(({ length }) => length !== count);
+  if (targets.length === 0 || count === 0 || columns < 1 || misfit !== undefined) {
+    throw new RangeError(
+      `invalid rows: ${rows.length} numbers for ${misfit?.length ?? count} targets of ${columns} columns`,
+    );
   }
   const penalties = ridge > 0 ? columns : 0;
   const height = count + penalties;
   const matrix = new Float64Array(height * columns);
   matrix.set(rows);
   for (let column = 0; column < penalties; column++) matrix[(count + column) * columns + column] = Math.sqrt(ridge);
-  const right = new Float64Array(height);
-  right.set(targets);
-  const diagonal = new Float64Array(columns);
-  for (let column = 0; column < Math.min(columns, height); column++) reflect(matrix, right, columns, column, diagonal);
-  return solveTriangle(matrix, right, columns, diagonal);
+  const rights = targets.map((target) => {
+    const right = new Float64Array(height);
+    right.set(target);
+    return right;
+  });
+  const pivots: (Pivot | null)[] = [];
+  for (let column = 0; column < columns; column++) {
+    const row = pivots.reduce((next, pivot) => (pivot === null ? next : next + 1), 0);
+    const largest = pivots.reduce((most, pivot) => Math.max(most, Math.abs(pivot?.diagonal ?? 0)), 0);
+    pivots.push(turnColumn(matrix, columns, column, row, nothingNew * largest, rights));
+  }
+  return rights.map((right) => solveTriangle(matrix, right, columns, pivots));
 }
 
-/** Turn one column onto its axis, and all that is to the right of it with it. Its reflector stays below, the diagonal goes to `diagonal`. */
-function reflect(
+/** Where a column stands on its axis: the row, and what it comes to there. */
+interface Pivot {
+  readonly row: number;
+  readonly diagonal: number;
+}
+
+/** A column of which less is left than this share of the largest tells nothing new: to rounding it is a sum of others. */
+const nothingNew = 1e-12;
+
+/**
+ * Turn what is left of a column from `row` on onto its axis, and all that is to the right of it with it. Its reflector stays in its place. `null` when
+ * it tells nothing new: the row is then left to the next column.
+ */
+function turnColumn(
   matrix: Float64Array,
-  right: Float64Array,
   columns: number,
   column: number,
-  diagonal: Float64Array,
-): void {
-  const height = right.length;
+  row: number,
+  tiny: number,
+  rights: readonly Float64Array[],
+): Pivot | null {
+  const height = matrix.length / columns;
   let square = 0;
-  for (let row = column; row < height; row++) square += matrix[row * columns + column] ** 2;
+  for (let at = row; at < height; at++) square += matrix[at * columns + column] ** 2;
   const length = Math.sqrt(square);
-  if (length === 0) return;
-  const top = matrix[column * columns + column];
-  const turned = top > 0 ? -length : length;
-  diagonal[column] = turned;
-  matrix[column * columns + column] = top - turned;
+  if (length <= tiny) return null;
+  const top = matrix[row * columns + column];
+  const diagonal = top > 0 ? -length : length;
+  matrix[row * columns + column] = top - diagonal;
   // Half the square of the reflector.
-  const half = square - top * turned;
-  for (let other = column + 1; other < columns; other++) {
-    let dot = 0;
-    for (let row = column; row < height; row++) dot += matrix[row * columns + column] * matrix[row * columns + other];
-    const share = dot / half;
-    for (let row = column; row < height; row++) matrix[row * columns + other] -= share * matrix[row * columns + column];
+  const half = square - top * diagonal;
+  const dots = dotsWithReflector(matrix, columns, column, row);
+  for (let at = row; at < height; at++) {
+    const share = matrix[at * columns + column] / half;
+    for (let other = column + 1; other < columns; other++) matrix[at * columns + other] -= dots[other] * share;
   }
-  let dot = 0;
-  for (let row = column; row < height; row++) dot += matrix[row * columns + column] * right[row];
-  for (let row = column; row < height; row++) right[row] -= (dot / half) * matrix[row * columns + column];
+  for (const right of rights) {
+    let dot = 0;
+    for (let at = row; at < height; at++) dot += matrix[at * columns + column] * right[at];
+    for (let at = row; at < height; at++) right[at] -= (dot / half) * matrix[at * columns + column];
+  }
+  return { row, diagonal };
 }
 
-/** A diagonal that is smaller than this share of the largest stands for a column that tells nothing new. */
-const nothingNew = 1e-12;
+/** What each column to the right has in common with a reflector: gone through row by row, as it lies in memory. */
+function dotsWithReflector(matrix: Float64Array, columns: number, column: number, row: number): Float64Array {
+  const dots = new Float64Array(columns);
+  for (let at = row * columns; at < matrix.length; at += columns) {
+    const reflector = matrix[at + column];
+    for (let other = column + 1; other < columns; other++) dots[other] += reflector * matrix[at + other];
+  }
+  return dots;
+}
 
 function solveTriangle(
   matrix: Float64Array,
   right: Float64Array,
   columns: number,
-  diagonal: Float64Array,
+  pivots: readonly (Pivot | null)[],
 ): Float64Array {
-  const largest = diagonal.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
   const coefficients = new Float64Array(columns);
   for (let column = columns - 1; column >= 0; column--) {
-    if (Math.abs(diagonal[column]) <= nothingNew * largest) continue;
-    let sum = right[column];
+    const pivot = pivots[column];
+    if (pivot === null) continue;
+    let sum = right[pivot.row];
     for (let other = column + 1; other < columns; other++)
-      sum -= matrix[column * columns + other] * coefficients[other];
-    coefficients[column] = sum / diagonal[column];
+      sum -= matrix[pivot.row * columns + other] * coefficients[other];
+    coefficients[column] = sum / pivot.diagonal;
   }
   return coefficients;
 }
