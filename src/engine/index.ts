@@ -21,6 +21,7 @@ export type { Matchup, PenaltyPlan } from './chance/matchup.ts';
 export { type ChanceModel, type ChanceSettings, compileChance, defaultChanceSettings } from './chance/model.ts';
 export { type CompiledCue, compileCue } from './chance/program.ts';
 export { recordTrace, runTrial } from './chance/run.ts';
+export type { RunnerCue } from './chance/runner-cues.ts';
 export { scriptTimes } from './chance/script-times.ts';
 export { farShot } from './chance/shoot.ts';
 export type { ChanceState, Recorder } from './chance/state.ts';
@@ -106,22 +107,40 @@ export {
 } from './people/motion.ts';
 export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
+export type { ReadExample } from './reads/card-examples.ts';
 export { cardOfList, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
 export { type CarrierAction, carrierActions } from './reads/carrier-actions.ts';
 export { type CueCount, countCues } from './reads/count-cues.ts';
+export { type FakeGain, fakeGains } from './reads/fake-gains.ts';
 export { type CarrierChance, gatherDecisions, type Outcome } from './reads/gather-decisions.ts';
+export { gatherRuns, mostRunLooks, type RunnerChance, timeOfLook } from './reads/gather-runs.ts';
+export type { BetterRead, GradeThere, ReadGrade } from './reads/grade-reads.ts';
+export type { KnownScheme, SchemeKnown } from './reads/know-the-scheme.ts';
+export type { ValuedDecisions } from './reads/measure-decisions.ts';
 export { mostReadsAt } from './reads/most-reads.ts';
 export { type Guidance, playGuided } from './reads/play-guided.ts';
 export { goOn, type RuleList } from './reads/rule-list.ts';
+export { type RunOrder, runOfOrder, runOrders } from './reads/run-orders.ts';
+export { type RunnerCard, runnerCardOf } from './reads/runner-card.ts';
+export type { SchemeChances } from './reads/scheme-chances.ts';
 export { defaultSearchLimits, type SearchLimits } from './reads/search-rule-lists.ts';
+export type { RunList } from './reads/search-run-cards.ts';
+export { type CarrierStudy, type Gathered, studyCarrier, type ValuedCard, valueGuided } from './reads/study-carrier.ts';
 export {
-  type CarrierStudy,
-  type SchemeChances,
-  studyCarrier,
-  type ValuedCard,
-  type ValuedDecisions,
-  valueGuided,
-} from './reads/study-carrier.ts';
+  type RunnerStudy,
+  type SchemeRuns,
+  studyRunner,
+  type ValuedRunCard,
+  type ValuedTime,
+} from './reads/study-runner.ts';
+export {
+  type BestCall,
+  type Choice,
+  doubtOf,
+  type Finding,
+  type WorthOfInformation,
+  worthOfInformation,
+} from './reads/worth-of-information.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';

@@ -5,12 +5,14 @@ import {
   compileChance,
   createChanceState,
   gatherDecisions,
+  gatherRuns,
   playForced,
   playGuided,
   recordTrace,
   runTrials,
   shotHeat,
   studyCarrier,
+  studyRunner,
   traceScript,
   watchPlay,
 } from '../engine/index.ts';
@@ -39,13 +41,23 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
     case 'decisions': {
       const memory = { state, spare: createChanceState(model) };
       const { carrier, range, horizon } = request;
-      const chances = gatherDecisions(model, memory, carrier, carrierActions(carrier), { ...range, horizon });
+      const chances = gatherDecisions(model, memory, carrier, carrierActions(model.matchup.play, carrier), {
+        ...range,
+        horizon,
+      });
       return { kind: 'decisions', chances };
     }
     case 'study':
-      return { kind: 'study', study: studyCarrier(request.carrier, request.learn, request.held, request.limits) };
+      return { kind: 'study', study: studyCarrier(model.matchup.play, request.carrier, request, request.limits) };
     case 'guided':
       return { kind: 'guided', outcomes: playGuided(model, state, request.carrier, request.guidance, request) };
+    case 'runs': {
+      const memory = { state, spare: createChanceState(model) };
+      const { order, range, horizon } = request;
+      return { kind: 'runs', chances: gatherRuns(model, memory, order, { ...range, horizon }) };
+    }
+    case 'runStudy':
+      return { kind: 'runStudy', study: studyRunner(request.order, request.learn, request.held, request.limits) };
     case 'heat':
       return { kind: 'heat', heat: shotHeat(model, request.shooter) };
     default:

@@ -2,7 +2,10 @@ import {
   type CarrierStudy,
   cardOfList,
   defaultSearchLimits,
+  type FakeGain,
+  fakeGains,
   type Guidance,
+  type Outcome,
   type Play,
   readsOfCard,
   type SchemeChances,
@@ -50,6 +53,8 @@ export interface ReadsStudy extends CarrierStudy {
   readonly byEye: ValuedDecisions;
   /** By the longest card, played as reads of the play. */
   readonly cardPlayed: ValuedDecisions;
+  /** What it buys to show the ball to each mate first. */
+  readonly fakes: readonly FakeGain[];
 }
 
 /**
@@ -88,21 +93,25 @@ export async function studyReads(
   const [answer] = await ask([{ kind: 'study', setup: first.setup, carrier, learn, held, limits }]);
   const { study } = expectKind(answer!, 'study');
   if (study === null) return null;
-  const guided = async (guidance: Guidance): Promise<ValuedDecisions> => {
+  const gathered = { learn, held };
+  const guided = async (guidance: Guidance): Promise<readonly Outcome[]> => {
     const requests = setups.map(({ setup }, at): WorkerRequest => {
       const played = held[at]!.chances.map(({ trial }) => trial);
       return { kind: 'guided', setup, carrier, guidance, trials: played, horizon };
     });
-    const outcomes = (await ask(requests)).flatMap((answer) => expectKind(answer, 'guided').outcomes);
-    return valueGuided(learn, held, outcomes);
+    return (await ask(requests)).flatMap((answer) => expectKind(answer, 'guided').outcomes);
   };
+  const valued = async (guidance: Guidance) => valueGuided(carrier, gathered, await guided(guidance));
   const longest = study.cards.at(-1)!.list;
   const isTaught = play.reads.some((read) => read.carrier === play.spots[carrier]?.id);
+  const taught = isTaught ? await valued('taughtReads') : null;
+  const byEye = await guided('eye');
   return {
     ...study,
-    taught: isTaught ? await guided('taughtReads') : null,
-    byEye: await guided('eye'),
-    cardPlayed: await guided({ reads: readsOfCard(cardOfList(play, carrier, longest, study.at)) }),
+    taught,
+    byEye: valueGuided(carrier, gathered, byEye),
+    cardPlayed: await valued({ reads: readsOfCard(cardOfList(play, carrier, longest, study.at)) }),
+    fakes: fakeGains(play, carrier, gathered, byEye),
   };
 }
 

@@ -6,7 +6,7 @@ import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
-import type { CompiledRead } from './program.ts';
+import type { CompiledAction, CompiledRead } from './program.ts';
 import { beatIsComing, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballGoesRound, ballMode, type ChanceState, phase, stride, task } from './state.ts';
@@ -62,16 +62,9 @@ function takeForced(model: ChanceModel, state: ChanceState, carrier: number): bo
   state.watching = false;
   // The ball has already gone on: the look was missed, and the trial is worth what it is worth without it.
   if (carrier !== forced.from) return false;
-  switch (forced.instead) {
-    case 'stepIn':
-      return runIn(state, carrier);
-    case 'fake':
-      fakeTo(model, state, forced.to);
-      return true;
-    default:
-      takeLook(model, state, carrier, forced.to);
-      return true;
-  }
+  if (forced.order !== undefined) return obey(model, state, carrier, forced.order);
+  takeLook(model, state, carrier, forced.to);
+  return true;
 }
 
 /** Shoot, or throw to the man who will; a pass that the script asks for anyway is the script's. */
@@ -102,7 +95,7 @@ function takeRead(
     const read = reads[index];
     if (read.carrier !== carrier || !belongsNow(state, read)) continue;
     if (!allCuesHold(model, state, carrier, seen, read, options)) continue;
-    if (!actOnRead(model, state, carrier, read)) continue;
+    if (!obey(model, state, carrier, read.then)) continue;
     state.recorder?.event({ kind: 'read', time: state.time, who: carrier, read: index, lastTen: state.lastTen });
     return true;
   }
@@ -128,10 +121,9 @@ function allCuesHold(
   return true;
 }
 
-/** Do what the read says; false when it is already being done. */
-function actOnRead(model: ChanceModel, state: ChanceState, carrier: number, read: CompiledRead): boolean {
+/** Do what a read says; false when it is already being done. */
+function obey(model: ChanceModel, state: ChanceState, carrier: number, action: CompiledAction): boolean {
   const { unit } = state;
-  const action = read.then;
   switch (action.kind) {
     case 'pass':
       windUpPass(model, state, action.to, passStyles.indexOf(action.style), passReason.read);

@@ -136,6 +136,12 @@ function compileTrigger(trigger: Trigger, spot: (id: SpotId) => number, beatIds:
   }
 }
 
+/** Compile one order to a man of a play. RangeError when a spot is named that the play does not have. */
+export function compileOrder(play: Play, order: Action): CompiledAction {
+  const spotIds = play.spots.map(({ id }) => id);
+  return compileAction(order, (id) => indexOf(spotIds, id, 'spot'));
+}
+
 function compileAction(action: Action, spot: (id: SpotId) => number): CompiledAction {
   const by = spot(action.by);
   switch (action.kind) {

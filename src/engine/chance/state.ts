@@ -1,6 +1,6 @@
 import type { DutyBoard } from '../defense/duty.ts';
 import type { SchemeView } from '../defense/scheme.ts';
-import type { Script } from './program.ts';
+import type { CompiledAction, Script } from './program.ts';
 import type { ChanceEnd, TraceEvent, TurnoverKind } from './trace.ts';
 
 /** Seconds of one step of the bodies. */
@@ -273,8 +273,8 @@ export interface ForcedLook {
   readonly time: number;
   readonly from: number;
   readonly to: number;
-  /** Something else than a throw: run in with it, or show it to `to` and then play by eye. */
-  readonly instead?: 'stepIn' | 'fake';
+  /** What he does in its place, as a read of the play would have him do it: the play goes on from there where it can, and he by eye. */
+  readonly order?: CompiledAction;
 }
 
 /**

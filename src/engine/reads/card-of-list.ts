@@ -1,10 +1,9 @@
-import { stepIn, stepShare } from '../chance/goalward-step.ts';
 import type { CompiledCue } from '../chance/program.ts';
 import type { Point } from '../geometry/point.ts';
-import { passStyleOf } from '../looks/pass-style.ts';
 import type { Cue, Play, Read } from '../offense/play.ts';
-import { type CarrierAction, carrierActions } from './carrier-actions.ts';
+import { carrierActions } from './carrier-actions.ts';
 import { cueVocabulary } from './cue-vocabulary.ts';
+import { orderOfAction } from './order-of-action.ts';
 import { goOn, type RuleList } from './rule-list.ts';
 
 /** What a carrier is taught for one possession, in the words of a play. */
@@ -21,9 +20,9 @@ export interface ReadCard {
  */
 export function cardOfList(play: Play, carrier: number, list: RuleList, at: Point): ReadCard {
   const name = (man: number): string => play.spots[man].id;
-  const actions = carrierActions(carrier);
+  const actions = carrierActions(play, carrier);
   const by = name(carrier);
-  const then = (action: number): Read['then'] => orderOf(play, carrier, actions[action], at);
+  const then = (action: number): Read['then'] => orderOfAction(play, carrier, actions[action], at);
   return {
     reads: list.rules.map(({ looksAt, mustHold, action }): Read => {
       if (looksAt !== mustHold) throw new RangeError('invalid rule: a cue that must not hold (expected none)');
@@ -36,24 +35,6 @@ export function cardOfList(play: Play, carrier: number, list: RuleList, at: Poin
 
 function namedCue(cue: CompiledCue, name: (man: number) => string): Cue {
   return 'who' in cue ? { kind: cue.kind, who: name(cue.who) } : cue;
-}
-
-function orderOf(play: Play, carrier: number, action: CarrierAction, at: Point): Read['then'] {
-  const by = play.spots[carrier].id;
-  switch (action.kind) {
-    case 'shoot':
-      return { kind: 'shot', by };
-    case 'pass': {
-      const places = play.spots.map((spot, man) => (man === carrier ? at : spot.at));
-      return { kind: 'pass', by, to: play.spots[action.to].id, style: passStyleOf(places, carrier, action.to) };
-    }
-    case 'stepIn': {
-      const share = stepShare(at.x, at.y, stepIn);
-      return { kind: 'stepIn', by, to: { x: at.x * share, y: at.y * share } };
-    }
-    case 'fake':
-      return { kind: 'fake', by, toward: play.spots[action.toward].id };
-  }
 }
 
 /** A card as reads alone: what is done in any case is a read without a cue, the last of all. */

@@ -4,13 +4,13 @@ import { compileChance } from '../chance/model.ts';
 import { createTraceRecorder } from '../chance/record.ts';
 import { runTrial } from '../chance/run.ts';
 import { mirrorMatchup, sampleMatchup, samplePlay } from '../chance/sample-matchup.fixture.ts';
-import { carrierActions, forcedBy } from './carrier-actions.ts';
-import { gatherDecisions } from './gather-decisions.ts';
+import { carrierActions } from './carrier-actions.ts';
+import { forcedBy, gatherDecisions } from './gather-decisions.ts';
 import { playGuided } from './play-guided.ts';
 
 const matchup = sampleMatchup({ play: samplePlay });
 const carrier = samplePlay.spots.findIndex(({ id }) => id === 'P');
-const actions = carrierActions(carrier);
+const actions = carrierActions(samplePlay, carrier);
 
 function gather(from: number, to: number, of = matchup) {
   const model = compileChance(of, 3);
@@ -50,7 +50,7 @@ describe('what a carrier could have done', () => {
     const state = createChanceState(model);
     const recorder = createTraceRecorder(model);
     state.recorder = recorder;
-    runTrial(model, state, trial, forcedBy(actions[0]!, carrier, look.time - 0.025));
+    runTrial(model, state, trial, forcedBy(model, carrier, actions[0]!, look));
     const { events } = recorder.finish();
     const shot = events.find((event) => event.kind === 'shot');
     expect(shot).toMatchObject({ who: carrier });

@@ -2,13 +2,15 @@ import { copyState } from '../chance/copy-state.ts';
 import { cueHolds } from '../chance/cues.ts';
 import { type ChanceModel, timeLeft } from '../chance/model.ts';
 import { foresee, likelyShare } from '../chance/perceive.ts';
+import { compileOrder } from '../chance/program.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
-import { ballMode, type ChanceState, phase, stride } from '../chance/state.ts';
+import { ballMode, type ChanceState, type ForcedLook, phase, stride } from '../chance/state.ts';
 import { windUpShare } from '../chance/timing.ts';
 import { weighInto } from '../chance/weigh.ts';
-import { type CarrierAction, forcedBy } from './carrier-actions.ts';
+import type { CarrierAction } from './carrier-actions.ts';
 import { cueVocabulary } from './cue-vocabulary.ts';
 import { lookNumbers } from './look-numbers.ts';
+import { orderOfAction } from './order-of-action.ts';
 
 /** One look round of a carrier who could act. */
 export interface CarrierLook {
@@ -18,6 +20,8 @@ export interface CarrierLook {
   readonly time: number;
   /** Cues that hold in what he sees, bit i for cue i of his vocabulary. */
   readonly cues: number;
+  /** The newest beat of the play to have started; -1 for none. */
+  readonly beat: number;
   /** Where he stands, x and y. */
   readonly at: readonly [number, number];
   /** What he makes of what he sees: see `lookNumbers`. */
@@ -75,7 +79,7 @@ export function gatherDecisions(
       while (spare.step < look.step - 1) advanceTrial(model, spare);
       const outcome_byAction = actions.map((action) => {
         copyState(spare, state);
-        state.forced = forcedBy(action, carrier, look.time - half);
+        state.forced = forcedBy(model, carrier, action, look);
         return playTo(model, state, look.time + horizon);
       });
       return { ...look, outcome_byAction };
@@ -90,6 +94,17 @@ export function gatherDecisions(
 
 /** Half a step: times that are sums of steps are not compared to the last bit. */
 const half = 0.025;
+
+/** The order that makes a carrier do it at one of his looks, as a read of the play would. */
+export function forcedBy(
+  model: ChanceModel,
+  carrier: number,
+  action: CarrierAction,
+  { time, at: [x, y] }: Pick<CarrierLook, 'time' | 'at'>,
+): ForcedLook {
+  const order = compileOrder(model.matchup.play, orderOfAction(model.matchup.play, carrier, action, { x, y }));
+  return { time: time - half, from: carrier, to: order.kind === 'pass' ? order.to : carrier, order };
+}
 
 /** Make a state ready for a trial in which the play runs by itself. */
 export function beginWatched(model: ChanceModel, state: ChanceState, trial: number): void {
@@ -180,7 +195,14 @@ function lookRound(model: ChanceModel, state: ChanceState, carrier: number): Omi
   );
   const { motion } = state.bodies;
   const at = [motion[stride * carrier], motion[stride * carrier + 1]] as const;
-  return { step: state.step, time: state.time, cues, at, numbers: lookNumbers(model, carrier, seen) };
+  return {
+    step: state.step,
+    time: state.time,
+    cues,
+    beat: state.unit.newestBeat,
+    at,
+    numbers: lookNumbers(model, carrier, seen),
+  };
 }
 
 const everyMate = 0b111111;

@@ -3,9 +3,8 @@ import { stride } from '../chance/state.ts';
 import { nearestDefender } from '../chance/unit-tasks.ts';
 
 /** Numbers of one look: five of his own, then three of each mate. */
-export const ownNumber = { one: 0, shotOdds: 1, rush: 2, stepIn: 3, room: 4 } as const;
-export const ownCount = 5;
-export const mateCount = 3;
+const ownCount = 5;
+const mateCount = 3;
 export const lookNumberCount = ownCount + mateCount * 5;
 /** More room than this is as good as any. Yards. */
 const roomEnough = 6;

@@ -1,7 +1,7 @@
 import type { ChanceModel } from '../chance/model.ts';
 import { compileProgram, type Script } from '../chance/program.ts';
 import { advanceTrial } from '../chance/run.ts';
-import type { ChanceState } from '../chance/state.ts';
+import type { ChanceState, Recorder } from '../chance/state.ts';
 import type { Read } from '../offense/play.ts';
 import { beginWatched, bringTo, hasBall, type Outcome, playTo } from './gather-decisions.ts';
 
@@ -36,12 +36,32 @@ export function playGuided(
     state.watching = false;
     state.byReadsAlone = guidance !== 'eye';
     if (guided !== null) state.unit.script = guided;
+    state.recorder = listenFor(carrier, () => leaveGuidance(state, guided, script));
     while (state.end === null && (state.step < step || hasBall(state, carrier))) advanceTrial(model, state);
-    state.byReadsAlone = false;
-    if (state.unit.script === guided) state.unit.script = script;
+    state.recorder = null;
+    leaveGuidance(state, guided, script);
     const { left } = playTo(model, state, time + horizon);
     return { goals: state.counts.goalOddsSum - before, left };
   });
+}
+
+/**
+ * Tells of the first read that he acts on. A throw takes the ball from him; after anything else he plays by eye, so that what is shown or waited
+ * for is used: a card says one thing to do, not what follows.
+ */
+function listenFor(carrier: number, tell: () => void): Recorder {
+  return {
+    event: (event) => {
+      if (event.kind === 'read' && event.who === carrier) tell();
+    },
+    frame: () => {},
+  };
+}
+
+/** From here on he goes by the play's own reads and by eye. */
+function leaveGuidance(state: ChanceState, guided: Script | null, script: Script): void {
+  state.byReadsAlone = false;
+  if (state.unit.script === guided) state.unit.script = script;
 }
 
 /** The script with these reads in the place of its own. */

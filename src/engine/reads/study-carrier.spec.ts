@@ -9,8 +9,9 @@ import { cueVocabulary } from './cue-vocabulary.ts';
 import { gatherDecisions } from './gather-decisions.ts';
 import { playGuided } from './play-guided.ts';
 import { goOn } from './rule-list.ts';
+import type { SchemeChances } from './scheme-chances.ts';
 import { defaultSearchLimits } from './search-rule-lists.ts';
-import { type SchemeChances, studyCarrier } from './study-carrier.ts';
+import { studyCarrier } from './study-carrier.ts';
 
 const limits = { ...defaultSearchLimits, absence: false, leastShare: 0.04, lists: 1000, mostReads: 2 };
 const houses = schemesFor(5)
@@ -24,7 +25,7 @@ const man = (id: string): number => samplePlay.spots.findIndex((spot) => spot.id
 function gathered(carrier: number, from: number, to: number): readonly SchemeChances[] {
   return houses.map(({ scheme, model, state, spare }) => {
     const span = { from, to, horizon: 8 };
-    const chances = gatherDecisions(model, { state, spare }, carrier, carrierActions(carrier), span);
+    const chances = gatherDecisions(model, { state, spare }, carrier, carrierActions(samplePlay, carrier), span);
     return { scheme, weight: 1, trials: to - from, chances };
   });
 }
@@ -32,7 +33,7 @@ function gathered(carrier: number, from: number, to: number): readonly SchemeCha
 describe('the reads of one carrier', () => {
   const carrier = man('P');
   const held = gathered(carrier, 40, 80);
-  const study = studyCarrier(carrier, gathered(carrier, 0, 40), held, limits)!;
+  const study = studyCarrier(samplePlay, carrier, { learn: gathered(carrier, 0, 40), held }, limits)!;
 
   it('are measured in other chances than they were learnt from', () => {
     expect(study.comes).toBeGreaterThan(0.5);
@@ -56,7 +57,7 @@ describe('the reads of one carrier', () => {
 
   it('weigh a scheme by how likely it is', () => {
     const only = held.map((one, at) => ({ ...one, weight: at === 1 ? 1 : 0 }));
-    const alone = studyCarrier(carrier, gathered(carrier, 0, 40), only, limits)!;
+    const alone = studyCarrier(samplePlay, carrier, { learn: gathered(carrier, 0, 40), held: only }, limits)!;
     expect(alone.goOn.mean).toBeCloseTo(study.byScheme[1]!.goOn.mean, 9);
   });
 
@@ -75,7 +76,8 @@ describe('the reads of one carrier', () => {
 
   it('are none for a man to whom the play never brings the ball', () => {
     const never = man('C');
-    expect(studyCarrier(never, gathered(never, 0, 10), gathered(never, 10, 20), limits)).toBeNull();
+    const chances = { learn: gathered(never, 0, 10), held: gathered(never, 10, 20) };
+    expect(studyCarrier(samplePlay, never, chances, limits)).toBeNull();
   });
 });
 

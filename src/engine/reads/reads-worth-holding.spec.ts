@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest';
+import { block, createDraws, unit } from '../random/draws.ts';
+import { readsWorthHolding } from './reads-worth-holding.ts';
+import { defaultSearchLimits, searchRuleLists } from './search-rule-lists.ts';
+import { tableOfChances, type WrittenChance } from './table-of-chances.fixture.ts';
+
+const limits = { ...defaultSearchLimits, mostReads: 3, absence: false, leastShare: 0.02 };
+const cues = 6;
+
+/** Chances with cues and worths that are luck alone, but for what `truth` adds. */
+function lucky(count: number, truth: (cues: number) => readonly number[]): readonly WrittenChance[] {
+  const draws = createDraws(11);
+  return Array.from({ length: count }, (_, at) => {
+    block(draws, at, 0, 0, 0);
+    const held = draws.words[0] & ((1 << cues) - 1);
+    const added = truth(held);
+    const luck = (word: number): number => (unit(draws.words[word]) < 0.25 ? 1 : 0);
+    return { weight: 1, goOn: luck(1), looks: [{ cues: held, worths: [luck(2) + added[0], luck(3) + added[1]] }] };
+  });
+}
+
+it('is none where everything is luck, though longer cards look better', () => {
+  const table = tableOfChances(
+    cues,
+    lucky(300, () => [0, 0]),
+  );
+  const worths = searchRuleLists(table, limits).map(({ worth }) => worth);
+  expect(worths[3]).toBeGreaterThan(worths[0] + 0.02);
+  expect(readsWorthHolding(table, limits)).toBe(0);
+});
+
+it('is as many as there is something to see', () => {
+  // Cue 0 asks for the one action, cue 1 for the other, else the play is best.
+  const truth = (held: number): readonly number[] =>
+    (held & 1) === 1 ? [0.9, -0.5] : (held & 2) === 2 ? [-0.5, 0.9] : [-0.5, -0.5];
+  expect(readsWorthHolding(tableOfChances(cues, lucky(300, truth)), limits)).toBe(2);
+});
