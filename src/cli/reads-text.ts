@@ -7,7 +7,11 @@ import {
   type ValuedDecisions,
 } from '../engine/index.ts';
 import {
+  cardEachWords,
   cardName,
+  fakesWords,
+  gradeWords,
+  holdingWords,
   keptWords,
   perChance,
   readCardWords,
@@ -27,9 +31,40 @@ export function readsText(study: ReadsStudy, play: Play, reads: number, names: R
     heading(study, play, names),
     waysTable(study),
     cardText(cardOfList(play, study.carrier, card.list, study.at), play.spots[study.carrier]!.id),
-    wrapParagraph(keptSentence(study, card), tableWidth),
+    wrapParagraph(`${keptSentence(study, card)} ${holdingWords(study)}`, tableWidth),
     schemeTable(study, reads, names),
+    wrapParagraph(
+      cardEachWords(study.known.cards[Math.min(reads, study.cards.length - 1)]!.more, perChance),
+      tableWidth,
+    ),
+    ...gradesText(study, play),
+    fakesText(study, play),
   ].join('\n\n');
+}
+
+/** Each read that the play teaches him, by itself. */
+function gradesText({ grades, carrier, at }: ReadsStudy, play: Play): readonly string[] {
+  if (grades.length === 0) return [];
+  const told = grades.map((grade, number) => {
+    const { read, comes, verdict, notes } = gradeWords(play, carrier, grade, at, perChance);
+    return wrapParagraph([`${number + 1}. ${read}`, comes, verdict, ...notes].join(' '), tableWidth);
+  });
+  return [['The reads that the play teaches him, each by itself:', ...told].join('\n')];
+}
+
+function fakesText({ fakes, carrier }: ReadsStudy, play: Play): string {
+  const rows = fakes.map(({ toward, gain }) => [
+    `${play.spots[carrier]!.id} fakes to ${play.spots[toward]!.id}`,
+    gainText(gain),
+  ]);
+  const table = formatTable(
+    [
+      { title: 'shown at his first look, then by eye', align: 'left', flexible: true },
+      { title: 'more than by eye', align: 'right' },
+    ],
+    rows,
+  );
+  return `${table}\n${wrapParagraph(fakesWords(play, fakes, perChance), tableWidth)}`;
 }
 
 function heading(study: ReadsStudy, play: Play, names: ReportNames): string {
@@ -37,7 +72,9 @@ function heading(study: ReadsStudy, play: Play, names: ReportNames): string {
   return wrapParagraph(`${who} ${readsBasisWords(study)}`, tableWidth);
 }
 
-function waysTable({ goOn, best, cards, taught, byEye, cardPlayed }: ReadsStudy): string {
+function waysTable(study: ReadsStudy): string {
+  const { goOn, best, cards, taught, byEye, cardPlayed } = study;
+  const { known } = study;
   const way = (name: string, { goals, gain }: ValuedDecisions) => [name, withInterval(goals), gainText(gain)];
   const rows = [
     [wayNames.goOn, withInterval(goOn), ''],
@@ -50,6 +87,7 @@ function waysTable({ goOn, best, cards, taught, byEye, cardPlayed }: ReadsStudy)
     ]),
     way(wayNames.cardPlayed, cardPlayed),
     way(wayNames.best, best),
+    way(wayNames.known, known.best),
   ];
   return formatTable(
     [

@@ -107,6 +107,7 @@ export {
 } from './people/motion.ts';
 export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
+export { bestThere, betterRead } from './reads/better-read.ts';
 export type { ReadExample } from './reads/card-examples.ts';
 export { cardOfList, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
 export { type CarrierAction, carrierActions } from './reads/carrier-actions.ts';

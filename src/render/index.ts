@@ -1,4 +1,5 @@
 export { cueMarks } from './cue-marks.ts';
+export * from './cue-scene.ts';
 export * from './draw-scene.ts';
 export * from './field-scene.ts';
 export * from './left-words.ts';
@@ -11,6 +12,8 @@ export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';
 export * from './read-card-words.ts';
+export * from './read-grade-words.ts';
+export * from './runner-card-words.ts';
 export * from './scene.ts';
 export * from './skill-words.ts';
 export * from './svg.ts';

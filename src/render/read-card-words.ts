@@ -26,6 +26,7 @@ export const wayNames = {
   byEye: 'by eye',
   cardPlayed: 'the longest card, played in full',
   best: 'the best decisions that are known',
+  known: 'the best, if he knows the scheme',
 } as const;
 
 /** The row of the best card of so many reads, which may have turned out to need fewer `rules`. */
@@ -65,6 +66,22 @@ export function keptWords(best: Interval, card: Interval): string {
     return 'This card does as well as the best decisions that are known, as far as can be told.';
   if (card.mean < toldFrom) return 'This card keeps nothing of what the best decisions that are known bring.';
   return `This card keeps ${percent(card.mean / best.mean)} of what the best decisions that are known bring.`;
+}
+
+/** How many reads are worth holding in mind, as a sentence; said of what was found where it was learnt. */
+export function holdingWords({
+  worthHolding,
+  cards,
+}: {
+  readonly worthHolding: number;
+  readonly cards: readonly unknown[];
+}): string {
+  const most = cards.length - 1;
+  if (worthHolding === 0)
+    return 'No read is worth holding in mind: one thing in any case did as well in man-ups that nothing was found in.';
+  const reads = `${counted(worthHolding, 'read')} ${worthHolding === 1 ? 'is' : 'are'} worth holding in mind`;
+  if (worthHolding === most) return `${reads}: shorter cards did worse in man-ups that they were not found in.`;
+  return `${reads}: longer cards did no better in man-ups that they were not found in.`;
 }
 
 /** Why nothing is told of a man, as a clause. */
