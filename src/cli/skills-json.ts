@@ -30,7 +30,7 @@ export function skillsJson(
       penaltySeconds: penalty,
       level,
       trials: { first: effort.first, second: effort.second, last: effort.last },
-      unit: { leaders: unit.leaders.map(named), rows: unit.rows.map(rowOf) },
+      unit: { leaders: (unit.leaders ?? []).map(named), rows: unit.rows.map(rowOf) },
       each: { leaders: (each?.leaders ?? []).map(named), rows: (each?.rows ?? []).map(rowOf) },
       alreadyBest: men.map(({ number, spot, best }) => ({ who: number, spot, skills: best })),
     },

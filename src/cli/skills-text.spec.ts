@@ -38,7 +38,7 @@ describe('what practice is worth, printed', () => {
     expect(plain).toContain('finishing inside, 104 at C, +3.1 (2.5 to 3.7); handling, 105 at X, +3.0 (2.4 to 3.6).');
     expect(text).toMatch(/^shooting +all six +\+5\.3 \(4\.7 to 5\.9\) +600$/m);
     expect(text).toMatch(/^the off hand +all six +0 \(−\.6 to \.6\) +rough, 100$/m);
-    expect(plain).toContain('2 more gained less');
+    expect(plain).toContain('2 more gained less than the rough ones here');
     expect(plain).toContain('105 at X in passing and feeding');
   });
 

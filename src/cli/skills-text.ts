@@ -44,7 +44,7 @@ function groupText(
   return [
     bestPracticeWords(leaders, kind, men),
     worthTable(shown, men),
-    rest > 0 ? `${count(rest)} more gained less; --json has them.` : '',
+    rest > 0 ? `${count(rest)} more gained less than the rough ones here; --json has them.` : '',
   ];
 }
 

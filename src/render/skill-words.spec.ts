@@ -55,6 +55,7 @@ describe('the best thing to practise', () => {
       'No one thing is surely the best for one man to practise. These lead and cannot be told apart, in goals in 100 man-ups: ' +
         'shooting, 13 at WL, +.8 (.3 to 1.3); catching, 14 at C, +.7 (.1 to 1.3).',
     );
+    expect(bestPracticeWords(null, 'unit', men)).toMatch(/^Known roughly so far/);
     expect(bestPracticeWords([], 'unit', men)).toBe(
       'Nothing that all six together could practise surely brings this play more goals.',
     );

@@ -60,13 +60,14 @@ export function gainOfPractice({ mean, low, high }: Interval): string {
 export type PracticeKind = 'unit' | 'each';
 
 /**
- * What is best to practise, or that it cannot be told. `leaders` are those that nothing is surely better than; with their intervals, the best first.
+ * What is best to practise, or that it cannot be told. `leaders` are those that nothing is surely better than, the best first; `null` while that is not known.
  */
 export function bestPracticeWords(
-  leaders: readonly PracticeWorth[],
+  leaders: readonly PracticeWorth[] | null,
   kind: PracticeKind,
   men: readonly NamedMan[],
 ): string {
+  if (leaders === null) return 'Known roughly so far: what leads is yet to be measured.';
   const [best, ...others] = leaders;
   if (best === undefined) return `Nothing that ${subjects[kind]} could practise surely brings this play more goals.`;
   if (others.length === 0) {
@@ -107,6 +108,6 @@ export const practiceBasisWords =
   'The same play by the same men with the same luck, but for one skill that is one grade better; nobody changes his spot, his mates know what he can do now, and the defense stays as it is. ' +
   'A grade is a quarter of the way from the weakest of the level to its best. How much practice it takes, this does not say.';
 
-/** What a row that fell behind is worth. */
+/** What the figures of a row that was not measured freshly are good for. */
 export const roughRowsWords =
-  'Rows called rough fell behind in the first man-ups and were played no further; the others are measured in man-ups that nothing was chosen by.';
+  'Rows called rough are known from the first man-ups alone, and luck has a large part in them; the others are measured in man-ups that nothing was chosen by.';

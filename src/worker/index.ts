@@ -17,6 +17,7 @@ export {
   leastPracticeTrials,
   type PracticeEffort,
   practiceEffort,
+  practiceEffortOver,
   type RankedWorths,
   requestsOfSkillWorths,
   type SkillWorth,

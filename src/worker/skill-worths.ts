@@ -23,9 +23,9 @@ export interface RankedWorths {
   readonly rows: readonly SkillWorth[];
   /**
    * What is best to practise as far as can be told: one that is surely better than all others that were measured freshly, or several that cannot be
-   * told apart. None when not even the best is surely worth anything.
+   * told apart. None when not even the best is surely worth anything; `null` while nothing is measured freshly yet.
    */
-  readonly leaders: readonly SkillWorth[];
+  readonly leaders: readonly SkillWorth[] | null;
 }
 
 export interface SkillWorths {
@@ -42,6 +42,11 @@ export interface PracticeEffort {
   readonly first: number;
   readonly second: number;
   readonly last: number;
+}
+
+/** The effort by which so many man-ups over all these schemes measure what leads: against few schemes each is played more often. */
+export function practiceEffortOver(schemes: number, manUps: number): PracticeEffort {
+  return practiceEffort(Math.ceil(manUps / Math.max(1, schemes)));
 }
 
 /** Fewest man-ups in a round: with fewer nothing is known of the spread of a difference. */
@@ -63,7 +68,7 @@ interface Kept {
 }
 
 export interface PracticeOptions extends AnswerOptions {
-  /** Told what is known so far: of the whole unit first. */
+  /** Told what is known so far: of the whole unit first, after each round. */
   readonly onFound?: (found: SkillWorths) => void;
 }
 
@@ -97,9 +102,13 @@ export async function studySkillWorths(
     second: (await play([null], rounds.second))[0]!,
     last: (await play([null], rounds.last))[0]!,
   };
-  const unit = await rankWorths(play, rounds, basis, choices.unit, unitKept);
-  onFound?.({ unit, each: null });
-  return { unit, each: await rankWorths(play, rounds, basis, choices.each, eachKept) };
+  const unit = await rankWorths(play, rounds, basis, choices.unit, unitKept, (found) =>
+    onFound?.({ unit: found, each: null }),
+  );
+  const each = await rankWorths(play, rounds, basis, choices.each, eachKept, (found) =>
+    onFound?.({ unit, each: found }),
+  );
+  return { unit, each };
 }
 
 /** Most requests that `studySkillWorths` puts in all: fewer when hardly anything leads. */
@@ -161,9 +170,11 @@ async function rankWorths(
   basis: Basis,
   choices: readonly PracticeChoice[],
   kept: Kept,
+  tell: (found: RankedWorths) => void,
 ): Promise<RankedWorths> {
   const first = await play(choices, rounds.first);
   const screened = choices.map((choice, at) => worthOf(choice, first[at]!, basis.first, basis, false));
+  tell({ rows: byGain(screened), leaders: null });
   const ahead = leading(screened, kept.second);
   const second = await play(
     ahead.map((at) => choices[at]!),
@@ -172,14 +183,18 @@ async function rankWorths(
   const both = ahead.map((at, index) => joined(first[at]!, second[index]!));
   const before = joined(basis.first, basis.second);
   const again = ahead.map((at, index) => worthOf(choices[at]!, both[index]!, before, basis, false));
+  const rough = screened.map((one, at) => again[ahead.indexOf(at)] ?? one);
+  tell({ rows: byGain(rough), leaders: null });
   const final = leading(again, kept.last).map((index) => ahead[index]!);
   const last = await play(
     final.map((at) => choices[at]!),
     rounds.last,
   );
   const fresh = final.map((at, index) => worthOf(choices[at]!, last[index]!, basis.last, basis, true));
-  const rest = screened.flatMap((one, at) => (final.includes(at) ? [] : [again[ahead.indexOf(at)] ?? one]));
-  return { rows: [...byGain(fresh), ...byGain(rest)], leaders: leadersOf(fresh, last, basis.weights) };
+  const rest = rough.filter((_, at) => !final.includes(at));
+  const found = { rows: [...byGain(fresh), ...byGain(rest)], leaders: leadersOf(fresh, last, basis.weights) };
+  tell(found);
+  return found;
 }
 
 function worthOf(

@@ -80,7 +80,7 @@ function saidOf(search: PracticeSearch): string {
     case 'idle':
       return '';
     case 'finding':
-      return 'Everything is tried a little, and what leads is measured well. What the six gain together comes first.';
+      return 'Everything is tried a little, and what leads is measured well. What the six gain together comes first, roughly at once.';
     case 'stopped':
       return 'Stopped. What was found until then stays; find what practice is worth again to begin anew.';
     case 'failed':
@@ -97,7 +97,9 @@ function exhaustive(search: never): never {
 function Found({ found, isOld }: { readonly found: FoundPractice; readonly isOld: boolean }): ReactNode {
   const { worths, men } = found;
   const { unit, each } = worths;
-  const scale = scaleOf([...unit.rows, ...(each?.rows ?? [])].filter(({ isFresh }) => isFresh));
+  const rows = [...unit.rows, ...(each?.rows ?? [])];
+  const fresh = rows.filter(({ isFresh }) => isFresh);
+  const scale = scaleOf(fresh.length === 0 ? rows : fresh);
   const best = alreadyBestWords(men);
   return (
     <>
@@ -155,7 +157,7 @@ function Ranked({ kind, ranked, men, scale }: RankedProps): ReactNode {
           ))}
         </tbody>
       </table>
-      {rest > 0 && <p className={styles.quiet}>{count(rest)} more gained less.</p>}
+      {rest > 0 && <p className={styles.quiet}>{count(rest)} more gained less than the rough ones here.</p>}
     </section>
   );
 }

@@ -45,10 +45,14 @@ describe('the search for what practice is worth', () => {
   it('tells what all six gain first, then what each man gains, and how far it is', async () => {
     const news = await newsOf();
     const found = news.flatMap((one) => ('found' in one ? [one.found] : []));
-    expect(found.map(({ worths }) => worths.each?.rows.length ?? null)).toEqual([null, 6]);
-    expect(found[0]!.worths.unit).toEqual(found[1]!.worths.unit);
-    expect(found[1]!.worths.unit.rows.map(({ skill }) => skill)).toEqual(['shoot']);
-    expect(found[1]).toMatchObject({ play: 'ferry', question: 'q' });
+    // Three rounds of each, and all of it at the end.
+    expect(found.map(({ worths }) => worths.each?.rows.length ?? null)).toEqual([null, null, null, 6, 6, 6, 6]);
+    const isKnown = found.map(({ worths }) => [worths.unit.leaders !== null, worths.each?.leaders !== null]);
+    expect(isKnown.slice(0, 3).map(([unit]) => unit)).toEqual([false, false, true]);
+    expect(isKnown.slice(3).map(([, each]) => each)).toEqual([false, false, true, true]);
+    expect(found[2]!.worths.unit).toEqual(found[6]!.worths.unit);
+    expect(found[6]!.worths.unit.rows.map(({ skill }) => skill)).toEqual(['shoot']);
+    expect(found[6]).toMatchObject({ play: 'ferry', question: 'q' });
     const steps = news.flatMap((one) => ('search' in one && one.search.kind === 'finding' ? [one.search] : []));
     expect(steps[0]!.answered).toBe(0);
     expect(steps.length).toBeGreaterThan(8);

@@ -2,7 +2,7 @@ import type { Playbook } from '../../playbook/index.ts';
 import {
   type PracticeEffort,
   practiceChoices,
-  practiceEffort,
+  practiceEffortOver,
   requestsOfSkillWorths,
   studySkillWorths,
   type TrialPool,
@@ -24,16 +24,16 @@ export interface AskedPractice {
 /** What is told of a search: what it is at, or what it found. */
 export type PracticeNews = { readonly search: PracticeSearch } | { readonly found: FoundPractice };
 
-/** Man-ups against each scheme that what leads is measured in: a minute or two of work, and known to about .6 goals in 100 man-ups. */
-const usualEffort = practiceEffort(400);
+/** Man-ups over all schemes that what leads is measured in: a minute or two of work, and known to about .8 goals in 100 man-ups. */
+const usualManUps = 3600;
 
-/** Finds what practice is worth and tells how far it is, what the whole unit's is as soon as it is known, and then each man's; nothing more once the signal is given. */
+/** Finds what practice is worth and tells how far it is and after each round what is known, of the whole unit first; nothing more once the signal is given. */
 export async function searchPractice(
   pool: TrialPool,
   { playbook, play, setups, question }: AskedPractice,
   tell: (news: PracticeNews) => void,
   signal: AbortSignal,
-  effort: PracticeEffort = usualEffort,
+  effort: PracticeEffort = practiceEffortOver(setups.length, usualManUps),
 ): Promise<void> {
   const choices = practiceChoices(playbook, { play, side: 'right', level: null });
   if (choices.kind === 'refused') return tell({ search: { kind: 'failed', reason: choices.reason } });

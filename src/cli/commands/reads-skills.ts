@@ -6,6 +6,7 @@ import {
   penaltyOf,
   practiceChoices,
   practiceEffort,
+  practiceEffortOver,
   requestsOfSkillWorths,
   type SkillWorths,
   studySkillWorths,
@@ -36,22 +37,22 @@ export interface AskedSkills {
   readonly conditions: Conditions;
 }
 
-/** Fresh man-ups against each scheme that what leads is measured in when nobody names a number. */
-const usualTrials = 600;
+/** Fresh man-ups over all schemes that what leads is measured in when nobody names a number. */
+const usualManUps = 7200;
 
 /** `sliderule reads FILE --skills`: what is best to practise, and what it is worth to the play. */
 export async function runSkills(io: Io, asked: AskedSkills): Promise<void> {
   const { json, opened, play, foes, conditions } = asked;
   const { playbook } = opened;
   const { side, level, seed } = conditions;
-  const trials = conditions.trials ?? usualTrials;
-  if (trials < leastPracticeTrials) {
+  const { trials } = conditions;
+  if (trials !== null && trials < leastPracticeTrials) {
     throw badUse(`invalid --trials: ${trials} (expected ${leastPracticeTrials} or more with --skills).`);
   }
   const choices = practiceChoices(playbook, { play, side, level });
   if (choices.kind === 'refused') throw badUse(`${choices.reason}.`);
   io.err(levelNote(playbook, level));
-  const effort = practiceEffort(trials);
+  const effort = trials === null ? practiceEffortOver(foes.schemes.length, usualManUps) : practiceEffort(trials);
   const worths = await study(io, setupsOf(opened, play, foes, conditions), choices, effort, conditions);
   const played = level ?? playbook.team.level;
   const penalty = conditions.penalty ?? penaltyOf(playbook);
@@ -70,7 +71,7 @@ export async function runSkills(io: Io, asked: AskedSkills): Promise<void> {
     return;
   }
   io.out(`${skillsText(worths, choices.men, reportNames(playbook, play))}\n\n`);
-  io.out(`Same numbers again: ${io.program} ${repeated(asked, trials, penalty)}\n`);
+  io.out(`Same numbers again: ${io.program} ${repeated(asked, effort.last, penalty)}\n`);
   io.out(`Engine ${engineVersion}, seed ${seed}, input ${hash}.\n`);
 }
 
