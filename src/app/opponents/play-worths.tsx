@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import type { Opponent } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
+import table from '../look/table.module.css';
 import { goalsText, sureness } from '../schemes/goal-words.ts';
 import { IntervalBar } from '../schemes/interval-bar.tsx';
 import { addressOf } from '../shell/place.ts';
@@ -40,14 +41,14 @@ export function PlayWorths({ opponent }: { readonly opponent: Opponent }): React
       </div>
       <p className={panel.quiet}>{sentenceOf(order, plays, known)}</p>
       <div className={styles.scroll}>
-        <table className={styles.table}>
+        <table className={table.table}>
           <thead>
             <tr>
               <th scope="col">Play</th>
               <th scope="col" colSpan={2}>
                 Goals a chance
               </th>
-              <th scope="col" className={styles.barHead}>
+              <th scope="col" className={table.bar}>
                 <span className="spoken">The interval on one scale</span>
               </th>
             </tr>
@@ -95,7 +96,7 @@ function WorthCells({
         {worth.coarse ? 'a first guess' : `(${sureness(goals)})`}
         {worth.reason !== '' && <span className={styles.reason}>{worth.reason}</span>}
       </td>
-      <td className={styles.bar}>
+      <td className={table.bar}>
         <IntervalBar goals={goals} />
       </td>
     </>

@@ -12,11 +12,14 @@ import {
 } from '../../render/index.ts';
 import type { PractisingMan, RankedWorths, SkillWorth } from '../../worker/index.ts';
 import { Button } from '../controls/button.tsx';
+import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
 import { type BarScale, IntervalBar } from '../schemes/interval-bar.tsx';
+import { gainScale } from './gain-scale.ts';
 import styles from './practice-panel.module.css';
 import { type FoundPractice, type PracticeSearch, usePractice } from './practice-state.ts';
 import type { ReadsQuestion } from './reads-question.ts';
+import { SearchLine } from './search-line.tsx';
 import { useFindPractice } from './use-find-practice.ts';
 
 export interface PracticePanelProps {
@@ -51,27 +54,13 @@ export function PracticePanel({ standing, entry, question }: PracticePanelProps)
           </Button>
         )}
       </div>
-      <SearchLine search={search} />
+      <SearchLine
+        what="what practice is worth"
+        progress={search.kind === 'finding' ? search : undefined}
+        said={saidOf(search)}
+      />
       {found !== undefined && found.play === entry.id && <Found found={found} isOld={found.question !== text} />}
     </section>
-  );
-}
-
-function SearchLine({ search }: { readonly search: PracticeSearch }): ReactNode {
-  return (
-    <div className={styles.search}>
-      {search.kind === 'finding' && (
-        <progress
-          className={styles.progress}
-          value={search.answered}
-          max={search.planned}
-          aria-label="How far the search for what practice is worth is"
-        />
-      )}
-      <p role="status" className={styles.quiet}>
-        {saidOf(search)}
-      </p>
-    </div>
   );
 }
 
@@ -99,7 +88,10 @@ function Found({ found, isOld }: { readonly found: FoundPractice; readonly isOld
   const { unit, each } = worths;
   const rows = [...unit.rows, ...(each?.rows ?? [])];
   const fresh = rows.filter(({ isFresh }) => isFresh);
-  const scale = scaleOf(fresh.length === 0 ? rows : fresh);
+  const scale = gainScale(
+    (fresh.length === 0 ? rows : fresh).map(({ gain }) => gain),
+    leastReach,
+  );
   const best = alreadyBestWords(men);
   return (
     <>
@@ -116,11 +108,6 @@ function Found({ found, isOld }: { readonly found: FoundPractice; readonly isOld
 
 /** Goals a chance that the bars reach to at least on both sides: a hair is not to look like a mile. */
 const leastReach = 0.02;
-
-function scaleOf(rows: readonly SkillWorth[]): BarScale {
-  const reach = Math.max(leastReach, ...rows.flatMap(({ gain }) => [-gain.low, gain.high]));
-  return { from: -reach, to: reach };
-}
 
 /** Rows of one man's practice that are shown. */
 const mostRows = 12;
@@ -141,12 +128,12 @@ function Ranked({ kind, ranked, men, scale }: RankedProps): ReactNode {
     <section className={styles.ranked} aria-label={titles[kind]}>
       <h3 className={styles.heading}>{titles[kind]}</h3>
       <p className={styles.best}>{bestPracticeWords(ranked.leaders, kind, men)}</p>
-      <table className={styles.table}>
+      <table className={table.table}>
         <thead>
           <tr>
             <th scope="col">One grade better in</th>
             <th scope="col">Goals in 100 man-ups</th>
-            <th scope="col" className={styles.bar}>
+            <th scope="col" className={table.bar}>
               <span className="spoken">The gain on one scale</span>
             </th>
           </tr>
@@ -181,7 +168,7 @@ function Worth({
         {gainOfPractice(gain)}
         {!isFresh && <span className={styles.rough}> rough</span>}
       </td>
-      <td className={styles.bar}>
+      <td className={table.bar}>
         <IntervalBar goals={gain} scale={scale} />
       </td>
     </tr>

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import type { ReadsStudy } from '../../worker/index.ts';
+import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
 import { differenceText, goalsText, sureness } from '../schemes/goal-words.ts';
-import { type BarScale, IntervalBar } from '../schemes/interval-bar.tsx';
-import styles from './reads-screen.module.css';
+import { IntervalBar } from '../schemes/interval-bar.tsx';
+import { gainScale } from './gain-scale.ts';
 
 /** Goals a chance that the bars reach to at least on both sides: a hair is not to look like a mile. */
 const leastReach = 0.1;
@@ -19,18 +20,20 @@ export function SchemeGains({
   readonly names: Readonly<Record<string, string>>;
 }): ReactNode {
   const rows = study.byScheme.map(({ scheme, goOn, gain_byCard }) => ({ scheme, goOn, gain: gain_byCard[reads]! }));
-  const reach = Math.max(leastReach, ...rows.flatMap(({ gain }) => [-gain.low, gain.high]));
-  const scale: BarScale = { from: -reach, to: reach };
+  const scale = gainScale(
+    rows.map(({ gain }) => gain),
+    leastReach,
+  );
   return (
     <section className={panel.panel} aria-label="What the card gains against each scheme">
       <h2 className={panel.title}>What the card gains against each scheme</h2>
-      <table className={styles.table}>
+      <table className={table.table}>
         <thead>
           <tr>
             <th scope="col">Against</th>
             <th scope="col">The play</th>
             <th scope="col">Gain by the card</th>
-            <th scope="col" className={styles.bar}>
+            <th scope="col" className={table.bar}>
               <span className="spoken">The gain on one scale</span>
             </th>
           </tr>
@@ -43,7 +46,7 @@ export function SchemeGains({
                 <strong>{goalsText(goOn.mean)}</strong> ({sureness(goOn)})
               </td>
               <td>{differenceText(gain)}</td>
-              <td className={styles.bar}>
+              <td className={table.bar}>
                 <IntervalBar goals={gain} scale={scale} />
               </td>
             </tr>

@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import type { Interval, ValuedDecisions } from '../../engine/index.ts';
 import { cardName, wayNames } from '../../render/index.ts';
 import type { ReadsStudy } from '../../worker/index.ts';
+import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
 import { differenceText, goalsText, sureness } from '../schemes/goal-words.ts';
-import styles from './reads-screen.module.css';
 
 /** What every way to decide is worth, and what it gains over leaving it to the play. */
 export function WaysTable({ study, reads }: { readonly study: ReadsStudy; readonly reads: number }): ReactNode {
@@ -12,7 +12,7 @@ export function WaysTable({ study, reads }: { readonly study: ReadsStudy; readon
   return (
     <section className={panel.panel} aria-label="What each way to decide is worth">
       <h2 className={panel.title}>What each way to decide is worth</h2>
-      <table className={styles.table}>
+      <table className={table.table}>
         <thead>
           <tr>
             <th scope="col">How he decides</th>
@@ -57,7 +57,7 @@ function Way({
     <tr data-shown={isShown}>
       <th scope="row">
         {name}
-        {isShown && <span className={styles.mark}> (the card above)</span>}
+        {isShown && <span className={table.mark}> (the card above)</span>}
       </th>
       <td>
         <strong>{goalsText(goals.mean)}</strong> ({sureness(goals)})
