@@ -32,5 +32,6 @@ export {
   studyReads,
   type WeighedSetup,
 } from './study-reads.ts';
+export { type RunsEffort, requestsOfRunStudy, runsEffort, studyRuns } from './study-runs.ts';
 export type { AnswerOptions, StopSignal, TrialPool } from './trial-pool.ts';
 export { joinWatched } from './watched-parts.ts';

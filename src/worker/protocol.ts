@@ -8,8 +8,12 @@ import type {
   Level,
   Matchup,
   Outcome,
+  RunnerChance,
+  RunnerStudy,
+  RunOrder,
   Scheme,
   SchemeChances,
+  SchemeRuns,
   ScriptTrace,
   SearchLimits,
   ShotHeat,
@@ -90,6 +94,23 @@ export type WorkerRequest =
       readonly trials: readonly number[];
       readonly horizon: number;
     }
+  /** When could a man make this run of the play, and what would come of it in `horizon` seconds after the order? */
+  | {
+      readonly kind: 'runs';
+      readonly setup: TrialSetup;
+      readonly order: RunOrder;
+      readonly range: TrialRange;
+      readonly horizon: number;
+    }
+  /** What is the timing of that run worth, by what was gathered? The setup is any of those that were gathered against. */
+  | {
+      readonly kind: 'runStudy';
+      readonly setup: TrialSetup;
+      readonly order: RunOrder;
+      readonly learn: readonly SchemeRuns[];
+      readonly held: readonly SchemeRuns[];
+      readonly limits: SearchLimits;
+    }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
@@ -118,6 +139,9 @@ export type WorkerAnswer =
   /** `null`: the play hardly ever brings him the ball. */
   | { readonly kind: 'study'; readonly study: CarrierStudy | null }
   | { readonly kind: 'guided'; readonly outcomes: readonly Outcome[] }
+  | { readonly kind: 'runs'; readonly chances: readonly RunnerChance[] }
+  /** `null`: the play hardly ever comes to that run. */
+  | { readonly kind: 'runStudy'; readonly study: RunnerStudy | null }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };
