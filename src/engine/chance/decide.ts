@@ -30,7 +30,10 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   // A ball that is thrown now leaves the stick a wind-up later: he judges the picture of that moment.
   const windUp = model.athletes[carrier].passRelease * windUpShare;
   const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
-  weighInto(options, model, state, carrier, seen, wantedMates(state, carrier), openingMargin(model, state));
+  const isToldOf = state.recorder?.look !== undefined;
+  const wanted = isToldOf ? everyMate : wantedMates(state, carrier);
+  weighInto(options, model, state, carrier, seen, wanted, openingMargin(model, state));
+  if (isToldOf) state.recorder?.look?.(carrier, seen);
   if (takeForced(model, state, carrier)) return;
   if (state.unit.phase === phase.settingUp) return;
   if (!state.watching) {
@@ -40,6 +43,8 @@ export function decide(model: ChanceModel, state: ChanceState): void {
   if (followScript(model, state, carrier, options)) return;
   swingOn(model, state, carrier, options);
 }
+
+const everyMate = 0b111111;
 
 /** A look that is being valued is taken at its moment, not at the carrier's next look round. */
 function forcedIsDue({ forced, time, ball }: ChanceState): boolean {

@@ -263,6 +263,8 @@ export interface ChanceState {
 export interface Recorder {
   event(event: TraceEvent): void;
   frame(state: ChanceState): void;
+  /** Told each time that the man with the ball looks round, before he acts: what he sees, all passes being weighed in the model's options. */
+  look?(carrier: number, seen: Float64Array): void;
 }
 
 /**

@@ -1,12 +1,9 @@
 import { copyState } from '../chance/copy-state.ts';
 import { cueHolds } from '../chance/cues.ts';
 import { type ChanceModel, timeLeft } from '../chance/model.ts';
-import { foresee, likelyShare } from '../chance/perceive.ts';
 import { compileOrder } from '../chance/program.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, type ForcedLook, phase, stride } from '../chance/state.ts';
-import { windUpShare } from '../chance/timing.ts';
-import { weighInto } from '../chance/weigh.ts';
 import type { CarrierAction } from './carrier-actions.ts';
 import { cueVocabulary } from './cue-vocabulary.ts';
 import { lookNumbers } from './look-numbers.ts';
@@ -14,7 +11,7 @@ import { orderOfAction } from './order-of-action.ts';
 
 /** One look round of a carrier who could act. */
 export interface CarrierLook {
-  /** Steps of the trial before it. */
+  /** Step of the trial in which he looks, before anybody moves in it. */
   readonly step: number;
   /** Seconds after the restart. */
   readonly time: number;
@@ -49,8 +46,8 @@ export interface CarrierChance {
   readonly after: number;
 }
 
-/** A possession of more looks than this is followed no further. */
-const mostLooks = 8;
+/** A possession of more looks than this (4 s) is followed no further. */
+const mostLooks = 20;
 /** A script that has not brought him the ball by then does not. Seconds after its start. */
 const longestWait = 25;
 
@@ -75,7 +72,7 @@ export function gatherDecisions(
     if (seen.length === 0) continue;
     beginWatched(model, spare, trial);
     const looks = seen.map((look): CarrierLook => {
-      // Up to the step before: in the next one he acts, before the play can.
+      // Up to the step before: in his own he acts, before the play can.
       while (spare.step < look.step - 1) advanceTrial(model, spare);
       const outcome_byAction = actions.map((action) => {
         copyState(spare, state);
@@ -143,23 +140,23 @@ function isHeld({ ball }: ChanceState): boolean {
   return ball.mode === ballMode.held;
 }
 
-/** What he sees at each look round, as far as it goes by the play; none when the play does not bring him the ball. */
-function looksOf(
-  model: ChanceModel,
-  state: ChanceState,
-  carrier: number,
-  trial: number,
-): readonly Omit<CarrierLook, 'outcome_byAction'>[] {
+type SeenLook = Omit<CarrierLook, 'outcome_byAction'>;
+
+/** What he sees at his looks round, as far as it goes by the play; none when the play does not bring him the ball. */
+function looksOf(model: ChanceModel, state: ChanceState, carrier: number, trial: number): readonly SeenLook[] {
+  const looks: SeenLook[] = [];
   beginWatched(model, state, trial);
-  if (!bringTo(model, state, carrier)) return [];
-  const looks: Omit<CarrierLook, 'outcome_byAction'>[] = [lookRound(model, state, carrier)];
-  while (looks.length < mostLooks) {
-    const next = state.time + model.parameters.decideEvery - half;
-    while (state.end === null && state.time < next && canAct(state, carrier)) advanceTrial(model, state);
-    if (state.end !== null || !canAct(state, carrier)) break;
-    looks.push(lookRound(model, state, carrier));
-  }
-  return looks;
+  state.recorder = {
+    event: () => {},
+    frame: () => {},
+    look: (holder, seen) => {
+      if (holder === carrier && state.unit.phase === phase.script) looks.push(lookRound(model, state, carrier, seen));
+    },
+  };
+  const comes = bringTo(model, state, carrier);
+  while (comes && state.end === null && looks.length < mostLooks && hasBall(state, carrier)) advanceTrial(model, state);
+  state.recorder = null;
+  return comes ? looks : [];
 }
 
 /** Runs a watched trial on until the man has the ball from the play and can act; false when that does not come. */
@@ -180,29 +177,14 @@ export function hasBall({ ball, unit }: ChanceState, carrier: number): boolean {
   return ball.mode === ballMode.held || ball.mode === ballMode.windUp || ball.mode === ballMode.shotWindUp;
 }
 
-function canAct(state: ChanceState, carrier: number): boolean {
-  return hasBall(state, carrier) && isHeld(state);
-}
-
-function lookRound(model: ChanceModel, state: ChanceState, carrier: number): Omit<CarrierLook, 'outcome_byAction'> {
-  const { options, foreseen } = model.scratch;
-  const windUp = model.athletes[carrier].passRelease * windUpShare;
-  const seen = foresee(model, state, carrier, windUp, likelyShare, foreseen);
-  weighInto(options, model, state, carrier, seen, everyMate, 0);
+function lookRound(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array): SeenLook {
+  const { options } = model.scratch;
   const cues = cueVocabulary(carrier).reduce(
     (bits, cue, at) => (cueHolds(model, state, carrier, seen, cue, options) ? bits | (1 << at) : bits),
     0,
   );
   const { motion } = state.bodies;
   const at = [motion[stride * carrier], motion[stride * carrier + 1]] as const;
-  return {
-    step: state.step,
-    time: state.time,
-    cues,
-    beat: state.unit.newestBeat,
-    at,
-    numbers: lookNumbers(model, carrier, seen),
-  };
+  const { step, time, unit } = state;
+  return { step, time, cues, beat: unit.newestBeat, at, numbers: lookNumbers(model, carrier, seen) };
 }
-
-const everyMate = 0b111111;
