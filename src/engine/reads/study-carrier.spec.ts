@@ -51,6 +51,10 @@ describe('the reads of one carrier', () => {
       expect(gain.low).toBeLessThanOrEqual(gain.mean);
       expect(gain.high).toBeGreaterThanOrEqual(gain.mean);
     }
+    study.cards.forEach(({ goals, overShorter }, reads) => {
+      if (reads === 0) expect(overShorter).toBeNull();
+      else expect(overShorter!.mean).toBeCloseTo(goals.mean - study.cards[reads - 1]!.goals.mean, 9);
+    });
     const weighed = study.byScheme.map((each, at) => each.goOn.mean * held[at]!.chances.length);
     expect(weighed.reduce((sum, each) => sum + each, 0) / study.measuredIn).toBeCloseTo(study.goOn.mean, 9);
   });

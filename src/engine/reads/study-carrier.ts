@@ -20,6 +20,8 @@ export interface ValuedCard extends ValuedDecisions {
   readonly list: RuleList;
   /** What the search found it worth in the chances that it was searched in: too high. */
   readonly learnt: number;
+  /** How much more it comes to than the card of one read fewer, in the same chances; `null` for the card of none. */
+  readonly overShorter: Interval | null;
   /** A trial in which each read is acted on; `null` for one that never is. */
   readonly examples: readonly (ReadExample | null)[];
 }
@@ -93,9 +95,10 @@ export function studyCarrier(
     at: meanPlace(allChances(held)),
     goOn: measure.goals(table.goOn_byChance),
     best: measure.decisions(best),
-    cards: cards.map(({ list, learnt, worths }) => ({
+    cards: cards.map(({ list, learnt, worths }, reads) => ({
       list,
       learnt,
+      overShorter: reads === 0 ? null : measure.difference(worths, cards[reads - 1]!.worths),
       examples: examplesOf(play, carrier, list, held, table),
       ...measure.decisions(worths),
     })),
