@@ -60,7 +60,8 @@ export function readWords({ carrier, cues, then }: Read): string {
   return ifs === '' ? `${actionWords(then)} in any case` : `if ${ifs}, ${actionWords(then)}`;
 }
 
-function cueWords(cue: Cue, carrier: string): string {
+/** A cue as a clause, of the man at the spot `carrier`: "WL is open". */
+export function cueWords(cue: Cue, carrier: string): string {
   switch (cue.kind) {
     case 'iAmFree':
       return `${carrier} is free`;
