@@ -10,10 +10,10 @@ const ridge = 2;
 const scale = 30;
 
 /**
- * What keeping the ball is worth, learnt from what came after the horizon where the carrier left it to the play: a straight line in the
+ * What keeping the ball is worth, learnt from what came after the horizon where it was left to the play: a straight line in the
  * time that is left, nowhere under 0. With no such chance it is worth nothing.
  */
-export function learnKeeping(chances: readonly CarrierChance[]): Keeping {
+export function learnKeeping(chances: readonly Pick<CarrierChance, 'goOn' | 'after'>[]): Keeping {
   const kept = chances.flatMap(({ goOn, after }) => (goOn.left === null ? [] : [{ left: goOn.left, after }]));
   if (kept.length === 0) return () => 0;
   const rows = Float64Array.from(kept.flatMap(({ left }) => [1, left / scale]));

@@ -3,22 +3,22 @@ import type { DecisionTable } from './decision-table.ts';
 import type { CarrierChance } from './gather-decisions.ts';
 import type { Keeping } from './learn-keeping.ts';
 
-/** What was gathered against one scheme. */
-export interface SchemeChances {
+/** What was gathered against one scheme: chances of a man with the ball unless told otherwise. */
+export interface SchemeChances<Chance = CarrierChance> {
   readonly scheme: string;
   /** How likely the scheme is to be met; all together more than nothing. */
   readonly weight: number;
   /** Trials that were run for it. */
   readonly trials: number;
-  readonly chances: readonly CarrierChance[];
+  readonly chances: readonly Chance[];
 }
 
-export function allChances(gathered: readonly SchemeChances[]): readonly CarrierChance[] {
+export function allChances<Chance>(gathered: readonly SchemeChances<Chance>[]): readonly Chance[] {
   return gathered.flatMap(({ chances }) => chances);
 }
 
 /** What each chance counts for: its scheme's weight, spread over all trials of the scheme. */
-export function weightsOf(gathered: readonly SchemeChances[]): Float64Array {
+export function weightsOf(gathered: readonly SchemeChances<unknown>[]): Float64Array {
   return Float64Array.from(gathered.flatMap((one) => one.chances.map(() => one.weight / one.trials)));
 }
 
@@ -27,8 +27,8 @@ export function tableOf(carrier: number, gathered: readonly SchemeChances[], kee
   return buildDecisionTable(carrier, allChances(gathered), keeping, weightsOf(gathered));
 }
 
-/** Share of the man-ups in which the ball comes to him, the schemes by their weights. */
-export function shareThatComes(gathered: readonly SchemeChances[]): number {
+/** Share of the man-ups in which the play comes to it, the schemes by their weights. */
+export function shareThatComes(gathered: readonly SchemeChances<unknown>[]): number {
   const all = gathered.reduce((sum, { weight }) => sum + weight, 0);
   return gathered.reduce((sum, { weight, trials, chances }) => sum + (weight * chances.length) / trials, 0) / all;
 }
@@ -41,7 +41,7 @@ export interface SchemeSpan {
 }
 
 /** The spans in the order of the schemes; schemes without a chance and those that are never met are left out. */
-export function spansOf(gathered: readonly SchemeChances[]): readonly SchemeSpan[] {
+export function spansOf(gathered: readonly SchemeChances<unknown>[]): readonly SchemeSpan[] {
   let from = 0;
   return gathered.flatMap(({ scheme, weight, chances }) => {
     const span = { scheme, from, to: from + chances.length };

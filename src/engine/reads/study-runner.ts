@@ -5,18 +5,12 @@ import { mostRunLooks, type RunnerChance, timeOfLook } from './gather-runs.ts';
 import { type Keeping, learnKeeping, worthOf } from './learn-keeping.ts';
 import { measureIn, measureWhere, type ValuedDecisions } from './measure-decisions.ts';
 import type { RunOrder } from './run-orders.ts';
+import { allChances, type SchemeChances, shareThatComes, spansOf, weightsOf } from './scheme-chances.ts';
 import type { SearchLimits } from './search-rule-lists.ts';
 import { type RunList, searchRunCards, type WeighedRuns, worthsByRunList } from './search-run-cards.ts';
 
 /** What was gathered of one run against one scheme. */
-export interface SchemeRuns {
-  readonly scheme: string;
-  /** How likely the scheme is to be met; all together more than nothing. */
-  readonly weight: number;
-  /** Trials that were run for it. */
-  readonly trials: number;
-  readonly chances: readonly RunnerChance[];
-}
+export type SchemeRuns = SchemeChances<RunnerChance>;
 
 /** What it is worth to go so many seconds after the order, whatever is seen. */
 export interface ValuedTime extends ValuedDecisions {
@@ -73,16 +67,13 @@ export function studyRunner(
 ): RunnerStudy | null {
   const [learning, holding] = [weighed(order, learn), weighed(order, held)];
   if (Math.min(learning.chances.length, holding.chances.length) < leastChances) return null;
-  // What keeping is worth has nothing to do with the looks.
-  const keeping = learnKeeping(learning.chances.map((chance) => ({ ...chance, looks: [] })));
+  const keeping = learnKeeping(learning.chances);
   const table = {
     ...buildRunTable(order.runner, holding.chances, keeping, mostRunLooks, holding.weight_byChance),
     // What a gain is over.
     goOn_byChance: Float32Array.from(holding.chances, ({ goOn }) => worthOf(goOn, keeping)),
   };
   const measure = measureIn(table);
-  // Within a scheme its weight tells nothing, and may be none.
-  const unweighed = { ...table, weight_byChance: table.weight_byChance.map(() => 1) };
   const cards = searchRunCards(learning, keeping, limits).map(({ list, worth }) => ({
     list,
     learnt: worth,
@@ -102,8 +93,8 @@ export function studyRunner(
     })),
     best: measure.decisions(bestWorths(learning, holding, keeping)),
     cards: cards.map(({ list, learnt, worths }) => ({ list, learnt, ...measure.decisions(worths) })),
-    byScheme: spans(held).map(({ scheme, from, to }) => {
-      const within = measureWhere(unweighed, (chance) => chance >= from && chance < to);
+    byScheme: spansOf(held).map(({ scheme, from, to }) => {
+      const within = measureWhere(table, (chance) => chance >= from && chance < to);
       return {
         scheme,
         goOn: within.goals(table.goOn_byChance),
@@ -117,14 +108,9 @@ export function studyRunner(
 function weighed({ runner }: RunOrder, gathered: readonly SchemeRuns[]): WeighedRuns {
   return {
     runner,
-    chances: gathered.flatMap(({ chances }) => chances),
-    weight_byChance: Float64Array.from(gathered.flatMap((one) => one.chances.map(() => one.weight / one.trials))),
+    chances: allChances(gathered),
+    weight_byChance: weightsOf(gathered),
   };
-}
-
-function shareThatComes(gathered: readonly SchemeRuns[]): number {
-  const all = gathered.reduce((sum, { weight }) => sum + weight, 0);
-  return gathered.reduce((sum, { weight, trials, chances }) => sum + (weight * chances.length) / trials, 0) / all;
 }
 
 function howHeGoes(chances: readonly RunnerChance[]): Pick<RunnerStudy, 'goes' | 'wentAfter'> {
@@ -139,14 +125,4 @@ function bestWorths(learning: WeighedRuns, holding: WeighedRuns, keeping: Keepin
     buildRunTable(runner, chances, keeping, mostRunLooks, weight_byChance);
   const judgement = learnJudgement(table(learning), numbersOfRuns(learning.chances), ridge);
   return worthsByJudgement(judgement, table(holding), numbersOfRuns(holding.chances));
-}
-
-/** Where each scheme's chances lie among all; schemes without any are left out. */
-function spans(gathered: readonly SchemeRuns[]) {
-  let from = 0;
-  return gathered.flatMap(({ scheme, chances }) => {
-    const span = { scheme, from, to: from + chances.length };
-    from = span.to;
-    return chances.length === 0 ? [] : [span];
-  });
 }
