@@ -1,4 +1,4 @@
-import type { Action, Cue, Read, RunKind, Trigger } from '../engine/index.ts';
+import type { Cue, Order, Read, RunKind, Trigger } from '../engine/index.ts';
 
 const runWords: Readonly<Record<RunKind, string>> = {
   cut: 'cuts',
@@ -29,7 +29,7 @@ export function triggerWords(trigger: Trigger): string {
 }
 
 /** What one man does, as a clause without a full stop: "TR skips to WL". */
-export function actionWords(action: Action): string {
+export function actionWords(action: Order): string {
   switch (action.kind) {
     case 'pass':
       return `${action.by} ${passVerb(action.style)} ${action.to}`;
@@ -49,6 +49,8 @@ export function actionWords(action: Action): string {
       return `${action.by} steps in, ready to shoot`;
     case 'shot':
       return `${action.by} shoots`;
+    case 'reset':
+      return `${action.by} calls the reset`;
     default:
       return exhaustive(action);
   }

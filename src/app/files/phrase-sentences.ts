@@ -1,4 +1,4 @@
-import type { Action, Point, RunKind, SpotId } from '../../engine/index.ts';
+import type { Action, Order, Point, RunKind, SpotId } from '../../engine/index.ts';
 import {
   groundOf,
   type Playbook,
@@ -44,7 +44,7 @@ function actionSentence(action: Action, name_byHome: ReadonlyMap<Point, SpotId>)
 }
 
 /** By which places to which, as the words of an action do not say: " by 0, 8.5 to −3.5, 5". */
-function wayWords(action: Action, name_byHome: ReadonlyMap<Point, SpotId>): string {
+function wayWords(action: Order, name_byHome: ReadonlyMap<Point, SpotId>): string {
   const places = placesIn(action).map((at) => name_byHome.get(at) ?? placeText(at.x, at.y));
   const last = places.pop();
   if (last === undefined) return '';

@@ -6,7 +6,7 @@ import { type ChanceModel, timeLeft } from './model.ts';
 import type { Options } from './options.ts';
 import { passReason, windUpPass } from './pass.ts';
 import { foresee, likelyShare, wholeShare } from './perceive.ts';
-import type { CompiledAction, CompiledRead } from './program.ts';
+import type { CompiledOrder, CompiledRead } from './program.ts';
 import { beatIsComing, giveOrder, passStyles } from './script.ts';
 import { windUpShot } from './shoot.ts';
 import { ballGoesRound, ballMode, type ChanceState, phase, stride, task } from './state.ts';
@@ -127,7 +127,7 @@ function allCuesHold(
 }
 
 /** Do what a read says; false when it is already being done. */
-function obey(model: ChanceModel, state: ChanceState, carrier: number, action: CompiledAction): boolean {
+function obey(model: ChanceModel, state: ChanceState, carrier: number, action: CompiledOrder): boolean {
   const { unit } = state;
   switch (action.kind) {
     case 'pass':
@@ -135,6 +135,11 @@ function obey(model: ChanceModel, state: ChanceState, carrier: number, action: C
       return true;
     case 'shot':
       windUpShot(model, state);
+      return true;
+    case 'reset':
+      // Once it has been given up there is nothing more to give up.
+      if (unit.phase !== phase.script) return false;
+      startReset(model, state);
       return true;
     case 'fake':
       if (state.time < unit.fakedUntil[carrier]) return false;

@@ -1,5 +1,17 @@
 import type { Point } from '../geometry/point.ts';
-import type { Action, Beat, Cue, MateCue, Play, Read, RunKind, SafetyDuty, SpotId, Trigger } from '../offense/play.ts';
+import type {
+  Action,
+  Beat,
+  Cue,
+  MateCue,
+  Play,
+  Read,
+  ReadOrder,
+  RunKind,
+  SafetyDuty,
+  SpotId,
+  Trigger,
+} from '../offense/play.ts';
 
 /**
  * A play with every spot and beat replaced by its number, so that a step looks nothing up by name.
@@ -59,6 +71,9 @@ export type CompiledAction =
   | { readonly kind: 'stepIn'; readonly by: number; readonly path: Float64Array }
   | { readonly kind: 'shot'; readonly by: number };
 
+/** What a read has its carrier do. */
+export type CompiledOrder = CompiledAction | { readonly kind: 'reset'; readonly by: number };
+
 export type CompiledCue =
   | { readonly kind: Exclude<Cue, MateCue>['kind'] }
   | { readonly kind: MateCue['kind']; readonly who: number };
@@ -68,7 +83,7 @@ export interface CompiledRead {
   /** Index of the beat it belongs to; -1 for every beat. */
   readonly during: number;
   readonly cues: readonly CompiledCue[];
-  readonly then: CompiledAction;
+  readonly then: CompiledOrder;
 }
 
 /**
@@ -99,7 +114,7 @@ function compileScript(beats: readonly Beat[], reads: readonly Read[], spot: (id
     during: read.during === undefined ? -1 : indexOf(beatIds, read.during, 'beat'),
     cues: read.cues.map((cue) => compileCue(cue, spot)),
     // `then` is what the document calls the action; the compiled form keeps the word.
-    then: compileAction(read.then, spot),
+    then: compileReadOrder(read.then, spot),
   }));
   return {
     beats: beats.map((beat) => ({
@@ -137,9 +152,13 @@ function compileTrigger(trigger: Trigger, spot: (id: SpotId) => number, beatIds:
 }
 
 /** Compile one order to a man of a play. RangeError when a spot is named that the play does not have. */
-export function compileOrder(play: Play, order: Action): CompiledAction {
+export function compileOrder(play: Play, order: ReadOrder): CompiledOrder {
   const spotIds = play.spots.map(({ id }) => id);
-  return compileAction(order, (id) => indexOf(spotIds, id, 'spot'));
+  return compileReadOrder(order, (id) => indexOf(spotIds, id, 'spot'));
+}
+
+function compileReadOrder(order: ReadOrder, spot: (id: SpotId) => number): CompiledOrder {
+  return order.kind === 'reset' ? { kind: 'reset', by: spot(order.by) } : compileAction(order, spot);
 }
 
 function compileAction(action: Action, spot: (id: SpotId) => number): CompiledAction {

@@ -1,6 +1,6 @@
 import type { DutyBoard } from '../defense/duty.ts';
 import type { SchemeView } from '../defense/scheme.ts';
-import type { CompiledAction, Script } from './program.ts';
+import type { CompiledOrder, Script } from './program.ts';
 import type { ChanceEnd, TraceEvent, TurnoverKind } from './trace.ts';
 
 /** Seconds of one step of the bodies. */
@@ -276,7 +276,7 @@ export interface ForcedLook {
   readonly from: number;
   readonly to: number;
   /** What he does in its place, as a read of the play would have him do it: the play goes on from there where it can, and he by eye. */
-  readonly order?: CompiledAction;
+  readonly order?: CompiledOrder;
 }
 
 /**

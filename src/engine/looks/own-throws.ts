@@ -1,4 +1,4 @@
-import type { CompiledAction, PassStyle, Script } from '../chance/program.ts';
+import type { CompiledOrder, PassStyle, Script } from '../chance/program.ts';
 
 /** A pass that a play names itself: its script throws it, or one of its reads does. Plain data; offense indices. */
 export interface OwnThrow {
@@ -24,7 +24,7 @@ export interface OwnThrowSeen {
 /** All passes that a script and its reads name, each once: the script's in the order of its beats, then those of the reads. */
 export function ownThrows({ beats, reads }: Script): readonly OwnThrow[] {
   const throws: OwnThrow[] = [];
-  const add = (action: CompiledAction, asked: OwnThrow['asked'], beat: number): void => {
+  const add = (action: CompiledOrder, asked: OwnThrow['asked'], beat: number): void => {
     if (action.kind !== 'pass') return;
     const { by: from, to, style } = action;
     const known = throws.some((one) => one.from === from && one.to === to && one.asked === asked && one.beat === beat);

@@ -37,9 +37,12 @@ const carrierActions = [
   fc.record({ kind: fc.constant('stepIn'), by: spotId, to: point }),
   fc.record({ kind: fc.constant('shot'), by: spotId }),
 ] as const;
-const carrierAction: fc.Arbitrary<Read['then']> = fc.oneof(...carrierActions);
+const order: fc.Arbitrary<Read['then']> = fc.oneof(
+  ...carrierActions,
+  fc.record({ kind: fc.constant('reset'), by: spotId }),
+);
 const action: fc.Arbitrary<Action> = fc.oneof(
-  carrierAction,
+  ...carrierActions,
   fc.record({
     kind: fc.constant('run'),
     run: fc.constantFrom('cut', 'pop', 'sneak', 'flash', 'replace', 'backUp', 'getBack'),
@@ -67,8 +70,8 @@ const cue: fc.Arbitrary<Cue> = fc.oneof(
   fc.record({ kind: fc.constantFrom('open' as const, 'left' as const, 'laneTaken' as const), who: spotId }),
 );
 const read: fc.Arbitrary<Read> = fc.oneof(
-  fc.record({ carrier: spotId, cues: fc.array(cue, { maxLength: 2 }), then: carrierAction }),
-  fc.record({ carrier: spotId, during: beatId, cues: fc.array(cue, { maxLength: 2 }), then: carrierAction }),
+  fc.record({ carrier: spotId, cues: fc.array(cue, { maxLength: 2 }), then: order }),
+  fc.record({ carrier: spotId, during: beatId, cues: fc.array(cue, { maxLength: 2 }), then: order }),
 );
 
 const arbitraryPlay: fc.Arbitrary<Play> = fc

@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/point.ts';
 import type { Hand } from '../people/athlete.ts';
-import type { Action, Beat, Cue, Play, Read, Spot, SpotId, Trigger } from './play.ts';
+import type { Beat, Cue, Order, Play, Read, Spot, SpotId, Trigger } from './play.ts';
 
 /**
  * The same play run from the other side: every place to the other side of the middle line, every spot id to its twin,
@@ -69,11 +69,11 @@ function mirrorTrigger(trigger: Trigger): Trigger {
   }
 }
 
-function mirrorAction<A extends Action>(action: A): A {
+function mirrorAction<A extends Order>(action: A): A {
   return mirrorAnyAction(action) as A;
 }
 
-function mirrorAnyAction(action: Action): Action {
+function mirrorAnyAction(action: Order): Order {
   const by = mirrorSpotId(action.by);
   switch (action.kind) {
     case 'pass':
@@ -89,6 +89,7 @@ function mirrorAnyAction(action: Action): Action {
       return { ...action, by, toward: mirrorSpotId(action.toward) };
     case 'hold':
     case 'shot':
+    case 'reset':
       return { ...action, by };
     case 'stepIn':
       return { ...action, by, to: mirrorPoint(action.to) };

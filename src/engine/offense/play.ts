@@ -108,8 +108,16 @@ export interface Read {
   /** Only while this beat is the newest to have started; every beat when absent. */
   readonly during?: BeatId;
   readonly cues: readonly Cue[];
-  readonly then: Extract<Action, { kind: 'pass' | 'shot' | 'carry' | 'stepIn' | 'fake' | 'hold' }>;
+  readonly then: ReadOrder;
 }
+
+/** What a read has its carrier do: something with the ball, or give the play up for now, which then flows to its reset. */
+export type ReadOrder =
+  | Extract<Action, { kind: 'pass' | 'shot' | 'carry' | 'stepIn' | 'fake' | 'hold' }>
+  | { readonly kind: 'reset'; readonly by: SpotId };
+
+/** Anything that a play asks of a man, in a beat or by a read. */
+export type Order = Action | ReadOrder;
 
 /** Where the play flows when its script cannot go on. */
 export interface Reset {

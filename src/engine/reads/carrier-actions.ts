@@ -10,6 +10,8 @@ export type CarrierAction =
   | { readonly kind: 'fake'; readonly toward: number }
   /** Keep it for a moment and play by eye. */
   | { readonly kind: 'hold' }
+  /** Give the play up for now: the ball goes back to the man who restarts it. */
+  | { readonly kind: 'reset' }
   /** What a read of the play has him do, where that is none of the others. */
   | { readonly kind: 'taught'; readonly read: number };
 
@@ -18,7 +20,7 @@ export const holdSeconds = 0.8;
 
 /**
  * All that a carrier of a play can do, in the order in which tables number it: shoot, pass to each mate, step in, fake to each mate, hold,
- * and what his reads have him do that is none of these: a carry, a step to a place of the coach's own, a hold of another length.
+ * reset, and what his reads have him do that is none of these: a carry, a step to a place of the coach's own, a hold of another length.
  */
 export function carrierActions(play: Play, carrier: number): readonly CarrierAction[] {
   const mates = [0, 1, 2, 3, 4, 5].filter((mate) => mate !== carrier);
@@ -28,6 +30,7 @@ export function carrierActions(play: Play, carrier: number): readonly CarrierAct
     { kind: 'stepIn' },
     ...mates.map((toward): CarrierAction => ({ kind: 'fake', toward })),
     { kind: 'hold' },
+    { kind: 'reset' },
     ...play.reads.flatMap(({ carrier: by, then }, read): readonly CarrierAction[] => {
       const isHis = by === play.spots[carrier]!.id;
       return isHis && (then.kind === 'carry' || then.kind === 'stepIn' || then.kind === 'hold')
@@ -51,6 +54,8 @@ export function actionOfRead(play: Play, carrier: number, read: number): number 
         return then.kind === 'fake' && action.toward === man(then.toward);
       case 'taught':
         return action.read === read;
+      case 'reset':
+        return then.kind === 'reset';
       case 'stepIn':
       case 'hold':
         return false;

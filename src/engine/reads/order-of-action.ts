@@ -22,6 +22,8 @@ export function orderOfAction(play: Play, carrier: number, action: CarrierAction
       return { kind: 'fake', by, toward: play.spots[action.toward].id };
     case 'hold':
       return { kind: 'hold', by, seconds: holdSeconds };
+    case 'reset':
+      return { kind: 'reset', by };
     case 'taught':
       return play.reads[action.read].then;
     default:

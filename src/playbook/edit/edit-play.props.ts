@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Action, Cue, Read, Trigger } from '../../engine/index.ts';
+import type { Action, Cue, ReadOrder, Trigger } from '../../engine/index.ts';
 import { checkPlaybook } from '../check-playbook.ts';
 import { demoPlaybook } from '../demo.ts';
 import { createReport } from '../report.ts';
@@ -54,8 +54,9 @@ const verb = fc.constantFrom<ActionVerb[]>(
   'pick',
   'seal',
 );
-const ballAction = fc.tuple(spot, spot, path, fc.nat(7)).map(([by, to, way, kind]): Read['then'] => {
-  const actions: Read['then'][] = [
+type BallAction = Exclude<ReadOrder, { kind: 'reset' }>;
+const ballAction = fc.tuple(spot, spot, path, fc.nat(7)).map(([by, to, way, kind]): BallAction => {
+  const actions: BallAction[] = [
     { kind: 'pass', by, to, style: 'adjacent' },
     { kind: 'pass', by, to, style: 'skip' },
     { kind: 'carry', by, path: way },
@@ -78,6 +79,10 @@ const runAction = fc.tuple(spot, spot, path, fc.nat(4)).map(([by, on, way, kind]
   return actions[kind]!;
 });
 const action: fc.Arbitrary<Action> = fc.oneof(ballAction, runAction);
+const readOrder: fc.Arbitrary<ReadOrder> = fc.oneof(
+  { weight: 7, arbitrary: ballAction },
+  { weight: 1, arbitrary: spot.map((by): ReadOrder => ({ kind: 'reset', by })) },
+);
 const cue: fc.Arbitrary<Cue> = fc.oneof(
   fc.constantFrom<Cue[]>({ kind: 'iAmFree' }, { kind: 'creaseUp' }, { kind: 'farLowLooksAway' }),
   fc.record({ kind: fc.constantFrom('open', 'left', 'laneTaken'), who: spot }),
@@ -186,7 +191,7 @@ const localStep: fc.Arbitrary<Step> = fc.oneof(
       (play) =>
         changeTrigger(play, ground, beatOf(play, i).id, trigger(play, k, one, other)),
   ),
-  fc.tuple(script, ballAction, fc.array(cue, { maxLength: 2 })).map(
+  fc.tuple(script, readOrder, fc.array(cue, { maxLength: 2 })).map(
     ([name, then, cues]): Step =>
       (play) =>
         addRead(play, ground, name, { carrier: then.by, cues, then }),

@@ -1,4 +1,4 @@
-import type { Action, Cue, Point, Read, SpotId, Trigger } from '../../engine/index.ts';
+import type { Cue, Order, Point, Read, SpotId, Trigger } from '../../engine/index.ts';
 
 /** What becomes of the names and the places in a phrase. */
 export interface PhraseMap {
@@ -7,11 +7,11 @@ export interface PhraseMap {
 }
 
 /** The action with every spot and every place mapped. */
-export function mapAction<A extends Action>(action: A, map: PhraseMap): A {
+export function mapAction<A extends Order>(action: A, map: PhraseMap): A {
   return mapAnyAction(action, map) as A;
 }
 
-function mapAnyAction(action: Action, { spot, place }: PhraseMap): Action {
+function mapAnyAction(action: Order, { spot, place }: PhraseMap): Order {
   const by = spot(action.by);
   switch (action.kind) {
     case 'pass':
@@ -27,6 +27,7 @@ function mapAnyAction(action: Action, { spot, place }: PhraseMap): Action {
       return { ...action, by, toward: spot(action.toward) };
     case 'hold':
     case 'shot':
+    case 'reset':
       return { ...action, by };
     case 'stepIn':
       return { ...action, by, to: place(action.to) };
@@ -67,7 +68,7 @@ function mapCue(cue: Cue, spot: PhraseMap['spot']): Cue {
 }
 
 /** Every spot that an action names, the man who acts first. */
-export function spotsIn(action: Action): readonly SpotId[] {
+export function spotsIn(action: Order): readonly SpotId[] {
   const named: SpotId[] = [];
   mapAction(action, {
     spot(id) {

@@ -1,4 +1,4 @@
-import type { Action, Cue, Point, Read, SpotId, Trigger } from '../../engine/index.ts';
+import type { Action, Cue, Order, Point, Read, SpotId, Trigger } from '../../engine/index.ts';
 import { parseAction, parseCarrierAction } from '../language/parse-action.ts';
 import { parseCue } from '../language/parse-cue.ts';
 import { parseTrigger } from '../language/parse-trigger.ts';
@@ -37,7 +37,7 @@ export function wordsOf(play: PlayEntry, ground: PlayGround, beats: readonly Bea
   const name_byHome = new Map([...homes].map(([id, at]) => [at, id]));
   const nameOf: PlaceNamer = (place) => name_byHome.get(place);
   /** A place by the name of a spot that is not there is no place that could be written again. */
-  const known = (action: Action | undefined) =>
+  const known: Known = (action) =>
     action !== undefined && placesIn(action).every((place) => Number.isFinite(place.x)) ? action : undefined;
   return {
     homes,
@@ -55,21 +55,19 @@ export function wordsOf(play: PlayEntry, ground: PlayGround, beats: readonly Bea
   };
 }
 
-function readRead(
-  entry: ReadEntry,
-  names: PlayNames,
-  known: (action: Action | undefined) => Action | undefined,
-): Read | undefined {
+/** An order itself when its places are, `undefined` otherwise. */
+type Known = <A extends Order>(action: A | undefined) => A | undefined;
+
+function readRead(entry: ReadEntry, names: PlayNames, known: Known): Read | undefined {
   const cues = entry.if.map((text) => parseCue(text, entry.carrier, names).value);
-  // What a carrier can be told stays that, whatever its places are.
-  const then = known(parseCarrierAction(entry.then, entry.carrier, names).value) as Read['then'] | undefined;
+  const then = known(parseCarrierAction(entry.then, entry.carrier, names).value);
   if (then === undefined || cues.includes(undefined)) return undefined;
   const { carrier, during } = entry;
   return { carrier, ...(during !== undefined && { during }), cues: cues as Cue[], then };
 }
 
 /** The places that an action names, on its way and at its end. */
-export function placesIn(action: Action): readonly Point[] {
+export function placesIn(action: Order): readonly Point[] {
   switch (action.kind) {
     case 'carry':
     case 'run':

@@ -85,6 +85,8 @@ describe('a phrase that was printed reads back', () => {
       fc.property(action, (value) => {
         fc.pre(!['run', 'pick', 'seal'].includes(value.kind));
         expect(parseCarrierAction(printCarrierAction(value), value.by, names)).toEqual({ value, faults: [] });
+        const reset = { kind: 'reset', by: value.by } as const;
+        expect(parseCarrierAction(printCarrierAction(reset), value.by, names)).toEqual({ value: reset, faults: [] });
       }),
     );
   });
@@ -109,6 +111,7 @@ const words = fc.array(
     'c',
     'pass',
     'skip',
+    'reset',
     'carry',
     'cut',
     'pick',

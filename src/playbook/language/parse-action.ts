@@ -1,4 +1,4 @@
-import type { Action, Point, Read, RunKind } from '../../engine/index.ts';
+import type { Action, Order, Point, Read, RunKind } from '../../engine/index.ts';
 import { nearestName } from './nearest-name.ts';
 import { PhraseReader, type PhraseReading, readPhrase, unknownName } from './phrase.ts';
 import { type PlayNames, readOtherSpot, readPlace, readSpot } from './play-names.ts';
@@ -24,6 +24,8 @@ export const runWords = {
 
 const passWords = { pass: 'adjacent', skip: 'skip', feed: 'feed' } as const;
 const carrierVerbs = ['pass', 'skip', 'feed', 'carry', 'step', 'fake', 'hold', 'shoot'] as const;
+/** A read may also give the play up for now. */
+const readVerbs = [...carrierVerbs, 'reset'];
 const verbs = [...carrierVerbs, ...Object.keys(runWords), 'pick', 'seal'];
 
 /** The longest that a man may be told to hold the ball, s. */
@@ -41,7 +43,7 @@ export function parseAction(text: string, names: PlayNames): ActionReading<Actio
   const reading = readPhrase(reader, () => {
     by = readSpot(reader, names, 'the spot of the man who acts');
     verb = reader.peek()?.text ?? '';
-    return readVerb(reader, names, by, verbs);
+    return readVerb(reader, names, by, verbs) as Action;
   });
   if (reading.value !== undefined) return reading;
   // "WL pass" says enough to go on with: somebody gets the ball.
@@ -61,10 +63,10 @@ export function parseCarrierAction(text: string, carrier: string, names: PlayNam
     'read-syntax',
     '"pass TL" or "shoot" (the carrier acts, so no spot comes first)',
   );
-  return readPhrase(reader, () => readVerb(reader, names, carrier, carrierVerbs) as CarrierAction);
+  return readPhrase(reader, () => readVerb(reader, names, carrier, readVerbs) as CarrierAction);
 }
 
-function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: readonly string[]): Action {
+function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: readonly string[]): Order {
   const verb = readVerbWord(reader, allowed);
   if (Object.hasOwn(passWords, verb)) {
     const to = readOtherSpot(reader, names, by, `${verb} to`, `${verb} to whom?`);
@@ -85,7 +87,7 @@ function readVerbWord(reader: PhraseReader, allowed: readonly string[]): string 
   return near ?? text;
 }
 
-function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string): Action {
+function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string): Order {
   switch (verb) {
     case 'carry':
       return { kind: 'carry', by, path: readPath(reader, names, 'carry to where?') };
@@ -96,6 +98,8 @@ function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb:
       return { kind: 'fake', by, toward: readOtherSpot(reader, names, by, 'fake to', 'fake to whom?') };
     case 'hold':
       return { kind: 'hold', by, seconds: readSeconds(reader) };
+    case 'reset':
+      return { kind: 'reset', by };
     case 'pick': {
       reader.word('at', 'pick where, and on whom?');
       const at = readPlace(reader, names);

@@ -3,6 +3,8 @@
 
 const spot = '[A-Z][A-Z0-9]{0,3}';
 const beat = '[a-z][a-z0-9-]*';
+/** What is no name of a step is told by its name, not by its form: the readers say which steps there are. */
+const anyWord = '[A-Za-z][A-Za-z0-9-]*';
 const decimal = '-?[0-9]+(\\.[0-9]+)?';
 const place = `(${decimal} *, *${decimal}|${spot})`;
 const path = `(via ${place} )*to ${place}`;
@@ -14,9 +16,9 @@ export const idPattern = /^[a-z0-9][a-z0-9-]*$/;
 export const spotIdPattern = new RegExp(`^${spot}$`);
 export const beatIdPattern = new RegExp(`^${beat}$`);
 export const actionPattern = whole(`${spot} (${carrier}|${runner})`);
-export const readActionPattern = whole(carrier);
+export const readActionPattern = whole(`(${carrier}|reset)`);
 export const triggerPattern = whole(
-  `(start|catch ${spot}|pass ${spot}( to ${spot})?|arrive ${spot}|call ${beat} *\\+ *${decimal})`,
+  `(start|catch ${spot}|pass ${spot}( to ${spot})?|arrive ${spot}|call ${anyWord} *\\+ *${decimal})`,
 );
 export const cuePattern = whole(
   `(free|pressed|next steps|my man leaves|crease up|far low (looks away|crosses)|(open|left|lane taken) ${spot})`,

@@ -1,4 +1,4 @@
-import type { Action, Cue, Point, Trigger } from '../../engine/index.ts';
+import type { Action, Cue, Order, Point, Trigger } from '../../engine/index.ts';
 import { cuePhrases } from './cue-phrases.ts';
 import { runWords } from './parse-action.ts';
 
@@ -13,7 +13,7 @@ export function printAction(action: Action, nameOf: PlaceNamer = noName): string
 }
 
 /** The action without the man, as a read ends: `skip WL`. */
-export function printCarrierAction(action: Action, nameOf: PlaceNamer = noName): string {
+export function printCarrierAction(action: Order, nameOf: PlaceNamer = noName): string {
   switch (action.kind) {
     case 'pass':
       return `${action.style === 'adjacent' ? 'pass' : action.style} ${action.to}`;
@@ -35,6 +35,8 @@ export function printCarrierAction(action: Action, nameOf: PlaceNamer = noName):
       return `step to ${printPlace(action.to, nameOf)}`;
     case 'shot':
       return 'shoot';
+    case 'reset':
+      return 'reset';
     default:
       return exhaustive(action);
   }

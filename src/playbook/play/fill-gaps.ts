@@ -1,4 +1,4 @@
-import type { Action, Beat, Read, SpotId } from '../../engine/index.ts';
+import type { Action, Beat, Order, ReadOrder, SpotId } from '../../engine/index.ts';
 import { unknownName } from '../language/phrase.ts';
 import type { Script } from './flow.ts';
 import type { PlayDraft } from './read-play.ts';
@@ -29,17 +29,17 @@ export function fillGaps(script: Script, draft: PlayDraft, everyone: readonly Sp
   }
   for (const [at, { then }] of script.reads.entries()) {
     if (!lacksName(then)) continue;
-    ways = ways.flatMap((way) => namings(then, everyone).map((one) => withRead(way, at, one as Read['then'])));
+    ways = ways.flatMap((way) => namings(then, everyone).map((one) => withRead(way, at, one)));
     if (ways.length > mostWays) return [];
   }
   return ways;
 }
 
-function lacksName(action: Action): boolean {
+function lacksName(action: Order): boolean {
   return action.kind === 'pass' && (action.by === unknownName || action.to === unknownName);
 }
 
-function namings(action: Action, everyone: readonly SpotId[]): readonly Action[] {
+function namings<A extends Order>(action: A, everyone: readonly SpotId[]): readonly A[] {
   if (action.kind !== 'pass') return [action];
   const passers = action.by === unknownName ? everyone : [action.by];
   const receivers = action.to === unknownName ? everyone : [action.to];
@@ -69,7 +69,7 @@ function withAction(way: Filled, at: number, i: number, action: Action): Filled 
   return { ...way, script: withBeat(way.script, at, { ...beat, actions: replaced(beat.actions, i, action) }) };
 }
 
-function withRead(way: Filled, at: number, then: Read['then']): Filled {
+function withRead(way: Filled, at: number, then: ReadOrder): Filled {
   const { reads } = way.script;
   return { ...way, script: { ...way.script, reads: replaced(reads, at, { ...reads[at]!, then }) } };
 }

@@ -1,4 +1,4 @@
-import type { Action, Beat, Read, SpotId } from '../../engine/index.ts';
+import type { Beat, Order, Read, SpotId } from '../../engine/index.ts';
 import { unknownName } from '../language/phrase.ts';
 
 /** One script: the play's own beats and reads, or those of the last ten seconds. */
@@ -25,7 +25,7 @@ export interface Flow {
 }
 
 /** Kinds of action by which a man comes to the end of a way, so that others can wait for his arrival. */
-const travels: ReadonlySet<Action['kind']> = new Set(['carry', 'run', 'stepIn']);
+const travels: ReadonlySet<Order['kind']> = new Set(['carry', 'run', 'stepIn']);
 
 /** Nothing is taken for granted. */
 const none: ReadonlySet<string> = new Set();
@@ -103,7 +103,7 @@ export function followScript(
   }
 
   /** Note what an action makes possible; whether that was new. */
-  function note(action: Action, mayHold: (spot: SpotId) => boolean): boolean {
+  function note(action: Order, mayHold: (spot: SpotId) => boolean): boolean {
     if (action.kind === 'pass' && mayHold(action.by) && action.to !== unknownName) {
       const receivers = passes.get(action.by) ?? new Set();
       if (receivers.has(action.to)) return false;
