@@ -1,8 +1,9 @@
 import type { Read, Trace } from '../engine/index.ts';
 import { cueMarks } from './cue-marks.ts';
 import { stampSizes } from './people-marks.ts';
-import { circle, type Primitive, type SceneLayer } from './scene.ts';
+import { circle, type Primitive, type SceneLayer, type View } from './scene.ts';
 import { frameAt } from './trace-frame.ts';
+import { clampInto } from './trace-marks.ts';
 import type { TraceNames } from './trace-names.ts';
 import { smallWatchOptions, type WatchOptions, watchScene } from './watch-scene.ts';
 
@@ -25,8 +26,9 @@ export function cueInstant(trace: Trace, time: number, names: TraceNames, cues: 
 const readerRing = 1.3;
 
 /**
- * One moment of a trace on a small field, for one read: everybody and the ball, a ring of dashes round the man who reads. With `marked` the
- * marks of all cues of the read as well (see `cueMarks`), above everybody.
+ * One moment of a trace on a small field, for one read: everybody and the ball, under them a ring of dashes round the man who reads. With
+ * `marked` the marks of all cues of the read as well (see `cueMarks`), above everybody, and not where the ball came from: its line would be
+ * taken for one of them.
  */
 export function cueScene(
   trace: Trace,
@@ -35,12 +37,13 @@ export function cueScene(
   read: Pick<Read, 'carrier' | 'cues'> & { readonly marked: boolean },
   options: Partial<Pick<WatchOptions, 'view' | 'pxPerYard'>> = {},
 ): SceneLayer {
-  const { view, items } = watchScene(trace, time, names, { ...smallWatchOptions, reads: false, ...options });
+  const chosen = { ...smallWatchOptions, reads: false, ...(read.marked && { ballSeconds: 0 }), ...options };
+  const { view, items } = watchScene(trace, time, names, chosen);
   const marks = read.marked ? read.cues.flatMap((cue) => cueMarks(trace, time, cue, names, stampSizes)) : [];
-  return { view, items: [...items, ...readerMark(trace, time, names, read.carrier), ...marks] };
+  return { view, items: [...readerMark(trace, time, names, read.carrier, view), ...items, ...marks] };
 }
 
-function readerMark(trace: Trace, time: number, names: TraceNames, carrier: string): readonly Primitive[] {
+function readerMark(trace: Trace, time: number, names: TraceNames, carrier: string, view: View): readonly Primitive[] {
   const at = frameAt(trace, time).offense[names.offense.indexOf(carrier)];
-  return at === undefined ? [] : [circle('readRing', at, stampSizes.attacker * readerRing)];
+  return at === undefined ? [] : [circle('readRing', clampInto(view, at), stampSizes.attacker * readerRing)];
 }

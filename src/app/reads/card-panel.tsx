@@ -1,7 +1,7 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { cardOfList, type Level, mostReadsAt, type Read, readsOfCard } from '../../engine/index.ts';
-import { groundOf, type Playbook, type PlayEntry } from '../../playbook/index.ts';
-import { counted, keptWords, readCardWords, readsBasisWords } from '../../render/index.ts';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import { cardOfList, mostReadsAt, type Read, readsOfCard } from '../../engine/index.ts';
+import { groundOf, type Playbook, type PlayEntry, ruleCodeOf } from '../../playbook/index.ts';
+import { counted, drawnField, keptWords, readsBasisWords } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Segments } from '../controls/segments.tsx';
 import panel from '../opponents/panel.module.css';
@@ -10,13 +10,9 @@ import { useDesk } from '../shell/desk.tsx';
 import styles from './reads-screen.module.css';
 import type { FoundReads } from './reads-state.ts';
 import { useReads } from './reads-state.ts';
-import { cardWorthWords, effortWords, taughtWords } from './reads-words.ts';
+import { cardWorthWords, effortWords, heldReadsWords, readPricesWords, taughtWords } from './reads-words.ts';
+import { ShownCard } from './shown-card.tsx';
 import { teachReads, untaughtReads } from './teach-reads.ts';
-
-/** How many reads the card that is shown may have: what the coach chose, else what the level can hold in mind; never more than there are. */
-export function shownReads({ study }: FoundReads, chosen: number | undefined, level: Level): number {
-  return Math.min(chosen ?? mostReadsAt(level), study.cards.length - 1);
-}
 
 export interface CardPanelProps {
   readonly found: FoundReads;
@@ -24,17 +20,20 @@ export interface CardPanelProps {
   /** The play as it is kept now, and what it stands on; `isOld` when it is not the one that was asked about. */
   readonly entry: PlayEntry;
   readonly standing: Playbook;
+  /** What schemes are called. */
+  readonly names: Readonly<Record<string, string>>;
   readonly isOld: boolean;
 }
 
 /** The card in large words, how many reads it has, what it is worth, and the way into the play. */
-export function CardPanel({ found, reads, entry, standing, isOld }: CardPanelProps): ReactNode {
+export function CardPanel({ found, reads, entry, standing, names, isOld }: CardPanelProps): ReactNode {
   const { study, play, trials, isRough } = found;
   const change = useReads((state) => state.change);
   const card = study.cards[reads]!;
   const carrier = play.spots[study.carrier]!.id;
   const written = cardOfList(play, study.carrier, card.list, study.at);
-  const words = readCardWords(written, carrier);
+  const { level } = standing.team;
+  const field = useMemo(() => drawnField(ruleCodeOf(standing).markings), [standing]);
   return (
     <section className={panel.panel} aria-label="The card">
       <h2 className={panel.title}>
@@ -50,19 +49,14 @@ export function CardPanel({ found, reads, entry, standing, isOld }: CardPanelPro
         />
         <strong>{cardWorthWords(card.gain)}</strong>
       </div>
-      <div className={styles.card}>
-        {words.reads.length > 0 && (
-          <ol>
-            {words.reads.map((read) => (
-              <li key={read}>{read}</li>
-            ))}
-          </ol>
-        )}
-        <p>{words.otherwise}</p>
-      </div>
+      <p className={panel.quiet}>
+        {heldReadsWords(study.worthHolding, study.cards.length - 1, mostReadsAt(level), level)}
+      </p>
+      <ShownCard found={found} reads={reads} written={written} field={field} names={names} />
       {card.list.rules.length < reads && (
         <p className={panel.quiet}>A card of {counted(reads, 'read')} is no better than this one.</p>
       )}
+      {reads > 0 && <p className={panel.quiet}>{readPricesWords(study.cards, reads)}</p>}
       <p className={panel.quiet}>{keptWords(study.best.gain, card.gain)}</p>
       <p className={panel.quiet}>
         {effortWords(trials, isRough)} {readsBasisWords(study)} In brackets the interval that holds the truth 95 times

@@ -6,7 +6,8 @@ import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import panel from '../opponents/panel.module.css';
 import { addressOf, goTo } from '../shell/place.ts';
-import { opponentsWithMix } from './reads-question.ts';
+import { OwnMix } from './own-mix.tsx';
+import { type Against, type AgainstChoice, opponentsWithMix } from './reads-question.ts';
 import styles from './reads-screen.module.css';
 import { type ReadsSearch, useReads } from './reads-state.ts';
 import { eitherOf, progressWords } from './reads-words.ts';
@@ -16,7 +17,10 @@ export interface FindPanelProps {
   readonly entry: PlayEntry;
   readonly spots: readonly SpotId[];
   readonly carrier: SpotId;
-  readonly opponent: string | undefined;
+  readonly against: Against;
+  /** The schemes that are chosen on Play, and what schemes are called. */
+  readonly schemes: readonly string[];
+  readonly names: Readonly<Record<string, string>>;
   /** Spots to which the play brings the ball. */
   readonly carriers: readonly SpotId[];
   /** What stands in the way of a search, if anything does. */
@@ -27,7 +31,7 @@ export interface FindPanelProps {
 
 /** Whose reads are wanted, against what; and how far the search for them is. */
 export function FindPanel(props: FindPanelProps): ReactNode {
-  const { playbook, entry, spots, carrier, opponent, carriers, obstacle, onFind, onStop } = props;
+  const { playbook, entry, spots, carrier, against, schemes, names, carriers, obstacle, onFind, onStop } = props;
   const { search, change } = useReads();
   const isFinding = search.kind === 'finding';
   const plays = playbook.plays.filter((play) => play.archived !== true || play.id === entry.id);
@@ -48,12 +52,16 @@ export function FindPanel(props: FindPanelProps): ReactNode {
         />
         <PickList
           label="Against"
-          value={opponent ?? ''}
+          value={against.kind === 'opponent' ? opponentValue(against.opponent) : against.kind}
           options={[
-            { value: '', text: 'the schemes on Play, equally often' },
-            ...opponentsWithMix(playbook).map(({ id, name }) => ({ value: id, text: `the mix of ${name}` })),
+            { value: 'alike', text: 'the schemes on Play, equally often' },
+            ...opponentsWithMix(playbook).map(({ id, name }) => ({
+              value: opponentValue(id),
+              text: `the mix of ${name}`,
+            })),
+            { value: 'ownMix', text: 'a mix of my own' },
           ]}
-          onChange={(id) => change({ opponent: id === '' ? undefined : id })}
+          onChange={(value) => change({ against: choiceOf(value) })}
         />
         {isFinding ? (
           <Button onClick={onStop}>Stop</Button>
@@ -63,10 +71,23 @@ export function FindPanel(props: FindPanelProps): ReactNode {
           </Button>
         )}
       </div>
+      {against.kind === 'ownMix' && <OwnMix schemes={schemes} names={names} />}
       {obstacle}
       <SearchLine search={search} carriers={carriers} />
     </section>
   );
+}
+
+// The values of the list: an opponent's id may be any word, so it has a mark before it.
+const opponentMark = 'opponent:';
+
+function opponentValue(id: string): string {
+  return `${opponentMark}${id}`;
+}
+
+function choiceOf(value: string): AgainstChoice {
+  if (value.startsWith(opponentMark)) return { kind: 'opponent', opponent: value.slice(opponentMark.length) };
+  return { kind: value === 'ownMix' ? 'ownMix' : 'alike' };
 }
 
 function SearchLine({

@@ -4,11 +4,51 @@ import { setupsOf, usualSeed } from '../answers/ask.ts';
 import { sharesOf } from '../opponents/shares.ts';
 import { schemeChoices } from '../schemes/scheme-choices.ts';
 
-/** Against what a man's reads are found: some schemes equally often, or an opponent's mix as well as he plays it. */
-export interface Against {
-  readonly schemes: readonly string[];
-  /** The opponent's id; schemes that he never plays, or that nobody knows any more, are left out. */
-  readonly opponent: string | undefined;
+/** What the coach chose to find reads against, which may not be there any more. */
+export type AgainstChoice =
+  | { readonly kind: 'alike' }
+  | { readonly kind: 'opponent'; readonly opponent: string }
+  | { readonly kind: 'ownMix' };
+
+/** Against what a man's reads are found. */
+export type Against =
+  /** These schemes, equally often. */
+  | { readonly kind: 'alike'; readonly schemes: readonly string[] }
+  /** The mix of this opponent (his id), as well as he plays it; schemes that he never plays, or that nobody knows any more, are left out. */
+  | { readonly kind: 'opponent'; readonly opponent: string }
+  /** Schemes with how often each is met, beside the others. One at 0 is left out. */
+  | { readonly kind: 'ownMix'; readonly weights: Readonly<Record<string, number>> };
+
+/** What a choice comes to: an opponent of whom nothing is known any more stands for the schemes, equally often. */
+export function againstOf(
+  opponents: Playbook['opponents'],
+  choice: AgainstChoice,
+  schemes: readonly string[],
+  ownMix: Readonly<Record<string, number>>,
+): Against {
+  switch (choice.kind) {
+    case 'alike':
+      return { kind: 'alike', schemes };
+    case 'opponent':
+      return opponentsWithMix({ opponents }).some(({ id }) => id === choice.opponent)
+        ? choice
+        : { kind: 'alike', schemes };
+    case 'ownMix':
+      return { kind: 'ownMix', weights: wholeMix(schemes, ownMix) };
+    default:
+      return exhaustive(choice);
+  }
+}
+
+/** What each scheme of a mix of one's own counts before anybody said so: all alike. */
+const usualWeight = 1;
+
+/** A mix of one's own over these schemes, in their order. */
+export function wholeMix(
+  schemes: readonly string[],
+  ownMix: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
+  return Object.fromEntries(schemes.map((scheme) => [scheme, ownMix[scheme] ?? usualWeight]));
 }
 
 /** What is asked of the simulation about the reads of one man. */
@@ -35,7 +75,7 @@ export function readsQuestion(
     playbook,
     play: entry.id,
     schemes: met.map(({ scheme }) => scheme),
-    ...(against.opponent !== undefined && { opponent: against.opponent }),
+    ...(against.kind === 'opponent' && { opponent: against.opponent }),
     side: 'right',
     penalty: null,
     level: null,
@@ -48,16 +88,39 @@ export function readsQuestion(
 }
 
 /** Opponents of whom it is known what they play. */
-export function opponentsWithMix({ opponents }: Playbook): NonNullable<Playbook['opponents']> {
+export function opponentsWithMix({
+  opponents,
+}: {
+  readonly opponents?: Playbook['opponents'];
+}): NonNullable<Playbook['opponents']> {
   return (opponents ?? []).filter(({ schemes }) => sharesOf(schemes ?? {}).some(({ share }) => share > 0));
 }
 
 function weightsOf(
   playbook: Playbook,
-  { schemes, opponent }: Against,
+  against: Against,
 ): readonly { readonly scheme: string; readonly weight: number }[] {
-  const mix = playbook.opponents?.find(({ id }) => id === opponent)?.schemes;
   const known = new Set(schemeChoices(playbook).map(({ id }) => id));
-  const met = mix === undefined ? schemes.map((scheme) => ({ scheme, weight: 1 })) : sharesOf(mix);
-  return met.flatMap(({ scheme, weight }) => (known.has(scheme) && weight > 0 ? [{ scheme, weight }] : []));
+  return metBy(playbook, against).filter(({ scheme, weight }) => known.has(scheme) && weight > 0);
+}
+
+function metBy(playbook: Playbook, against: Against): readonly { readonly scheme: string; readonly weight: number }[] {
+  switch (against.kind) {
+    case 'alike':
+      return against.schemes.map((scheme) => ({ scheme, weight: 1 }));
+    case 'opponent':
+      return mixOf(playbook.opponents?.find(({ id }) => id === against.opponent)?.schemes ?? {});
+    case 'ownMix':
+      return mixOf(against.weights);
+    default:
+      return exhaustive(against);
+  }
+}
+
+function mixOf(weights: Readonly<Record<string, number>>) {
+  return sharesOf(weights).map(({ scheme, weight }) => ({ scheme, weight }));
+}
+
+function exhaustive(against: never): never {
+  throw new TypeError(`unknown choice of schemes: ${JSON.stringify(against)}`);
 }

@@ -7,15 +7,16 @@ import { shownPlay } from '../play/shown-play.ts';
 import { type PlayEditor, usePlayEditor } from '../play/use-play-editor.ts';
 import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { usePlaybook } from '../shell/desk.tsx';
-import { CardPanel, shownReads } from './card-panel.tsx';
+import { CardPanel } from './card-panel.tsx';
 import { carriersOfPlay } from './carriers-of-play.ts';
 import { FindPanel, NotWhole } from './find-panel.tsx';
 import { PracticePanel } from './practice-panel.tsx';
-import { opponentsWithMix, readsQuestion } from './reads-question.ts';
+import { type Against, againstOf, readsQuestion } from './reads-question.ts';
 import styles from './reads-screen.module.css';
 import { useReads } from './reads-state.ts';
-import { eitherOf } from './reads-words.ts';
+import { eitherOf, noSchemeWords } from './reads-words.ts';
 import { SchemeGains } from './scheme-gains.tsx';
+import { shownReads } from './shown-reads.ts';
 import { useFindReads } from './use-find-reads.ts';
 import { WaysTable } from './ways-table.tsx';
 
@@ -65,16 +66,19 @@ function ReadsOfPlay({
   const names = useMemo(() => Object.fromEntries(choices.map(({ id, name }) => [id, name])), [choices]);
   const spots = play.spots.map(({ id }) => id);
   const carrier = spots.find((id) => id === reads.carrier) ?? play.start.ball;
-  const opponent = opponentsWithMix(playbook).find(({ id }) => id === reads.opponent)?.id;
   const carriers = carriersOfPlay(play);
   const { opponents } = playbook;
+  const against = useMemo(
+    () => againstOf(opponents, reads.against, schemes, reads.ownMix),
+    [opponents, reads.against, schemes, reads.ownMix],
+  );
   const question = useMemo(
-    () => (isWhole ? readsQuestion(standing, written, carrier, opponents, { schemes, opponent }) : undefined),
-    [standing, written, carrier, opponents, schemes, opponent, isWhole],
+    () => (isWhole ? readsQuestion(standing, written, carrier, opponents, against) : undefined),
+    [standing, written, carrier, opponents, against, isWhole],
   );
   const { find, stop } = useFindReads(question?.text);
   const { found } = reads;
-  const length = found === undefined ? 0 : shownReads(found, reads.cardReads, playbook.team.level);
+  const length = found === undefined ? 0 : shownReads(found.study, reads.cardReads, playbook.team.level);
   return (
     <>
       <FindPanel
@@ -82,9 +86,18 @@ function ReadsOfPlay({
         entry={written}
         spots={spots}
         carrier={carrier}
-        opponent={opponent}
+        against={against}
+        schemes={schemes}
+        names={names}
         carriers={carriers}
-        obstacle={obstacleTo({ play: written, isWhole, carrier, carriers, schemes: question?.setups.length ?? 0 })}
+        obstacle={obstacleTo({
+          play: written,
+          isWhole,
+          carrier,
+          carriers,
+          against,
+          isMet: question?.setups.length !== 0,
+        })}
         onFind={() => question !== undefined && find({ play, carrier, question })}
         onStop={stop}
       />
@@ -96,6 +109,7 @@ function ReadsOfPlay({
             reads={length}
             entry={written}
             standing={standing}
+            names={names}
             isOld={found.question !== question?.text}
           />
           <div className={styles.tables}>
@@ -114,13 +128,14 @@ interface Wanted {
   readonly isWhole: boolean;
   readonly carrier: string;
   readonly carriers: readonly string[];
-  /** How many schemes there are to play against. */
-  readonly schemes: number;
+  readonly against: Against;
+  /** Whether there is any scheme to play against. */
+  readonly isMet: boolean;
 }
 
-function obstacleTo({ play, isWhole, carrier, carriers, schemes }: Wanted): ReactNode | undefined {
+function obstacleTo({ play, isWhole, carrier, carriers, against, isMet }: Wanted): ReactNode | undefined {
   if (!isWhole) return <NotWhole play={play} />;
-  if (schemes === 0) return <p className={styles.obstacle}>No scheme is chosen to play against.</p>;
+  if (!isMet) return <p className={styles.obstacle}>{noSchemeWords(against)}</p>;
   if (carriers.includes(carrier)) return undefined;
   return (
     <p className={styles.obstacle}>

@@ -1,12 +1,15 @@
 import { create } from 'zustand';
 import type { Play } from '../../engine/index.ts';
-import type { ReadsStudy } from '../../worker/index.ts';
+import type { ReadsStudy, WeighedSetup } from '../../worker/index.ts';
+import type { AgainstChoice } from './reads-question.ts';
 
 /** What was found, and of what. */
 export interface FoundReads {
   readonly study: ReadsStudy;
   /** The play as it was asked about. */
   readonly play: Play;
+  /** What was asked of the simulation, a setup a scheme. */
+  readonly setups: readonly WeighedSetup[];
   /** Man-ups against each scheme that were learnt from, and as many that were measured in. */
   readonly trials: number;
   /** Whether these are the first and rough ones. */
@@ -28,9 +31,11 @@ export type ReadsSearch =
 interface ReadsState {
   /** The man who was chosen; the play's starter when it has no such spot. */
   readonly carrier: string | undefined;
-  /** The opponent whose mix is played; the schemes of the Play screen when undefined. */
-  readonly opponent: string | undefined;
-  /** Most reads on the card; what the level can hold in mind when undefined. */
+  /** Against what reads are found; the schemes of the Play screen when it is not there any more. */
+  readonly against: AgainstChoice;
+  /** How many of ten man-ups the coach expects each scheme in, where he said so. */
+  readonly ownMix: Readonly<Record<string, number>>;
+  /** Most reads on the card; what is worth holding in mind, and can be at the level, when undefined. */
   readonly cardReads: number | undefined;
   readonly search: ReadsSearch;
   /** Kept while the coach is elsewhere. */
@@ -41,7 +46,8 @@ interface ReadsState {
 /** The state of this place that is no part of the document. */
 export const useReads = create<ReadsState>((set) => ({
   carrier: undefined,
-  opponent: undefined,
+  against: { kind: 'alike' },
+  ownMix: {},
   cardReads: undefined,
   search: { kind: 'idle' },
   found: undefined,

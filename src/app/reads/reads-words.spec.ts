@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { cardWorthWords, effortWords, eitherOf, progressWords, taughtWords } from './reads-words.ts';
+import {
+  cardWorthWords,
+  effortWords,
+  eitherOf,
+  heldReadsWords,
+  noSchemeWords,
+  progressWords,
+  readPricesWords,
+  taughtWords,
+} from './reads-words.ts';
 
 describe('the words of the place', () => {
   it('say what a card is worth, and when that may be nothing', () => {
@@ -13,6 +22,12 @@ describe('the words of the place', () => {
     expect(progressWords({ kind: 'finding', trials: 20, answered: 0, planned: 40 })).toMatch(/: 0 %$/);
     expect(progressWords({ kind: 'finding', trials: 20, answered: 40, planned: 40 })).toMatch(/: 99 %$/);
     expect(progressWords({ kind: 'stopped' })).toBeUndefined();
+  });
+
+  it('say why there is nothing to play against', () => {
+    expect(noSchemeWords({ kind: 'alike', schemes: [] })).toBe('No scheme is chosen to play against.');
+    expect(noSchemeWords({ kind: 'ownMix', weights: {} })).toBe('No scheme is chosen to play against.');
+    expect(noSchemeWords({ kind: 'ownMix', weights: { jump: 0 } })).toMatch(/^Every scheme of your mix stands at none/);
   });
 
   it('call the first answer rough', () => {
@@ -34,5 +49,26 @@ describe('the words of the place', () => {
     expect(taughtWords([read])).toBe('1 read');
     expect(taughtWords([read, read, { cues: [] }])).toBe('2 reads and what he does otherwise');
     expect(taughtWords([{ cues: [] }])).toBe('what he does in any case');
+  });
+
+  it.each([
+    [0, 4, 4, /^No read is worth holding: cards with reads did not do clearly better/],
+    [1, 4, 4, /^One read is worth holding: longer cards did not do clearly better/],
+    [2, 4, 4, /^Two reads are worth holding: longer cards/],
+    [4, 4, 4, /^Four reads are worth holding: shorter cards did clearly worse .* not found in\.$/],
+    [4, 4, 3, /^Four reads are worth holding: .* At 12U a man can hold three in mind\.$/],
+  ])('say why %i reads of %i at most are held where %i can be', (worthHolding, longest, most, words) => {
+    expect(heldReadsWords(worthHolding, longest, most, '12U')).toMatch(words);
+  });
+
+  it('say what each read adds to the card without it, and where that may be nothing', () => {
+    const cards = [
+      { overShorter: null },
+      { overShorter: { mean: 0.03, low: 0.01, high: 0.05 } },
+      { overShorter: { mean: 0.01, low: -0.01, high: 0.03 } },
+    ];
+    expect(readPricesWords(cards, 0)).toBe('');
+    expect(readPricesWords(cards, 1)).toMatch(/: the first read \+\.03 \(\.01 to \.05\)\.$/);
+    expect(readPricesWords(cards, 2)).toMatch(/; the second read \+\.01 \(−\.01 to \+\.03\), not sure\.$/);
   });
 });

@@ -1,6 +1,7 @@
-import type { Interval, Read } from '../../engine/index.ts';
+import type { Interval, Level, Read, ValuedCard } from '../../engine/index.ts';
 import { counted } from '../../render/index.ts';
 import { differenceText, signOf } from '../schemes/goal-words.ts';
+import type { Against } from './reads-question.ts';
 import type { ReadsSearch } from './reads-state.ts';
 
 /** What a card is worth over leaving it to the play: "+.03 (.01 to .05) goals a chance more than leaving it to the play". */
@@ -24,6 +25,14 @@ export function effortWords(trials: number, isRough: boolean): string {
   return isRough ? `A first, rough answer. ${words}.` : `${words}.`;
 }
 
+/** Why there is no scheme to play against. */
+export function noSchemeWords(against: Against): string {
+  if (against.kind === 'ownMix' && Object.keys(against.weights).length > 0) {
+    return 'Every scheme of your mix stands at none. Give at least one of them a man-up of the ten.';
+  }
+  return 'No scheme is chosen to play against.';
+}
+
 /** Names as they are listed in a sentence: "P", "P or TR", "P, TR or X". */
 export function eitherOf(names: readonly string[]): string {
   if (names.length < 2) return names.join('');
@@ -35,4 +44,46 @@ export function taughtWords(reads: readonly Pick<Read, 'cues'>[]): string {
   const withCues = reads.filter(({ cues }) => cues.length > 0).length;
   if (withCues === 0) return 'what he does in any case';
   return `${counted(withCues, 'read')}${withCues < reads.length ? ' and what he does otherwise' : ''}`;
+}
+
+const numberWords = ['no', 'one', 'two', 'three', 'four'] as const;
+const ordinalWords = ['', 'first', 'second', 'third', 'fourth'] as const;
+
+/**
+ * How many reads a card has when nobody chose, and why. `worthHolding` is what pays in man-ups that cards were not found in, `longest` the
+ * most reads that were looked for, `most` what the level can hold in mind.
+ */
+export function heldReadsWords(worthHolding: number, longest: number, most: number, level: Level): string {
+  const why = heldBecause(worthHolding, longest);
+  if (worthHolding <= most) return why;
+  return `${why} At ${level} a man can hold ${numberWords[most] ?? most} in mind.`;
+}
+
+function heldBecause(worthHolding: number, longest: number): string {
+  if (worthHolding === 0) {
+    return 'No read is worth holding: cards with reads did not do clearly better in man-ups they were not found in.';
+  }
+  const count = capital(numberWords[worthHolding] ?? String(worthHolding));
+  const held = `${count} ${worthHolding === 1 ? 'read is' : 'reads are'} worth holding`;
+  return worthHolding < longest
+    ? `${held}: longer cards did not do clearly better in man-ups they were not found in.`
+    : `${held}: shorter cards did clearly worse in man-ups they were not found in.`;
+}
+
+/** What each read of a card of so many adds to the best card without it; empty for a card of none. */
+export function readPricesWords(cards: readonly Pick<ValuedCard, 'overShorter'>[], reads: number): string {
+  const prices = cards.slice(1, reads + 1).flatMap(({ overShorter }, at) => {
+    if (overShorter === null) return [];
+    return [`the ${ordinalWords[at + 1] ?? `${at + 1}th`} read ${differenceText(overShorter)}${unsure(overShorter)}`];
+  });
+  if (prices.length === 0) return '';
+  return `What each read adds to the best card without it, in goals a chance: ${prices.join('; ')}.`;
+}
+
+function unsure(gain: Interval): string {
+  return signOf(gain) === 'open' ? ', not sure' : '';
+}
+
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

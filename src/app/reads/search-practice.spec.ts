@@ -24,7 +24,8 @@ const playbook = {
 const effort = practiceEffort(20);
 
 function asked(roster = playbook.team.roster): AskedPractice {
-  const { setups } = readsQuestion(playbook, ferry, 'P', undefined, { schemes: ['box-zone'], opponent: undefined });
+  const against = { kind: 'alike', schemes: ['box-zone'] } as const;
+  const { setups } = readsQuestion(playbook, ferry, 'P', undefined, against);
   return { playbook: { ...playbook, team: { ...playbook.team, roster } }, play: 'ferry', setups, question: 'q' };
 }
 

@@ -16,7 +16,7 @@ const rounds = [50, 55].map((trials) => ({
 }));
 
 function asked(carrier: string): AskedReads {
-  const against = { schemes: ['box-zone'], opponent: undefined };
+  const against = { kind: 'alike', schemes: ['box-zone'] } as const;
   const question = readsQuestion(demoPlaybook, ferry, carrier, undefined, against);
   return { play: toEnginePlay(demoPlaybook, 'ferry'), carrier, question };
 }
@@ -51,9 +51,9 @@ describe('the search for reads', () => {
   });
 
   it('says so when the play does not bring the man the ball, after one more round', async () => {
-    const news = await newsOf('C');
+    const news = await newsOf('X');
     expect(news.some((one) => 'found' in one)).toBe(false);
-    expect(news.at(-1)).toEqual({ search: { kind: 'never', carrier: 'C' } });
+    expect(news.at(-1)).toEqual({ search: { kind: 'never', carrier: 'X' } });
   });
 
   it('tells nothing more once it is stopped', async () => {

@@ -41,7 +41,8 @@ export async function searchReads(
         },
       });
       if (signal.aborted) return;
-      if (study !== null) tell({ found: { study, play, trials, isRough: round === 0, question: question.text } });
+      const { setups, text } = question;
+      if (study !== null) tell({ found: { study, play, setups, trials, isRough: round === 0, question: text } });
       // With few trials a man who seldom has the ball has it hardly ever: one more round tells.
       else if (round > 0) return tell({ search: { kind: 'never', carrier } });
     }
