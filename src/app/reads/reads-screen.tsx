@@ -9,7 +9,10 @@ import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { usePlaybook } from '../shell/desk.tsx';
 import { CardPanel } from './card-panel.tsx';
 import { carriersOfPlay } from './carriers-of-play.ts';
+import { FakesPanel } from './fakes-panel.tsx';
 import { FindPanel, NotWhole } from './find-panel.tsx';
+import { GradesPanel } from './grades-panel.tsx';
+import { KnownPanel } from './known-panel.tsx';
 import { PracticePanel } from './practice-panel.tsx';
 import { type Against, againstOf, readsQuestion } from './reads-question.ts';
 import styles from './reads-screen.module.css';
@@ -115,6 +118,18 @@ function ReadsOfPlay({
           <div className={styles.tables}>
             <WaysTable study={found.study} reads={length} />
             <SchemeGains study={found.study} reads={length} names={names} />
+          </div>
+          <GradesPanel
+            key={`${found.question} grades`}
+            found={found}
+            entry={written}
+            standing={standing}
+            taught={play.reads}
+            isOld={found.question !== question?.text}
+          />
+          <div className={styles.tables}>
+            <KnownPanel found={found} reads={length} names={names} />
+            <FakesPanel found={found} names={names} />
           </div>
         </>
       )}

@@ -1,0 +1,86 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { demoPlaybook, serializePlaybook } from '../../src/playbook/index.ts';
+import { browserTest } from './browser-test.ts';
+import { expectAccessible } from './expect-accessible.ts';
+import { keepScreenshot } from './keep-screenshot.ts';
+
+/** Milliseconds in which an answer comes even on a busy machine. */
+const patience = 150_000;
+
+/** Goals as they are written: ".31 (.26 to .36)". */
+const goals = String.raw`\.\d\d \(\.\d\d to \.\d\d\)`;
+/** A gain as it is written: "+.03 (.01 to .05)". */
+const gain = String.raw`[+−]?\.\d\d \([+−]?\.\d\d to [+−]?\.\d\d\)`;
+
+/** The demo, but that Lantern teaches X, behind the goal, to shoot in any case: anything else does better. */
+const shootsFromBehind = serializePlaybook({
+  ...demoPlaybook,
+  plays: demoPlaybook.plays.map((play) =>
+    play.id === 'lantern' ? { ...play, reads: [{ carrier: 'X', if: [], then: 'shoot' }] } : play,
+  ),
+});
+
+async function openFile(page: Page, address: string, text: string): Promise<void> {
+  await page.goto(`${address}#/playbook`);
+  await page.getByText('Everything is saved on this device.').waitFor();
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'behind.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('button', { name: 'Open it in place of mine' }).click();
+  await page.getByText('Everything is saved on this device.').waitFor();
+}
+
+/** Fails with what axe finds in any of the three looks; then the page looks as before. */
+async function expectAccessibleInEveryLook(page: Page): Promise<void> {
+  const wear = (look: string): Promise<void> =>
+    page.evaluate((name) => {
+      document.documentElement.dataset.look = name;
+    }, look);
+  for (const look of ['dark', 'sun', 'paper']) {
+    await wear(look);
+    await expectAccessible(page);
+  }
+}
+
+/** Opens what stands behind a line, by the keyboard. */
+async function openMore(page: Page, region: Locator, title: string): Promise<void> {
+  await region.locator('summary').filter({ hasText: title }).focus();
+  await page.keyboard.press('Enter');
+}
+
+browserTest(
+  'a bad read is graded, and the better one is taught in its place and taken back',
+  { timeout: 600_000 },
+  async ({ page, address }) => {
+    await openFile(page, address, shootsFromBehind);
+    await page.goto(`${address}#/reads/lantern`);
+    await page.getByLabel('Man with the ball').selectOption('X');
+    await page.getByLabel('Against').selectOption({ label: 'the mix of Copper Falls' });
+    await page.getByRole('button', { name: 'Find the reads' }).click();
+    const grades = page.getByRole('region', { name: 'The reads that are taught' });
+    const read = grades.getByRole('listitem', { name: 'X shoots in any case.' });
+    await read.getByText(/: it costs \.\d\d \(/).waitFor({ timeout: patience });
+    await read.getByRole('row', { name: new RegExp(`^this read ${goals}`) }).waitFor();
+    await read.getByRole('row', { name: new RegExp(`^best for this cue: X .* ${goals}`) }).waitFor();
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+
+    const fakes = page.getByRole('region', { name: 'What a fake buys', exact: true });
+    expect(await fakes.getByRole('row', { name: new RegExp(`^(TR|TL|WR|WL|C) ${gain}`) }).count()).toBe(5);
+    await openMore(page, fakes, 'Against each scheme');
+    const toC = fakes.getByRole('region', { name: 'A fake to C, against each scheme' });
+    expect(await toC.locator('tbody').getByRole('row').count()).toBe(2);
+    const known = page.getByRole('region', { name: 'One card, or one for each scheme' });
+    await known.getByText(/^(A card for each scheme brings|One card for all schemes does as well)/).waitFor();
+    await known.getByRole('row', { name: new RegExp(`^a card for each scheme ${goals} ${gain}`) }).waitFor();
+    await expectAccessibleInEveryLook(page);
+    await keepScreenshot(page, 'reads-panels');
+
+    await read.getByRole('button', { name: 'Teach this instead' }).click();
+    await read.getByText('The play teaches the better one in its place now. Undo takes it back.').waitFor();
+    expect(await read.getByRole('button', { name: 'Teach this instead' }).count()).toBe(0);
+    await grades.getByText('A read came into the play after this was found.').waitFor();
+    await page.getByRole('button', { name: 'Undo: teach X a better read' }).click();
+    await read.getByRole('button', { name: 'Teach this instead' }).waitFor();
+  },
+);
