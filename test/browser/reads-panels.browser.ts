@@ -84,3 +84,34 @@ browserTest(
     await read.getByRole('button', { name: 'Teach this instead' }).waitFor();
   },
 );
+
+browserTest(
+  'when a man without the ball should go is found, stopped, and told to be of another run',
+  { timeout: 600_000 },
+  async ({ page, address }) => {
+    await page.goto(`${address}#/reads/ferry`);
+    const runs = page.getByRole('region', { name: 'Without the ball: when to go' });
+    await runs.getByLabel('Run').selectOption({ label: 'P cuts, step "go"' });
+    await runs.getByRole('button', { name: 'Find when he goes' }).click();
+    await runs.getByRole('progressbar', { name: 'How far the search for when he goes is' }).waitFor();
+    await runs.getByText('A first, rough answer.').waitFor({ timeout: patience });
+    await runs.getByRole('button', { name: 'Stop finding when he goes' }).click();
+    await runs.getByText('Stopped. What was found until then stays').waitFor();
+
+    await runs.getByRole('radio', { name: '0', exact: true }).check();
+    await runs.getByText(/^P cuts .*, whatever he sees\.$/).waitFor();
+    await runs.getByText(/^The play calls for this run in \d+ % of man-ups\. /).waitFor();
+    await openMore(page, runs, 'Every moment in figures');
+    const moment = runs.getByRole('row', {
+      name: new RegExp(`^(at once|\\d\\.\\d s after the call) ${goals} ${gain}$`),
+    });
+    await expect.poll(() => moment.count()).toBe(21);
+    await openMore(page, runs, 'Every card, and against each scheme');
+    await runs.getByRole('row', { name: new RegExp(`^the best time: .* \\(the card above\\) ${goals}`) }).waitFor();
+    await expectAccessibleInEveryLook(page);
+    await keepScreenshot(page, 'runs-panel');
+
+    await runs.getByLabel('Run').selectOption({ label: 'P cuts, step "across"' });
+    await runs.getByText('This was found for another run or other schemes').waitFor();
+  },
+);

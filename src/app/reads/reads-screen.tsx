@@ -18,6 +18,7 @@ import { type Against, againstOf, readsQuestion } from './reads-question.ts';
 import styles from './reads-screen.module.css';
 import { useReads } from './reads-state.ts';
 import { eitherOf, noSchemeWords } from './reads-words.ts';
+import { RunsPanel } from './runs-panel.tsx';
 import { SchemeGains } from './scheme-gains.tsx';
 import { shownReads } from './shown-reads.ts';
 import { useFindReads } from './use-find-reads.ts';
@@ -133,6 +134,7 @@ function ReadsOfPlay({
           </div>
         </>
       )}
+      <RunsPanel play={play} question={question} names={names} />
       <PracticePanel standing={standing} entry={written} question={question} />
     </>
   );
