@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoPlaybook, type Playbook } from '../playbook/index.ts';
-import { chosenPlays } from './choose-matchups.ts';
+import { chosenPlays, weighedFoes, weightOf } from './choose-matchups.ts';
 
 const archive = (...ids: readonly string[]): Playbook => ({
   ...demoPlaybook,
@@ -18,5 +18,29 @@ describe('the plays of a test', () => {
 
   it('must be named when all are archived', () => {
     expect(() => chosenPlays(archive('lantern', 'quarry', 'ferry'), undefined)).toThrow('every play is archived');
+  });
+});
+
+describe('the foes of reads', () => {
+  it('may say how often each scheme is met', () => {
+    const foes = weighedFoes(demoPlaybook, 'box-zone:3, jump : 0.5');
+    expect(foes.schemes).toEqual(['box-zone', 'jump']);
+    expect(foes.schemes.map((scheme) => weightOf(foes, scheme))).toEqual([3, 0.5]);
+  });
+
+  it('are met alike when nothing is said', () => {
+    const foes = weighedFoes(demoPlaybook, 'box-zone,jump');
+    expect(foes.schemes.map((scheme) => weightOf(foes, scheme))).toEqual([1, 1]);
+  });
+
+  it.each(['box-zone:3,jump', 'box-zone:0', 'box-zone:-1', 'box-zone:many', 'box-zone:1:2', 'box-zone:'])(
+    'are refused where that makes no sense: %s',
+    (list) => {
+      expect(() => weighedFoes(demoPlaybook, list)).toThrow('invalid --against');
+    },
+  );
+
+  it('that nobody knows are refused by name', () => {
+    expect(() => weighedFoes(demoPlaybook, 'box-zon:2')).toThrow('unknown scheme or opponent: box-zon');
   });
 });

@@ -1,6 +1,7 @@
 import type { Opponent, Playbook } from '../playbook/index.ts';
 import { nearestName } from '../playbook/index.ts';
 import { manDownSchemeIds, schemeIds } from '../worker/index.ts';
+import { shown } from './conditions.ts';
 import { badUse, unknownName } from './failure.ts';
 
 /** Ids of the plays to test: those named in "a,b", each once, or all that are not archived. Fails with the likeliest name when there is no such play. */
@@ -23,6 +24,13 @@ export interface Foes {
   readonly schemes: readonly string[];
   /** The opponent who plays them, as well as the playbook says; anybody of the level when absent. */
   readonly opponent?: Opponent;
+  /** How likely each scheme is where the caller said so; else as the opponent plays them, or all alike. */
+  readonly weights?: Readonly<Record<string, number>>;
+}
+
+/** How likely a scheme is to be met, beside the others. */
+export function weightOf({ opponent, weights }: Foes, scheme: string): number {
+  return weights?.[scheme] ?? opponent?.schemes?.[scheme] ?? 1;
 }
 
 /** Everything that can be named after --against: schemes, then opponents. */
@@ -52,6 +60,24 @@ export function chosenFoes(playbook: Playbook, list: string): Foes {
     );
   }
   return { schemes: own, opponent };
+}
+
+/**
+ * The foes in "box-zone:3,jump:1", schemes with how likely each is; without a colon as `chosenFoes` reads them. Fails where a weight is no
+ * number above nothing, or some schemes have one and others not.
+ */
+export function weighedFoes(playbook: Playbook, list: string): Foes {
+  const parts = partsOf(list).map((part) => part.split(':').map((word) => word.trim()));
+  const weighed = parts.filter(({ length }) => length > 1);
+  if (weighed.length === 0) return chosenFoes(playbook, list);
+  const foes = chosenFoes(playbook, parts.map(([id]) => id).join(','));
+  const wrong = parts.find(({ length, 1: weight }) => length !== 2 || !(Number(weight) > 0 && Number(weight) <= 1e6));
+  if (wrong !== undefined || foes.opponent !== undefined) {
+    throw badUse(
+      `invalid --against: ${shown(list)} (expected schemes, each with how often it is met, such as ${foes.schemes[0] ?? 'box-zone'}:3).`,
+    );
+  }
+  return { ...foes, weights: Object.fromEntries(parts.map(([id, weight]) => [id, Number(weight)])) };
 }
 
 /** The one scheme in which a single man-up is played: the named one, or the one that the named opponent plays most. */

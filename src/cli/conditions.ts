@@ -64,6 +64,6 @@ function readLevel(raw: string | undefined): Level | null {
   return level;
 }
 
-function shown(raw: string): string {
+export function shown(raw: string): string {
   return JSON.stringify(raw.slice(0, 40)).slice(1, -1) || '(nothing)';
 }

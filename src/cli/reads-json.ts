@@ -16,63 +16,59 @@ export function readsJson(
   play: Play,
   reads: number,
   { seed, hash, penalty, level }: ReadsConditions,
-): string {
+) {
   const { carrier, comes, learntFrom, measuredIn, at, goOn, best, cards, byScheme, taught, byEye, cardPlayed } = study;
   const { known, grades, fakes, worthHolding } = study;
   const spot = (man: number): string => play.spots[man]!.id;
   const shown = Math.min(reads, cards.length - 1);
-  return `${JSON.stringify(
-    {
-      engine: engineVersion,
-      seed,
-      inputHash: hash,
-      play: play.id,
-      carrier: play.spots[carrier]!.id,
-      penaltySeconds: penalty,
-      level,
-      share: comes,
-      learntFrom,
-      measuredIn,
-      playAlone: goOn,
-      taught,
-      byEye,
-      best,
-      cardPlayed,
-      cards: cards.map(({ list, goals, gain, learnt }) => ({
-        ...cardOfList(play, carrier, list, at),
-        goals,
-        gain,
-        learnt,
-      })),
-      card: shown,
-      readsWorthHolding: worthHolding,
-      schemes: byScheme.map(({ scheme, goOn: alone, best: most, gain_byCard }) => ({
+  return {
+    engine: engineVersion,
+    seed,
+    inputHash: hash,
+    play: play.id,
+    carrier: play.spots[carrier]!.id,
+    penaltySeconds: penalty,
+    level,
+    share: comes,
+    learntFrom,
+    measuredIn,
+    playAlone: goOn,
+    taught,
+    byEye,
+    best,
+    cardPlayed,
+    cards: cards.map(({ list, goals, gain, learnt }) => ({
+      ...cardOfList(play, carrier, list, at),
+      goals,
+      gain,
+      learnt,
+    })),
+    card: shown,
+    readsWorthHolding: worthHolding,
+    schemes: byScheme.map(({ scheme, goOn: alone, best: most, gain_byCard }) => ({
+      scheme,
+      playAlone: alone,
+      best: most,
+      gain: gain_byCard[shown],
+    })),
+    schemeKnown: {
+      best: known.best,
+      cardEach: known.cards[shown],
+      schemes: known.byScheme.map(({ scheme, best: most, cards: own }) => ({
         scheme,
-        playAlone: alone,
         best: most,
-        gain: gain_byCard[shown],
+        card: cardOfList(play, carrier, own[shown]!.list, at),
+        more: own[shown]!.more,
       })),
-      schemeKnown: {
-        best: known.best,
-        cardEach: known.cards[shown],
-        schemes: known.byScheme.map(({ scheme, best: most, cards: own }) => ({
-          scheme,
-          best: most,
-          card: cardOfList(play, carrier, own[shown]!.list, at),
-          more: own[shown]!.more,
-        })),
-      },
-      taughtReads: grades.map((grade) => ({
-        read: play.reads[grade.read],
-        share: grade.comes,
-        there: grade.there && { ...grade.there, bestAction: bestThere(play, carrier, grade, at) },
-        wrongWay: grade.wrongWay,
-        gain: grade.gain,
-        better: grade.better && { read: betterRead(play, carrier, grade, at), gain: grade.better.gain },
-      })),
-      fakes: fakes.map(({ toward, gain, byScheme: schemes }) => ({ toward: spot(toward), gain, schemes })),
     },
-    null,
-    2,
-  )}\n`;
+    taughtReads: grades.map((grade) => ({
+      read: play.reads[grade.read],
+      share: grade.comes,
+      there: grade.there && { ...grade.there, bestAction: bestThere(play, carrier, grade, at) },
+      wrongWay: grade.wrongWay,
+      gain: grade.gain,
+      better: grade.better && { read: betterRead(play, carrier, grade, at), gain: grade.better.gain },
+    })),
+    fakes: fakes.map(({ toward, gain, byScheme: schemes }) => ({ toward: spot(toward), gain, schemes })),
+  };
 }

@@ -100,7 +100,7 @@ function waysTable(study: ReadsStudy): string {
 }
 
 /** "+0.03 (0.01 to 0.05)". */
-function gainText({ mean, low, high }: Interval): string {
+export function gainText({ mean, low, high }: Interval): string {
   const signed = (value: number): string => `${value < -smallest ? '-' : '+'}${perChance(Math.abs(value))}`;
   return `${signed(mean)} (${signed(low)} to ${signed(high)})`;
 }
@@ -109,7 +109,7 @@ function gainText({ mean, low, high }: Interval): string {
 const smallest = 0.005;
 
 /** The card as it is said to a player. */
-function cardText(card: ReadCard, carrier: string): string {
+export function cardText(card: ReadCard, carrier: string): string {
   const { reads, otherwise } = readCardWords(card, carrier);
   const lines = reads.map((read, at) => `${at + 1}. ${read}`);
   return [...lines, otherwise].map((line) => wrapParagraph(line, tableWidth)).join('\n');

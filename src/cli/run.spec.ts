@@ -115,7 +115,7 @@ describe('bad use: exit code 2 and one plain sentence', () => {
     [['reads', 'DEMO', '--play', 'lantern', '--card', '5'], 'invalid --card: 5'],
     [
       ['reads', 'DEMO', '--play', 'lantern', '--against', 'jump', '--carrier', 'WR', '--trials', '20'],
-      'hardly ever brings WR the ball',
+      'brings WR the ball in too few',
     ],
     [['trace', 'DEMO'], 'missing --play (one of lantern, quarry, ferry) and --against (one of box-zone,'],
     [['trace', 'DEMO', '--against', 'box-zone'], 'missing --play (one of lantern, quarry, ferry).'],
@@ -266,6 +266,22 @@ describe('reads', () => {
     expect(read).toMatchObject({ play: 'ferry', carrier: 'P', card: 4 });
     expect(read.cards).toHaveLength(5);
     expect(read.schemes.map(({ scheme }: { scheme: string }) => scheme)).toEqual(['box-zone', 'jump']);
+    expect(read.fakes).toHaveLength(5);
+  });
+
+  it('grades what the play teaches', async () => {
+    const words = ['reads', demo, '--play', 'ferry', '--against', 'box-zone:2,jump:1', '--trials', '45'];
+    const { out } = await sliderule([...words, '--carrier', 'TR']);
+    expect(out.replace(/\s+/g, ' ')).toMatch(/1\. If P is open, TR \w+ (to )?P\. He (never )?sees it/);
+    expect(out.replace(/\s+/g, ' ')).toContain('TR fakes to P');
+  });
+
+  it('tells the card of every man to whom the play brings the ball', async () => {
+    const words = ['reads', demo, '--play', 'lantern', '--against', 'jump', '--trials', '90', '--carrier', 'all'];
+    const { out } = await sliderule(words);
+    // A man to whom it hardly ever comes is told so on a line of his own.
+    expect(out).toMatch(/\nTR\n(.*\n)*TL\n(.*\n)*WL[\n:](.*\n)*X[\n:]/);
+    expect(widest(out.split('\n\nSame numbers again')[0] ?? '')).toBeLessThanOrEqual(tableWidth);
   });
 });
 

@@ -86,7 +86,7 @@ export function holdingWords({
 
 /** Why nothing is told of a man, as a clause. */
 export function hardlyEverWords(carrier: string): string {
-  return `the play hardly ever brings ${carrier} the ball, so there is nothing for him to decide`;
+  return `the play brings ${carrier} the ball in too few of these man-ups to tell what he should do`;
 }
 
 function sentence(clause: string): string {

@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
-import type { Play } from '../../engine/index.ts';
+import { carriersOfPlay, type Play } from '../../engine/index.ts';
 import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { EmptyPlays } from '../play/empty-plays.tsx';
 import { useScreen } from '../play/screen-state.ts';
@@ -8,7 +8,6 @@ import { type PlayEditor, usePlayEditor } from '../play/use-play-editor.ts';
 import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { usePlaybook } from '../shell/desk.tsx';
 import { CardPanel } from './card-panel.tsx';
-import { carriersOfPlay } from './carriers-of-play.ts';
 import { FakesPanel } from './fakes-panel.tsx';
 import { FindPanel, NotWhole } from './find-panel.tsx';
 import { GradesPanel } from './grades-panel.tsx';

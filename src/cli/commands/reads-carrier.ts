@@ -1,8 +1,9 @@
-import { engineVersion, inputHash, mostReadsAt, type Play } from '../../engine/index.ts';
+import { carriersOfPlay, engineVersion, inputHash, mostReadsAt, type Play } from '../../engine/index.ts';
 import { toEnginePlay } from '../../playbook/index.ts';
 import { hardlyEverWords } from '../../render/index.ts';
-import { penaltyOf, type ReadsEffort, readsEffort, studyReads, type WeighedSetup } from '../../worker/index.ts';
+import { penaltyOf, type ReadsEffort, type ReadsStudy, readsEffort, studyReads } from '../../worker/index.ts';
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
+import { chainText } from '../chain-text.ts';
 import type { Foes } from '../choose-matchups.ts';
 import { type Conditions, wholeNumber } from '../conditions.ts';
 import { badUse, unknownName } from '../failure.ts';
@@ -32,39 +33,78 @@ export interface AskedReads {
 /** Man-ups against each scheme that decisions are learnt from when nobody names a number, and as many others to measure them in. */
 export const usualReadsTrials = 200;
 
-/** `sliderule reads FILE`: what a man with the ball should look for, as a card. The one who starts the play when no spot is named. */
+/**
+ * `sliderule reads FILE`: what a man with the ball should look for, as a card. The one who starts the play when no spot is named, each one to whom it
+ * brings the ball when all are.
+ */
 export async function runCarrierReads(io: Io, asked: AskedReads, named: string | undefined): Promise<void> {
-  const { opened, play, foes, conditions, against, json } = asked;
-  const { playbook } = opened;
-  const written = toEnginePlay(playbook, play, conditions.side);
-  const carrier = chosenSpot(written, named ?? written.start.ball);
-  const level = conditions.level ?? playbook.team.level;
+  const written = toEnginePlay(asked.opened.playbook, asked.play, asked.conditions.side);
+  const level = asked.conditions.level ?? asked.opened.playbook.team.level;
   const reads = asked.card === undefined ? mostReadsAt(level) : wholeNumber('--card', asked.card, 0, 4);
-  io.err(levelNote(playbook, conditions.level));
-  const effort = readsEffort(conditions.trials ?? usualReadsTrials);
-  const setups = weighedSetups(opened, play, foes, conditions);
-  const study = await gather(io, setups, { play: written, carrier }, effort, conditions);
+  io.err(levelNote(asked.opened.playbook, asked.conditions.level));
+  if (named?.toLowerCase() === 'all') await tellChain(io, asked, written, reads);
+  else await tellOne(io, asked, written, reads, chosenSpot(written, named ?? written.start.ball));
+}
+
+async function tellOne(io: Io, asked: AskedReads, written: Play, reads: number, carrier: number): Promise<void> {
+  const { opened, play, against, json, conditions } = asked;
+  const effort = effortOf(asked);
+  const [study] = await gather(io, asked, written, [carrier], effort);
   const spot = written.spots[carrier]!.id;
-  if (study === null) throw badUse(`${hardlyEverWords(spot)}. Name another spot after --carrier.`);
+  if (study === undefined || study === null)
+    throw badUse(`${hardlyEverWords(spot)}. Name another spot after --carrier.`);
+  const whole = wholeOf(asked, spot, effort);
+  if (json) {
+    io.out(`${jsonText(readsJson(study, written, reads, { seed: conditions.seed, ...whole }))}\n`);
+    return;
+  }
+  io.out(`${readsText(study, written, reads, reportNames(opened.playbook, play))}\n\n`);
+  const words = ['--carrier', spot, '--against', against, '--card', String(reads)];
+  io.out(sameAgain(io, asked, words, { ...whole, trials: effort.trials }));
+}
+
+/** The cards of all men to whom the play brings the ball. */
+async function tellChain(io: Io, asked: AskedReads, written: Play, reads: number): Promise<void> {
+  const { opened, play, against, json, conditions } = asked;
+  const effort = effortOf(asked);
+  const spots = carriersOfPlay(written);
+  const carriers = spots.map((spot) => chosenSpot(written, spot));
+  const studies = await gather(io, asked, written, carriers, effort);
+  const whole = wholeOf(asked, 'all', effort);
+  if (json) {
+    const told = studies.flatMap((study) =>
+      study === null ? [] : [readsJson(study, written, reads, { seed: conditions.seed, ...whole })],
+    );
+    io.out(`${jsonText(told)}\n`);
+    return;
+  }
+  io.out(`${chainText(studies, spots, written, reads, reportNames(opened.playbook, play))}\n\n`);
+  const words = ['--carrier', 'all', '--against', against, '--card', String(reads)];
+  io.out(sameAgain(io, asked, words, { ...whole, trials: effort.trials }));
+}
+
+function effortOf({ conditions }: AskedReads): ReadsEffort {
+  return readsEffort(conditions.trials ?? usualReadsTrials);
+}
+
+/** What the figures depend on. */
+function wholeOf({ opened, play, foes, conditions }: AskedReads, carrier: string, effort: ReadsEffort) {
+  const { playbook } = opened;
   const penalty = conditions.penalty ?? penaltyOf(playbook);
+  const level = conditions.level ?? playbook.team.level;
   const hash = inputHash({
     playbook,
     play,
-    carrier: spot,
+    carrier,
     schemes: foes.schemes,
     ...(foes.opponent && { opponent: foes.opponent.id }),
+    ...(foes.weights && { weights: foes.weights }),
     side: conditions.side,
     penalty,
     level,
     effort: { ...effort },
   });
-  if (json) {
-    io.out(readsJson(study, written, reads, { seed: conditions.seed, hash, penalty, level }));
-    return;
-  }
-  io.out(`${readsText(study, written, reads, reportNames(playbook, play))}\n\n`);
-  const words = ['--carrier', spot, '--against', against, '--card', String(reads)];
-  io.out(sameAgain(io, asked, words, { penalty, trials: effort.trials, hash }));
+  return { penalty, level, hash };
 }
 
 /** The command that gives the same numbers again, and what they depend on. */
@@ -91,21 +131,32 @@ export function chosenSpot(play: Play, name: string): number {
 
 async function gather(
   io: Io,
-  setups: readonly WeighedSetup[],
-  asked: { readonly play: Play; readonly carrier: number },
+  { opened, play, foes, conditions }: AskedReads,
+  written: Play,
+  carriers: readonly number[],
   effort: ReadsEffort,
-  { threads }: Conditions,
-) {
-  const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
+): Promise<readonly (ReadsStudy | null)[]> {
+  const setups = weighedSetups(opened, play, foes, conditions);
+  const pool = createTrialPool({ threads: conditions.threads ?? defaultThreads(), worker: io.worker });
   const progress = startProgress(io, 'Simulating');
+  const studies: (ReadsStudy | null)[] = [];
   try {
-    return await studyReads(pool, setups, asked, effort, {
-      signal: io.signal,
-      onPlan: progress.plan,
-      onAnswer: progress.step,
-    });
+    for (const carrier of carriers) {
+      studies.push(
+        await studyReads(pool, setups, { play: written, carrier }, effort, {
+          signal: io.signal,
+          onPlan: progress.plan,
+          onAnswer: progress.step,
+        }),
+      );
+    }
+    return studies;
   } finally {
     progress.stop();
     await pool.close();
   }
+}
+
+function jsonText(value: unknown): string {
+  return JSON.stringify(value, null, 2);
 }

@@ -36,6 +36,7 @@ export async function runRunnerReads(io: Io, asked: AskedReads, named: string): 
     runner: spot,
     schemes: foes.schemes,
     ...(foes.opponent && { opponent: foes.opponent.id }),
+    ...(foes.weights && { weights: foes.weights }),
     side: conditions.side,
     penalty,
     level,

@@ -24,6 +24,7 @@ import { shellCommand } from '../repeat-command.ts';
 import { reportNames } from '../report-names.ts';
 import { skillsJson } from '../skills-json.ts';
 import { skillsText } from '../skills-text.ts';
+import { weighedSetups } from '../weighed-setups.ts';
 
 /** What `sliderule reads --skills` was asked. */
 export interface AskedSkills {
@@ -53,7 +54,7 @@ export async function runSkills(io: Io, asked: AskedSkills): Promise<void> {
   if (choices.kind === 'refused') throw badUse(`${choices.reason}.`);
   io.err(levelNote(playbook, level));
   const effort = trials === null ? practiceEffortOver(foes.schemes.length, usualManUps) : practiceEffort(trials);
-  const worths = await study(io, setupsOf(opened, play, foes, conditions), choices, effort, conditions);
+  const worths = await study(io, weighedSetups(opened, play, foes, conditions), choices, effort, conditions);
   const played = level ?? playbook.team.level;
   const penalty = conditions.penalty ?? penaltyOf(playbook);
   const hash = inputHash({
@@ -61,6 +62,7 @@ export async function runSkills(io: Io, asked: AskedSkills): Promise<void> {
     play,
     schemes: foes.schemes,
     ...(foes.opponent && { opponent: foes.opponent.id }),
+    ...(foes.weights && { weights: foes.weights }),
     side,
     penalty,
     level: played,
@@ -98,16 +100,4 @@ async function study(
     progress.stop();
     await pool.close();
   }
-}
-
-function setupsOf(
-  { document }: OpenPlaybook,
-  play: string,
-  { schemes, opponent }: Foes,
-  { side, penalty, level, seed }: Conditions,
-): readonly WeighedSetup[] {
-  return schemes.map((scheme) => ({
-    setup: { document, play, scheme, ...(opponent && { opponent: opponent.id }), side, penalty, level, seed },
-    weight: opponent?.schemes?.[scheme] ?? 1,
-  }));
 }

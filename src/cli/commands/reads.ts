@@ -1,4 +1,4 @@
-import { chosenFoes, chosenPlays } from '../choose-matchups.ts';
+import { chosenPlays, weighedFoes } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions } from '../conditions.ts';
 import { badUse } from '../failure.ts';
@@ -24,13 +24,17 @@ export const addReads: AddCommand = (program, io) => {
     .description('find what the man with the ball should look for, and what it is worth')
     .argument('<file>', 'the playbook, a JSON document')
     .option('--play <id>', 'the play; needed')
-    .option('--carrier <spot>', 'the man with the ball (default: the one who starts the play)')
+    .option('--carrier <spot>', 'the man with the ball, or all of them (default: the one who starts the play)')
     .option('--runner <spot>', 'in his place a man without the ball: when to make each of his runs')
     .option(
       '--skills',
       'in place of reads what is best to practise: what a better skill of the six, or of one man, is worth',
     )
-    .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all')
+    .option(
+      '--against <ids>',
+      "schemes with commas between them, each with how often it is met if you like (box-zone:3,jump:1), an opponent's id, or all",
+      'all',
+    )
     .option(
       '--card <number>',
       'most reads on the card, 0 to 4 (default: 3 up to 12U, 4 above); for a run 0 to 3 (default: 1)',
@@ -47,9 +51,10 @@ export const addReads: AddCommand = (program, io) => {
       examples(io, [
         'sliderule reads playbook.json --play lantern',
         'sliderule reads playbook.json --play lantern --carrier WL --card 2',
+        'sliderule reads playbook.json --play lantern --carrier all',
         'sliderule reads playbook.json --play quarry --runner WR',
         'sliderule reads playbook.json --play lantern --skills',
-        'sliderule reads playbook.json --play ferry --against shutoff --json',
+        'sliderule reads playbook.json --play ferry --against box-zone:3,jump:1',
       ]),
     )
     .action(async (file: string, raw: RawReads) => {
@@ -65,7 +70,7 @@ export const addReads: AddCommand = (program, io) => {
         json: raw.json === true,
         opened,
         play: chosenPlay(opened, raw.play),
-        foes: chosenFoes(opened.playbook, raw.against),
+        foes: weighedFoes(opened.playbook, raw.against),
         conditions,
       };
       if (raw.skills === true) await runSkills(io, asked);

@@ -1,4 +1,4 @@
-import type { Play, SpotId } from '../../engine/index.ts';
+import type { Play, SpotId } from '../offense/play.ts';
 
 /** The spots to which a play brings the ball: its starter, then those to whom a step passes, in the order of the spots. */
 export function carriersOfPlay({ spots, start, beats, lastTen }: Play): readonly SpotId[] {
