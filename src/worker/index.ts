@@ -9,6 +9,7 @@ export {
   schemeIds,
 } from './build-matchup.ts';
 export { castOf } from './cast.ts';
+export { expectKind } from './expect-kind.ts';
 export { type Effort, type Measured, type MeasureOptions, measureMatchups } from './measure-matchups.ts';
 export { onePlayText } from './one-play-text.ts';
 export { type PracticeChoice, type PracticeChoices, type PractisingMan, practiceChoices } from './practice-choices.ts';
