@@ -14,7 +14,7 @@ export interface CurvePlane {
 const margin = { above: 10, below: 26 };
 const tall = 150;
 /** Percent of the width at which the first and the last moment lie: the goals are written left of the first. */
-const edges = { first: 20, last: 97 };
+const edges = { first: 22, last: 97 };
 
 /** The plane for gains from none to `longest` seconds: none lies in the middle, and the farthest interval still fits. */
 export function curvePlane(gains: readonly Interval[], longest: number, least: number): CurvePlane {

@@ -11,6 +11,7 @@ import { type Against, type AgainstChoice, opponentsWithMix } from './reads-ques
 import styles from './reads-screen.module.css';
 import { type ReadsSearch, useReads } from './reads-state.ts';
 import { eitherOf, progressWords } from './reads-words.ts';
+import { SearchLine } from './search-line.tsx';
 
 export interface FindPanelProps {
   readonly playbook: Playbook;
@@ -73,7 +74,12 @@ export function FindPanel(props: FindPanelProps): ReactNode {
       </div>
       {against.kind === 'ownMix' && <OwnMix schemes={schemes} names={names} />}
       {obstacle}
-      <SearchLine search={search} carriers={carriers} />
+      <SearchLine
+        label="How far the search is"
+        words={progressWords(search)}
+        progress={search.kind === 'finding' ? search : undefined}
+        said={saidOf(search, carriers)}
+      />
     </section>
   );
 }
@@ -88,33 +94,6 @@ function opponentValue(id: string): string {
 function choiceOf(value: string): AgainstChoice {
   if (value.startsWith(opponentMark)) return { kind: 'opponent', opponent: value.slice(opponentMark.length) };
   return { kind: value === 'ownMix' ? 'ownMix' : 'alike' };
-}
-
-function SearchLine({
-  search,
-  carriers,
-}: {
-  readonly search: ReadsSearch;
-  readonly carriers: readonly SpotId[];
-}): ReactNode {
-  return (
-    <div className={styles.search}>
-      {search.kind === 'finding' && <Progress search={search} />}
-      <p role="status" className={panel.quiet}>
-        {saidOf(search, carriers)}
-      </p>
-    </div>
-  );
-}
-
-function Progress({ search }: { readonly search: Extract<ReadsSearch, { kind: 'finding' }> }): ReactNode {
-  const { answered, planned } = search;
-  return (
-    <>
-      <p>{progressWords(search)}</p>
-      <progress className={styles.progress} value={answered} max={planned} aria-label="How far the search is" />
-    </>
-  );
 }
 
 // Told once for each state: the share in percent would be read out at every step.

@@ -55,7 +55,7 @@ export function PracticePanel({ standing, entry, question }: PracticePanelProps)
         )}
       </div>
       <SearchLine
-        what="what practice is worth"
+        label="How far the search for what practice is worth is"
         progress={search.kind === 'finding' ? search : undefined}
         said={saidOf(search)}
       />

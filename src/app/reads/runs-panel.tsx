@@ -70,7 +70,11 @@ function Runs({ runs, play, question, names }: RunsPanelProps & { readonly runs:
           </Button>
         )}
       </div>
-      <SearchLine what="when he goes" progress={search.kind === 'finding' ? search : undefined} said={saidOf(search)} />
+      <SearchLine
+        label="How far the search for when he goes is"
+        progress={search.kind === 'finding' ? search : undefined}
+        said={saidOf(search)}
+      />
       {found !== undefined && found.play.id === play.id && (
         <Found found={found} isOld={found.question !== text} names={names} />
       )}
