@@ -10,6 +10,7 @@ import { measureChances, readyHouse, runHouse } from './chance-speed.ts';
 import { benchPage } from './page.ts';
 import { replacePart } from './page-section.ts';
 import { profile } from './profile.ts';
+import { measureReads } from './reads-speed.ts';
 import { measureWorkers, runTwoWorkers } from './worker-speed.ts';
 
 /** Chances of each matchup in one repeat, about a third of a usual test's, so that the runtime's compiler has done its work; and repeats. */
@@ -17,6 +18,10 @@ const trials = 30;
 const repeats = 5;
 /** Chances of each matchup in the run that only measures memory, about a usual test's. */
 const memoryTrials = 100;
+
+/** Man-ups a scheme of the first answer about reads in the workbench, and of the one that is taught from. */
+const firstTrials = 12;
+const usualTrials = 200;
 
 const pagePath = 'docs/bench.md';
 
@@ -38,10 +43,12 @@ async function bench(): Promise<void> {
   const bodies = measureBodies(40, repeats);
   const shares = await profile(() => void runHouse(house, 0, trials), bundlePath());
   const workers = await measureWorkers(trials, repeats);
+  const reads = await measureReads(firstTrials, usualTrials);
   const page = benchPage({
     machine: machineWords(),
     chances,
     workers,
+    reads,
     peakAlone: peakOf('memory-alone'),
     peakTwo: peakOf('memory-two'),
     allocation,

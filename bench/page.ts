@@ -2,6 +2,7 @@ import type { Allocation } from './allocation.ts';
 import type { BodySpeed } from './body-speed.ts';
 import type { ChanceSpeed } from './chance-speed.ts';
 import type { ProfileShare } from './profile.ts';
+import type { ReadsSpeed } from './reads-speed.ts';
 import type { WorkerSpeed } from './worker-speed.ts';
 
 export interface BenchResult {
@@ -12,6 +13,7 @@ export interface BenchResult {
   readonly peakAlone: number;
   readonly peakTwo: number;
   readonly allocation: Allocation;
+  readonly reads: readonly ReadsSpeed[];
   readonly bodies: readonly BodySpeed[];
   readonly shares: readonly ProfileShare[];
 }
@@ -41,6 +43,18 @@ export function benchPage(result: BenchResult): string {
           'nothing in the step',
         ],
       ],
+    ),
+    '## Reads',
+    'What the man who starts a play should look for, against the nine schemes, wall clock; the threads have compiled the play before. Man-ups are those against each scheme that are learnt from; as many others are measured in.',
+    table(
+      ['play, man', 'man-ups', 'threads', 'seconds', 'target'],
+      result.reads.map(({ play, carrier, trials, threads, seconds }) => [
+        `${play}, ${carrier}`,
+        String(trials),
+        String(threads),
+        seconds.toFixed(1),
+        threads === 1 ? '3' : '60',
+      ]),
     ),
     '## The step of the bodies',
     'Thirteen men, 400 steps, four places each. The object version comes to the same places; the library arrives by its own law.',
