@@ -35,7 +35,7 @@ export function GradeOfRead({ found, entry, standing, taught, isOld, grade, scal
       <p>{words.comes}</p>
       <p className={styles.verdict}>{words.verdict}</p>
       {grade.there !== null && (
-        <Ways title={title} there={grade.there} best={bestName(found, grade, grade.there)} scale={scale} />
+        <Ways title={title} there={grade.there} best={bestOf(found, grade, grade.there)} scale={scale} />
       )}
       <p>Over all his possessions: {differenceText(grade.gain)} goals a chance against leaving all to the play.</p>
       {words.notes.map((note) => (
@@ -53,11 +53,14 @@ function surelyBetter({ study, play }: FoundReads, grade: ReadGrade): Read | nul
   return signOf(grade.better?.gain) === 'up' ? betterRead(play, study.carrier, grade, study.at) : null;
 }
 
-/** What the best for the cue is called; undefined when it is the read itself. */
-function bestName({ study, play }: FoundReads, grade: ReadGrade, { short }: GradeThere): string | undefined {
+/** What is best for a cue: to leave it to the play, the read itself, or something else by its name. */
+type BestForCue = { readonly kind: 'play' | 'read' } | { readonly kind: 'other'; readonly name: string };
+
+function bestOf({ study, play }: FoundReads, grade: ReadGrade, { short }: GradeThere): BestForCue {
   const best = bestThere(play, study.carrier, grade, study.at);
+  if (best === null) return { kind: 'play' };
   const isItself = short.low === 0 && short.high === 0;
-  return best === null || isItself ? undefined : `best for this cue: ${actionWords(best)}`;
+  return isItself ? { kind: 'read' } : { kind: 'other', name: `best for this cue: ${actionWords(best)}` };
 }
 
 /** Where the read comes: what the play makes, what the read makes, and what the best does. */
@@ -69,13 +72,16 @@ function Ways({
 }: {
   readonly title: string;
   readonly there: GradeThere;
-  readonly best: string | undefined;
+  readonly best: BestForCue;
   readonly scale: BarScale;
 }): ReactNode {
   const rows = [
-    { name: 'the play, left alone', goals: there.goOn },
-    { name: best === undefined ? 'this read, the best for its cue' : 'this read', goals: there.goals },
-    ...(best === undefined ? [] : [{ name: best, goals: there.best }]),
+    {
+      name: best.kind === 'play' ? 'the play, left alone: the best for this cue' : 'the play, left alone',
+      goals: there.goOn,
+    },
+    { name: best.kind === 'read' ? 'this read, the best for its cue' : 'this read', goals: there.goals },
+    ...(best.kind === 'other' ? [{ name: best.name, goals: there.best }] : []),
   ];
   return (
     <table className={`${table.table} ${table.whole}`} aria-labelledby={title}>

@@ -15,8 +15,8 @@ export function betterRead(play: Play, carrier: number, { read, better }: ReadGr
   return during === undefined ? written : { ...written, during };
 }
 
-/** What the best there is at a read's cues would be as an order to him; `null` when too few chances told. */
+/** What the best there is at a read's cues would be as an order to him; `null` when it is to leave it to the play, or too few chances told. */
 export function bestThere(play: Play, carrier: number, { there }: ReadGrade, at: Point): Read['then'] | null {
-  if (there === null) return null;
+  if (there === null || there.bestAction === goOn) return null;
   return orderOfAction(play, carrier, carrierActions(play, carrier)[there.bestAction], at);
 }

@@ -4,6 +4,7 @@ import type { Play, Read } from '../offense/play.ts';
 import { carrierActions } from './carrier-actions.ts';
 import { cueVocabulary } from './cue-vocabulary.ts';
 import { gradeReads } from './grade-reads.ts';
+import { goOn } from './rule-list.ts';
 import { tableOfChances, type WrittenChance } from './table-of-chances.fixture.ts';
 
 const carrier = samplePlay.spots.findIndex(({ id }) => id === 'P');
@@ -69,6 +70,20 @@ describe('a read that a play teaches', () => {
     expect(earns.mean).toBeCloseTo(0.2, 6);
     expect(short.mean).toBeCloseTo(0.1, 6);
     expect(only!.gain.mean).toBeCloseTo(0.1, 6);
+  });
+
+  it('is best left to the play where nothing else does as much', () => {
+    const poor = chances.map((chance) => ({ ...chance, goOn: 0.95 }));
+    const table = tableOfChances(vocabulary.length, poor);
+    const [grade] = gradeReads(
+      { ...samplePlay, reads: [shootWhenFree] },
+      carrier,
+      { table, looks: times },
+      { table, looks: times },
+    );
+    expect(grade!.there!.bestAction).toBe(goOn);
+    expect(grade!.there!.best.mean).toBeCloseTo(0.95, 6);
+    expect(grade!.there!.short.mean).toBeCloseTo(0.45, 6);
   });
 
   it('is told to come too late when a look before it would have been better', () => {

@@ -6,7 +6,7 @@ import { cueVocabulary } from './cue-vocabulary.ts';
 import type { DecisionTable } from './decision-table.ts';
 import type { CarrierLook } from './gather-decisions.ts';
 import { measureIn, measureWhere } from './measure-decisions.ts';
-import { type Condition, holds, weightedMean } from './rule-list.ts';
+import { type Condition, goOn, holds, weightedMean } from './rule-list.ts';
 
 /** Chances as a table, with what a table leaves out of their looks. */
 export interface GradedChances {
@@ -37,6 +37,7 @@ export interface GradeThere {
   readonly goals: Interval;
   readonly goOn: Interval;
   readonly best: Interval;
+  /** Number of the action that did most there where it was learnt; `goOn` when leaving it to the play did. */
   readonly bestAction: number;
   /** How much more than leaving it to the play, and how much less than the best. */
   readonly earns: Interval;
@@ -165,7 +166,8 @@ function gradeThere(
   { table, looks }: GradedChances,
 ): GradeThere {
   const there = measureWhere(table, comes);
-  const by = (action: number): Float64Array => worthsAlone({ ...rule, action }, fired, table);
+  const by = (action: number): ArrayLike<number> =>
+    action === goOn ? table.goOn_byChance : worthsAlone({ ...rule, action }, fired, table);
   const [own, bestAction] = [by(rule.action), bestActionAt(momentsOf(rule, learn), learn.table)];
   const best = by(bestAction);
   const first = (chance: number): number => table.first_byChance[chance];
@@ -191,16 +193,19 @@ function gradeThere(
   };
 }
 
-/** The action that does most at some moments, one of a chance or -1, on average. */
+/** The action that does most at some moments, one of a chance or -1, on average; `goOn` when none does more than the play. */
 function bestActionAt(fired: Int32Array, table: DecisionTable): number {
   const sums = new Float64Array(table.actions);
+  let byPlay = 0;
   fired.forEach((moment, chance) => {
     if (moment < 0) return;
+    byPlay += table.weight_byChance[chance] * table.goOn_byChance[chance];
     for (let action = 0; action < table.actions; action++) {
       sums[action] += table.weight_byChance[chance] * worthAt(table, moment, action);
     }
   });
-  return sums.reduce((best, sum, action) => (sum > sums[best] ? action : best), 0);
+  const best = sums.reduce((most, sum, action) => (sum > sums[most] ? action : most), 0);
+  return sums[best] > byPlay ? best : goOn;
 }
 
 function wrongWay(rule: TaughtRule, fired: Int32Array, table: DecisionTable): Interval | null {
