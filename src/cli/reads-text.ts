@@ -99,7 +99,7 @@ function waysTable(study: ReadsStudy): string {
   );
 }
 
-/** "+0.03 (0.01 to 0.05)". */
+/** "+0.03 (+0.01 to +0.05)". */
 export function gainText({ mean, low, high }: Interval): string {
   const signed = (value: number): string => `${value < -smallest ? '-' : '+'}${perChance(Math.abs(value))}`;
   return `${signed(mean)} (${signed(low)} to ${signed(high)})`;

@@ -1,11 +1,4 @@
-import {
-  type Interval,
-  type Play,
-  type RunnerStudy,
-  runnerCardOf,
-  timeOfLook,
-  type ValuedDecisions,
-} from '../engine/index.ts';
+import { type Play, type RunnerStudy, runnerCardOf, timeOfLook, type ValuedDecisions } from '../engine/index.ts';
 import {
   hardlyCalledWords,
   perChance,
@@ -17,6 +10,7 @@ import {
   whenToGoWords,
   withInterval,
 } from '../render/index.ts';
+import { gainText } from './reads-text.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import type { StudiedRun } from './studied-run.ts';
 import { formatTable, tableWidth } from './table.ts';
@@ -90,12 +84,3 @@ function schemeTable({ byScheme, cards }: RunnerStudy, reads: number, names: Rep
     ]),
   );
 }
-
-/** "+0.03 (+0.01 to +0.05)". */
-function gainText({ mean, low, high }: Interval): string {
-  const signed = (value: number): string => `${value < -smallest ? '-' : '+'}${perChance(Math.abs(value))}`;
-  return `${signed(mean)} (${signed(low)} to ${signed(high)})`;
-}
-
-/** What is printed as 0.00 has no minus. */
-const smallest = 0.005;

@@ -53,7 +53,7 @@ async function tellOne(io: Io, asked: AskedReads, written: Play, reads: number, 
   const spot = written.spots[carrier]!.id;
   if (study === undefined || study === null)
     throw badUse(`${hardlyEverWords(spot)}. Name another spot after --carrier.`);
-  const whole = wholeOf(asked, spot, effort);
+  const whole = wholeOf(asked, { carrier: spot, effort });
   if (json) {
     io.out(`${jsonText(readsJson(study, written, reads, { seed: conditions.seed, ...whole }))}\n`);
     return;
@@ -70,7 +70,7 @@ async function tellChain(io: Io, asked: AskedReads, written: Play, reads: number
   const spots = carriersOfPlay(written);
   const carriers = spots.map((spot) => chosenSpot(written, spot));
   const studies = await gather(io, asked, written, carriers, effort);
-  const whole = wholeOf(asked, 'all', effort);
+  const whole = wholeOf(asked, { carrier: 'all', effort });
   if (json) {
     const told = studies.flatMap((study) =>
       study === null ? [] : [readsJson(study, written, reads, { seed: conditions.seed, ...whole })],
@@ -87,22 +87,24 @@ function effortOf({ conditions }: AskedReads): ReadsEffort {
   return readsEffort(conditions.trials ?? usualReadsTrials);
 }
 
-/** What the figures depend on. */
-function wholeOf({ opened, play, foes, conditions }: AskedReads, carrier: string, effort: ReadsEffort) {
+/** What the figures depend on; `about` says of whom they are and how much was simulated for them. */
+export function wholeOf(
+  { opened, play, foes, conditions }: Pick<AskedReads, 'opened' | 'play' | 'foes' | 'conditions'>,
+  about: { readonly carrier?: string; readonly runner?: string; readonly effort: object },
+) {
   const { playbook } = opened;
   const penalty = conditions.penalty ?? penaltyOf(playbook);
   const level = conditions.level ?? playbook.team.level;
   const hash = inputHash({
     playbook,
     play,
-    carrier,
+    ...about,
     schemes: foes.schemes,
     ...(foes.opponent && { opponent: foes.opponent.id }),
     ...(foes.weights && { weights: foes.weights }),
     side: conditions.side,
     penalty,
     level,
-    effort: { ...effort },
   });
   return { penalty, level, hash };
 }
@@ -110,7 +112,7 @@ function wholeOf({ opened, play, foes, conditions }: AskedReads, carrier: string
 /** The command that gives the same numbers again, and what they depend on. */
 export function sameAgain(
   io: Io,
-  { file, play, conditions }: AskedReads,
+  { file, play, conditions }: Pick<AskedReads, 'file' | 'play' | 'conditions'>,
   words: readonly string[],
   { penalty, trials, hash }: { readonly penalty: number; readonly trials: number; readonly hash: string },
 ): string {

@@ -1,6 +1,6 @@
-import { inputHash, type Play, type RunOrder, runOrders } from '../../engine/index.ts';
+import { type Play, type RunOrder, runOrders } from '../../engine/index.ts';
 import { toEnginePlay } from '../../playbook/index.ts';
-import { penaltyOf, type RunsEffort, requestsOfRunStudy, runsEffort, studyRuns } from '../../worker/index.ts';
+import { type RunsEffort, requestsOfRunStudy, runsEffort, studyRuns } from '../../worker/index.ts';
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
 import { wholeNumber } from '../conditions.ts';
 import { badUse } from '../failure.ts';
@@ -12,14 +12,14 @@ import { runnerJson } from '../runner-json.ts';
 import { runnerText } from '../runner-text.ts';
 import type { StudiedRun } from '../studied-run.ts';
 import { weighedSetups } from '../weighed-setups.ts';
-import { type AskedReads, chosenSpot, sameAgain, usualReadsTrials } from './reads-carrier.ts';
+import { type AskedReads, chosenSpot, sameAgain, usualReadsTrials, wholeOf } from './reads-carrier.ts';
 
 /** Reads on the card for a run when nobody names a number: one thing to look for (assumption). */
 const usualReads = 1;
 
 /** `sliderule reads FILE --runner SPOT`: when a man without the ball should go, for each run that the play asks of him. */
 export async function runRunnerReads(io: Io, asked: AskedReads, named: string): Promise<void> {
-  const { opened, play, foes, conditions, against, json } = asked;
+  const { opened, play, conditions, against, json } = asked;
   const { playbook } = opened;
   const written = toEnginePlay(playbook, play, conditions.side);
   const orders = ordersOf(written, chosenSpot(written, named));
@@ -28,20 +28,7 @@ export async function runRunnerReads(io: Io, asked: AskedReads, named: string): 
   io.err(levelNote(playbook, conditions.level));
   const effort = runsEffort(conditions.trials ?? usualReadsTrials);
   const runs = await gather(io, asked, written, orders, effort);
-  const level = conditions.level ?? playbook.team.level;
-  const penalty = conditions.penalty ?? penaltyOf(playbook);
-  const hash = inputHash({
-    playbook,
-    play,
-    runner: spot,
-    schemes: foes.schemes,
-    ...(foes.opponent && { opponent: foes.opponent.id }),
-    ...(foes.weights && { weights: foes.weights }),
-    side: conditions.side,
-    penalty,
-    level,
-    effort: { ...effort },
-  });
+  const { hash, penalty, level } = wholeOf(asked, { runner: spot, effort });
   if (json) {
     io.out(runnerJson(runs, written, reads, { seed: conditions.seed, hash, penalty, level }));
     return;
