@@ -1,10 +1,8 @@
-import { compileOrder } from '../chance/program.ts';
 import type { ForcedTrial } from '../looks/force-looks.ts';
 import type { Play } from '../offense/play.ts';
 import { carrierActions } from './carrier-actions.ts';
 import type { DecisionTable } from './decision-table.ts';
-import type { CarrierLook } from './gather-decisions.ts';
-import { orderOfAction } from './order-of-action.ts';
+import { type CarrierLook, forcedBy } from './gather-decisions.ts';
 import { actedBy, type RuleList } from './rule-list.ts';
 import { allChances, type SchemeChances, spansOf } from './scheme-chances.ts';
 
@@ -44,13 +42,7 @@ export function examplesOf(
     const { trial, looks } = chances[middle.chance]!;
     const look: CarrierLook = looks[middle.moment - table.first_byChance[middle.chance]]!;
     const { scheme } = spans.find(({ from, to }) => middle.chance >= from && middle.chance < to)!;
-    const [x, y] = look.at;
-    const order = compileOrder(play, orderOfAction(play, carrier, carrierActions(play, carrier)[action]!, { x, y }));
-    const to = order.kind === 'pass' ? order.to : carrier;
-    const forced = { trial, time: look.time - halfStep, from: carrier, to, order };
+    const forced = { trial, ...forcedBy(play, carrier, carrierActions(play, carrier)[action]!, look) };
     return { scheme, time: look.time, cues: look.cues, forced, of: his.length };
   });
 }
-
-/** Times that are sums of steps are not compared to the last bit. */
-const halfStep = 0.025;

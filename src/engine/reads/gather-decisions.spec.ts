@@ -50,7 +50,7 @@ describe('what a carrier could have done', () => {
     const state = createChanceState(model);
     const recorder = createTraceRecorder(model);
     state.recorder = recorder;
-    runTrial(model, state, trial, forcedBy(model, carrier, actions[0]!, look));
+    runTrial(model, state, trial, forcedBy(model.matchup.play, carrier, actions[0]!, look));
     const { events } = recorder.finish();
     const shot = events.find((event) => event.kind === 'shot');
     expect(shot).toMatchObject({ who: carrier });

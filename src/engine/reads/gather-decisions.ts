@@ -4,6 +4,7 @@ import { type ChanceModel, timeLeft } from '../chance/model.ts';
 import { compileOrder } from '../chance/program.ts';
 import { advanceTrial, beginTrial } from '../chance/run.ts';
 import { ballMode, type ChanceState, type ForcedLook, phase, stride } from '../chance/state.ts';
+import type { Play } from '../offense/play.ts';
 import type { CarrierAction } from './carrier-actions.ts';
 import { cueVocabulary } from './cue-vocabulary.ts';
 import { lookNumbers } from './look-numbers.ts';
@@ -76,7 +77,7 @@ export function gatherDecisions(
       while (spare.step < look.step - 1) advanceTrial(model, spare);
       const outcome_byAction = actions.map((action) => {
         copyState(spare, state);
-        state.forced = forcedBy(model, carrier, action, look);
+        state.forced = forcedBy(model.matchup.play, carrier, action, look);
         return playTo(model, state, look.time + horizon);
       });
       return { ...look, outcome_byAction };
@@ -94,12 +95,12 @@ const half = 0.025;
 
 /** The order that makes a carrier do it at one of his looks, as a read of the play would. */
 export function forcedBy(
-  model: ChanceModel,
+  play: Play,
   carrier: number,
   action: CarrierAction,
   { time, at: [x, y] }: Pick<CarrierLook, 'time' | 'at'>,
 ): ForcedLook {
-  const order = compileOrder(model.matchup.play, orderOfAction(model.matchup.play, carrier, action, { x, y }));
+  const order = compileOrder(play, orderOfAction(play, carrier, action, { x, y }));
   return { time: time - half, from: carrier, to: order.kind === 'pass' ? order.to : carrier, order };
 }
 
@@ -130,7 +131,8 @@ export function playTo(model: ChanceModel, state: ChanceState, until: number): O
   return { goals: state.counts.goalOddsSum - before, left: kept ? timeLeft(model, state) : null };
 }
 
-function goalsToEnd(model: ChanceModel, state: ChanceState): number {
+/** Play on to the chance's end, and count the goals that come of it. */
+export function goalsToEnd(model: ChanceModel, state: ChanceState): number {
   const before = state.counts.goalOddsSum;
   while (state.end === null) advanceTrial(model, state);
   return state.counts.goalOddsSum - before;

@@ -3,7 +3,7 @@ import type { ChanceModel } from '../chance/model.ts';
 import { advanceTrial } from '../chance/run.ts';
 import { runnerCueHolds } from '../chance/runner-cues.ts';
 import { ballMode, type ChanceState, phase, stepSeconds, task } from '../chance/state.ts';
-import { beginWatched, type Outcome, playTo } from './gather-decisions.ts';
+import { beginWatched, goalsToEnd, type Outcome, playTo } from './gather-decisions.ts';
 import { runNumbers } from './run-numbers.ts';
 import type { RunOrder } from './run-orders.ts';
 import { runnerVocabulary } from './runner-vocabulary.ts';
@@ -137,7 +137,7 @@ function tryEveryLook(model: ChanceModel, memory: RunMemory, run: GivenRun, hori
   const until = run.step * stepSeconds + horizon;
   const goingAfter = (seconds: number): Outcome => {
     bringToOrder(model, memory, run, seconds);
-    return outcomeFromHere(model, state, until);
+    return playTo(model, state, until);
   };
   const looks = looksWhileWaiting(model, memory, run).map((look, at) => ({
     ...look,
@@ -192,12 +192,6 @@ function lookRound(model: ChanceModel, state: ChanceState, runner: number): Omit
   return { cues, numbers: runNumbers(model, state, runner) };
 }
 
-function outcomeFromHere(model: ChanceModel, state: ChanceState, until: number): Outcome {
-  const before = state.counts.goalOddsSum;
-  const { left } = playTo(model, state, until);
-  return { goals: state.counts.goalOddsSum - before, left };
-}
-
 /** Play the order as the play has it. */
 function playOn(
   model: ChanceModel,
@@ -212,10 +206,4 @@ function playOn(
   const wentAfter = went ? (state.step - step) * stepSeconds : null;
   const { left } = playTo(model, state, until);
   return { goOn: { goals: state.counts.goalOddsSum - before, left }, wentAfter };
-}
-
-function goalsToEnd(model: ChanceModel, state: ChanceState): number {
-  const before = state.counts.goalOddsSum;
-  while (state.end === null) advanceTrial(model, state);
-  return state.counts.goalOddsSum - before;
 }
