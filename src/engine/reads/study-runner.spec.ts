@@ -43,8 +43,8 @@ function gathered(from: number, to: number, play = tooEarly): readonly SchemeRun
 }
 
 describe('when to run', () => {
-  const held = gathered(40, 80);
-  const study = studyRunner(order, gathered(0, 40), held, limits)!;
+  const [learn, held] = [gathered(0, 40), gathered(40, 80)];
+  const study = studyRunner(order, learn, held, limits)!;
 
   it('is later where going at once spoils the play', () => {
     expect(study.goes).toBe(1);
@@ -79,8 +79,17 @@ describe('when to run', () => {
 
   it('weighs a scheme by how likely it is', () => {
     const only = held.map((one, at) => ({ ...one, weight: at === 1 ? 1 : 0 }));
-    const alone = studyRunner(order, gathered(0, 40), only, limits)!;
+    const alone = studyRunner(order, learn, only, limits)!;
     expect(alone.goOn.mean).toBeCloseTo(study.byScheme[1]!.goOn.mean, 6);
+  });
+
+  it('says of schemes that are met whether he goes, and of no others', () => {
+    const never = held.map((one, at) =>
+      at === 1 ? one : { ...one, weight: 0, chances: one.chances.map((chance) => ({ ...chance, wentAfter: null })) },
+    );
+    expect(studyRunner(order, learn, never, limits)!.goes).toBe(1);
+    const alike = never.map((one) => ({ ...one, weight: 1 }));
+    expect(studyRunner(order, learn, alike, limits)!.goes).toBeLessThan(0.5);
   });
 
   it('is nothing for a run that the play never comes to', () => {

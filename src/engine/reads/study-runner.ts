@@ -86,7 +86,7 @@ export function studyRunner(
     learntFrom: learning.chances.length,
     measuredIn: holding.chances.length,
     goOn: measure.goals(table.goOn_byChance),
-    ...howHeGoes(holding.chances),
+    ...howHeGoes(holding),
     byTime: Array.from({ length: mostRunLooks + 1 }, (_, look) => ({
       after: timeOfLook(look),
       ...measure.decisions(worthsOfGoingAfter(holding.chances, keeping, look)),
@@ -113,10 +113,17 @@ function weighed({ runner }: RunOrder, gathered: readonly SchemeRuns[]): Weighed
   };
 }
 
-function howHeGoes(chances: readonly RunnerChance[]): Pick<RunnerStudy, 'goes' | 'wentAfter'> {
-  const times = chances.flatMap(({ wentAfter }) => (wentAfter === null ? [] : [wentAfter]));
-  const sum = times.reduce((total, each) => total + each, 0);
-  return { goes: times.length / chances.length, wentAfter: times.length === 0 ? 0 : sum / times.length };
+/** The share of the chances in which he goes, and when on average, by their weights. */
+function howHeGoes({ chances, weight_byChance }: WeighedRuns): Pick<RunnerStudy, 'goes' | 'wentAfter'> {
+  let [all, gone, time] = [0, 0, 0];
+  chances.forEach(({ wentAfter }, chance) => {
+    const weight = weight_byChance[chance];
+    all += weight;
+    if (wentAfter === null) return;
+    gone += weight;
+    time += weight * wentAfter;
+  });
+  return { goes: gone / all, wentAfter: gone === 0 ? 0 : time / gone };
 }
 
 /** What each held chance comes to by the judgement that is learnt in the others. */
