@@ -72,7 +72,8 @@ describe('when to go', () => {
     [[-0.03, -0.04], 'Going at once or later surely costs goals: 0.03 a chance there (0.02 to 0.04).'],
     // A time that is bad before one that is not is no time from which on all are.
     [[-0.05, 0, -0.05], 'Going 0.4 s after the call or later surely costs goals: 0.05 a chance there (0.04 to 0.06).'],
-    [[-0.05, 0], 'No fixed time surely costs the play goals.'],
+    [[-0.05, 0], 'Some fixed times surely cost the play goals, though the latest does not.'],
+    [[0, -0.01, 0], 'No fixed time surely costs the play goals.'],
   ])('is said from when on it is too late: %j', (gains, words) => {
     expect(whenToGoWords(studyOf(gains), { gain: interval(0) })).toContain(words);
   });

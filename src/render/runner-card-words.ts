@@ -91,16 +91,25 @@ export function whenToGoWords(study: RunnerStudy, card: { readonly gain: Interva
   const late = tooLate(study.byTime);
   const cost =
     late === undefined
-      ? 'No fixed time surely costs the play goals.'
+      ? neverTooLateWords(study.byTime)
       : `Going ${late.after === 0 ? 'at once' : `${tenth(late.after)} s after the call`} or later surely costs ` +
         `goals: ${perChance(-late.gain.mean)} a chance there (${perChance(-late.gain.high)} to ${perChance(-late.gain.low)}).`;
   return `${cardGainWords(card.gain)} ${cost}`;
 }
 
+function neverTooLateWords(byTime: readonly ValuedTime[]): string {
+  if (!byTime.some(surelyCosts)) return 'No fixed time surely costs the play goals.';
+  return 'Some fixed times surely cost the play goals, though the latest does not.';
+}
+
 /** The first time from which on every time surely costs something. */
 function tooLate(byTime: readonly ValuedTime[]): ValuedTime | undefined {
-  const lastGood = byTime.reduce((last, { gain }, at) => (gain.high < -toldFrom ? last : at), -1);
+  const lastGood = byTime.reduce((last, time, at) => (surelyCosts(time) ? last : at), -1);
   return byTime[lastGood + 1];
+}
+
+function surelyCosts({ gain }: ValuedTime): boolean {
+  return gain.high < -toldFrom;
 }
 
 function cardGainWords({ mean, low, high }: Interval): string {
