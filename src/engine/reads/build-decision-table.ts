@@ -22,6 +22,7 @@ export function buildDecisionTable(
     cues: cueVocabulary(carrier).length,
     first_byChance,
     weight_byChance,
+    luck_byChance: Int32Array.from(chances, ({ trial }) => trial),
     cues_byMoment: Int32Array.from(looks, ({ cues }) => cues),
     worth_byMomentAction: Float32Array.from(
       looks.flatMap((look) => look.outcome_byAction.map((outcome) => worthOf(outcome, keeping))),

@@ -34,6 +34,7 @@ export function buildRunTable(
     cues: runnerVocabulary(runner).length,
     first_byChance,
     weight_byChance,
+    luck_byChance: Int32Array.from(chances, ({ trial }) => trial),
     cues_byMoment: Int32Array.from(looks, ({ cues }) => cues),
     worth_byMomentAction: Float32Array.from(looks, ({ outcome }) => worthOf(outcome, keeping)),
     goOn_byChance: worthsOfGoingAfter(chances, keeping, latest),

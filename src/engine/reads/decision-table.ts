@@ -14,6 +14,8 @@ export interface DecisionTable {
   readonly first_byChance: Int32Array;
   /** What each chance counts for; more than nothing in all. */
   readonly weight_byChance: Float64Array;
+  /** With which luck each was played: chances of one trial against several schemes share theirs. Each has its own when absent. */
+  readonly luck_byChance?: Int32Array;
   /** Cues that hold, bit i for cue i. */
   readonly cues_byMoment: Int32Array;
   /** Goals, action `a` at moment `m`: m * actions + a. */
@@ -42,6 +44,8 @@ export function checkDecisionTable(table: DecisionTable): void {
     if (count < 1) says(`moments of chance ${chance}:`, count, 'at least one');
   }
   if (table.weight_byChance.length !== chances) says('weights', table.weight_byChance.length, `${chances}`);
+  const lucks = table.luck_byChance?.length ?? chances;
+  if (lucks !== chances) says('lucks', lucks, `${chances}`);
   const weight = table.weight_byChance.reduce((sum, each) => sum + each, 0);
   if (!(weight > 0)) says('weights: in all', weight, 'more than nothing');
   if (table.goOn_byChance.length !== chances) says('worths of going on', table.goOn_byChance.length, `${chances}`);

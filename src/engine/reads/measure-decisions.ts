@@ -21,20 +21,19 @@ export function measureIn(table: DecisionTable): Measure {
   return measureWhere(table, () => true);
 }
 
-/** Measures over the chances of a table for which `counts` holds, by their weights. RangeError as soon as it is used when there is none. */
+/**
+ * Measures over the chances of a table for which `counts` holds, by their weights; chances that were played with the same luck are no independent
+ * evidence, and intervals allow for it. RangeError as soon as it is used when there is no chance.
+ */
 export function measureWhere(table: DecisionTable, counts: (chance: number) => boolean): Measure {
   const counted = Array.from(table.goOn_byChance, (_, chance) => chance).filter(counts);
   const weights = Float64Array.from(counted, (chance) => table.weight_byChance[chance]);
-  const goals = (worths: ArrayLike<number>): Interval =>
-    weightedMeanInterval(
-      Float64Array.from(counted, (chance) => worths[chance]),
-      weights,
-    );
+  const lucks = counted.map((chance) => table.luck_byChance?.[chance] ?? chance);
+  const interval = (of: (chance: number) => number): Interval =>
+    weightedMeanInterval(Float64Array.from(counted, of), weights, lucks);
+  const goals = (worths: ArrayLike<number>): Interval => interval((chance) => worths[chance]);
   const difference = (worths: ArrayLike<number>, others: ArrayLike<number>): Interval =>
-    weightedMeanInterval(
-      Float64Array.from(counted, (chance) => worths[chance] - others[chance]),
-      weights,
-    );
+    interval((chance) => worths[chance] - others[chance]);
   return {
     goals,
     difference,
