@@ -29,6 +29,17 @@ it('is none where everything is luck, though longer cards look better', () => {
   expect(readsWorthHolding(table, limits)).toBe(0);
 });
 
+it('is none though the same luck is met three times, as against several schemes', () => {
+  const once = lucky(301, () => [0, 0]);
+  const thrice = tableOfChances(cues, [...once, ...once, ...once]);
+  expect(readsWorthHolding(thrice, limits)).toBeGreaterThan(0);
+  const luck_byChance = Int32Array.from(thrice.goOn_byChance, (_, chance) => chance % once.length);
+  expect(readsWorthHolding({ ...thrice, luck_byChance }, limits)).toBe(
+    readsWorthHolding(tableOfChances(cues, once), limits),
+  );
+  expect(readsWorthHolding({ ...thrice, luck_byChance }, limits)).toBe(0);
+});
+
 it('is as many as there is something to see', () => {
   // Cue 0 asks for the one action, cue 1 for the other, else the play is best.
   const truth = (held: number): readonly number[] =>

@@ -3,7 +3,7 @@ import { measureIn } from './measure-decisions.ts';
 import { worthsUnder } from './rule-list.ts';
 import { type SearchLimits, searchRuleLists } from './search-rule-lists.ts';
 
-/** Each third of the chances is judged by what is found in the two others. */
+/** Each third of the chances is judged by what is found in the two others; chances that share their luck are in the same third. */
 const folds = 3;
 /** Ordered lists that are tried for each number of reads: the search is done once for each third, and which lengths pay does not hang on the last list. */
 const lists = 1_000;
@@ -17,11 +17,13 @@ const errorsInHalf = 1.96;
  */
 export function readsWorthHolding(table: DecisionTable, limits: SearchLimits): number {
   const worths_byReads = Array.from({ length: limits.mostReads + 1 }, () => new Float64Array(chancesOf(table)));
+  const fold_byChance = foldsOf(table);
   for (let fold = 0; fold < folds; fold++) {
-    const found = searchRuleLists(without(table, fold), { ...limits, lists });
+    const found = searchRuleLists(without(table, fold_byChance, fold), { ...limits, lists });
     found.forEach(({ list }, reads) => {
-      const worths = worthsUnder(list, table);
-      for (let chance = fold; chance < worths.length; chance += folds) worths_byReads[reads][chance] = worths[chance];
+      worthsUnder(list, table).forEach((worth, chance) => {
+        if (fold_byChance[chance] === fold) worths_byReads[reads][chance] = worth;
+      });
     });
   }
   const measure = measureIn(table);
@@ -33,10 +35,18 @@ export function readsWorthHolding(table: DecisionTable, limits: SearchLimits): n
   });
 }
 
-/** The table in which every third chance counts nothing. */
-function without(table: DecisionTable, fold: number): DecisionTable {
+/** Third of each chance: one luck after the other, in turn. */
+function foldsOf(table: DecisionTable): Int32Array {
+  const lucks = table.luck_byChance ?? Int32Array.from({ length: chancesOf(table) }, (_, chance) => chance);
+  const inOrder = [...new Set(lucks)].sort((one, other) => one - other);
+  const fold_byLuck = new Map(inOrder.map((luck, at) => [luck, at % folds]));
+  return lucks.map((luck) => fold_byLuck.get(luck)!);
+}
+
+/** The table in which the chances of one third count nothing. */
+function without(table: DecisionTable, fold_byChance: Int32Array, fold: number): DecisionTable {
   return {
     ...table,
-    weight_byChance: table.weight_byChance.map((weight, chance) => (chance % folds === fold ? 0 : weight)),
+    weight_byChance: table.weight_byChance.map((weight, chance) => (fold_byChance[chance] === fold ? 0 : weight)),
   };
 }
