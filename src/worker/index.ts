@@ -10,6 +10,7 @@ export {
 } from './build-matchup.ts';
 export { castOf } from './cast.ts';
 export { expectKind } from './expect-kind.ts';
+export type { WeighedSetup } from './gather-chances.ts';
 export { type Effort, type Measured, type MeasureOptions, measureMatchups } from './measure-matchups.ts';
 export { onePlayText } from './one-play-text.ts';
 export { type PracticeChoice, type PracticeChoices, type PractisingMan, practiceChoices } from './practice-choices.ts';
@@ -31,7 +32,6 @@ export {
   readsEffort,
   requestsOfStudy,
   studyReads,
-  type WeighedSetup,
 } from './study-reads.ts';
 export { type RunsEffort, requestsOfRunStudy, runsEffort, studyRuns } from './study-runs.ts';
 export type { AnswerOptions, StopSignal, TrialPool } from './trial-pool.ts';

@@ -4,11 +4,11 @@ import { demoPlaybook, type Playbook } from '../playbook/index.ts';
 import { answerRequest } from './answer-request.ts';
 import type { Practised } from './build-matchup.ts';
 import { expectKind, RefusedSetup } from './expect-kind.ts';
+import type { WeighedSetup } from './gather-chances.ts';
 import { onePlayText } from './one-play-text.ts';
 import { practiceChoices } from './practice-choices.ts';
 import type { TrialSetup, WorkerRequest } from './protocol.ts';
 import { practiceEffort, requestsOfSkillWorths, type SkillWorth, studySkillWorths } from './skill-worths.ts';
-import type { WeighedSetup } from './study-reads.ts';
 import type { TrialPool } from './trial-pool.ts';
 
 const play = 'lantern';

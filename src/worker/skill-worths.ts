@@ -1,8 +1,8 @@
 import { compareGoals, type Interval, mergeTallies, type Tally } from '../engine/index.ts';
 import { expectKind } from './expect-kind.ts';
+import type { WeighedSetup } from './gather-chances.ts';
 import type { PracticeChoice, PracticeChoices } from './practice-choices.ts';
 import type { TrialRange, WorkerRequest } from './protocol.ts';
-import type { WeighedSetup } from './study-reads.ts';
 import { trialBatches } from './trial-batches.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
 

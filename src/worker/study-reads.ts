@@ -1,4 +1,5 @@
 import {
+  type CarrierChance,
   type CarrierStudy,
   cardOfList,
   defaultSearchLimits,
@@ -8,20 +9,20 @@ import {
   type Outcome,
   type Play,
   readsOfCard,
-  type SchemeChances,
   type SearchLimits,
   type ValuedDecisions,
   valueGuided,
 } from '../engine/index.ts';
 import { expectKind } from './expect-kind.ts';
-import type { TrialSetup, WorkerAnswer, WorkerRequest } from './protocol.ts';
+import {
+  type AskThreads,
+  type GatherQuestion,
+  gatherChances,
+  gatherRanges,
+  type WeighedSetup,
+} from './gather-chances.ts';
+import type { WorkerRequest } from './protocol.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
-
-/** A setup, and how likely it is to be met. */
-export interface WeighedSetup {
-  readonly setup: TrialSetup;
-  readonly weight: number;
-}
 
 /** How much is simulated for the reads of one carrier. The same effort gives the same answer, for any number of threads. */
 export interface ReadsEffort {
@@ -42,9 +43,6 @@ export function readsEffort(trials: number): ReadsEffort {
   return { trials, horizon, limits };
 }
 
-/** Man-ups in one request: a second of work at most. */
-const batch = 20;
-
 /** What one carrier's reads are worth, and what he makes in the full simulation by other guidance, in the same chances. */
 export interface ReadsStudy extends CarrierStudy {
   /** By the reads that the play teaches him; `null` when it teaches him none. */
@@ -59,7 +57,8 @@ export interface ReadsStudy extends CarrierStudy {
 
 /**
  * Gathers what one carrier (offense index) of a play, as it is seen from the setups' side, could do against every setup and studies it; `null` when the play hardly ever brings him the
- * ball. Rejects with a `RefusedSetup` when a setup names something that its playbook does not have.
+ * ball. Rejects with a RangeError for a man whom the play does not have, with a `RefusedSetup` when a setup names something that its playbook does
+ * not have.
  */
 export async function studyReads(
   pool: TrialPool,
@@ -68,26 +67,20 @@ export async function studyReads(
   effort: ReadsEffort,
   options: AnswerOptions & { readonly onPlan?: (requests: number) => void } = {},
 ): Promise<ReadsStudy | null> {
+  if (play.spots[carrier] === undefined) {
+    throw new RangeError(`unknown man: ${carrier} (expected 0 to ${play.spots.length - 1})`);
+  }
   const { trials, horizon, limits } = effort;
-  const ask = (requests: readonly WorkerRequest[]): Promise<readonly WorkerAnswer[]> => {
+  const ask: AskThreads = (requests) => {
     options.onPlan?.(requests.length);
     return pool.answer(requests, options);
   };
-  const gather = async (first: number): Promise<readonly SchemeChances[]> => {
-    const requests = setups.flatMap(({ setup }) =>
-      starts(trials).map((start): WorkerRequest => {
-        const range = { from: first + start, to: first + Math.min(trials, start + batch) };
-        return { kind: 'decisions', setup, carrier, range, horizon };
-      }),
-    );
-    const parts = (await ask(requests)).map((answer) => expectKind(answer, 'decisions').chances);
-    const each = starts(trials).length;
-    return setups.map(({ setup, weight }, at) => {
-      const chances = parts.slice(at * each, (at + 1) * each).flat();
-      return { scheme: setup.scheme, weight, trials, chances };
-    });
+  const question: GatherQuestion<CarrierChance> = {
+    request: (setup, range) => ({ kind: 'decisions', setup, carrier, range, horizon }),
+    chances: (answer) => expectKind(answer, 'decisions').chances,
   };
-  const [learn, held] = [await gather(0), await gather(trials)];
+  const learn = await gatherChances(ask, setups, { first: 0, trials }, question);
+  const held = await gatherChances(ask, setups, { first: trials, trials }, question);
   const [first] = setups;
   if (first === undefined) return null;
   const [answer] = await ask([{ kind: 'study', setup: first.setup, carrier, learn, held, limits }]);
@@ -117,9 +110,5 @@ export async function studyReads(
 
 /** Requests that `studyReads` puts in all, against so many schemes, to a play that teaches the carrier something or nothing. */
 export function requestsOfStudy(schemes: number, trials: number, isTaught: boolean): number {
-  return schemes * (2 * starts(trials).length + (isTaught ? 3 : 2)) + 1;
-}
-
-function starts(trials: number): readonly number[] {
-  return Array.from({ length: Math.ceil(trials / batch) }, (_, at) => at * batch);
+  return schemes * (2 * gatherRanges(0, trials).length + (isTaught ? 3 : 2)) + 1;
 }

@@ -10,9 +10,9 @@ import {
 import { demoPlaybook, toEnginePlay } from '../playbook/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { buildMatchup } from './build-matchup.ts';
+import type { WeighedSetup } from './gather-chances.ts';
 import { onePlayText } from './one-play-text.ts';
 import type { WorkerRequest } from './protocol.ts';
-import type { WeighedSetup } from './study-reads.ts';
 import { requestsOfRunStudy, runsEffort, studyRuns } from './study-runs.ts';
 import type { TrialPool } from './trial-pool.ts';
 

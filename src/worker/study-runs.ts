@@ -1,15 +1,20 @@
 import {
   defaultSearchLimits,
   type Play,
+  type RunnerChance,
   type RunnerStudy,
   type RunOrder,
   runOfOrder,
-  type SchemeRuns,
   type SearchLimits,
 } from '../engine/index.ts';
 import { expectKind } from './expect-kind.ts';
-import type { TrialRange, WorkerAnswer, WorkerRequest } from './protocol.ts';
-import type { WeighedSetup } from './study-reads.ts';
+import {
+  type AskThreads,
+  type GatherQuestion,
+  gatherChances,
+  gatherRanges,
+  type WeighedSetup,
+} from './gather-chances.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
 
 /** How much is simulated for the timing of one run. The same effort gives the same answer, for any number of threads. */
@@ -45,22 +50,16 @@ export async function studyRuns(
 ): Promise<RunnerStudy | null> {
   if (runOfOrder(play, run) === undefined) throw new RangeError(`unknown run: man ${run.runner} in beat ${run.beat}`);
   const { trials, horizon, limits } = effort;
-  const ask = (requests: readonly WorkerRequest[]): Promise<readonly WorkerAnswer[]> => {
+  const ask: AskThreads = (requests) => {
     options.onPlan?.(requests.length);
     return pool.answer(requests, options);
   };
-  const gather = async (first: number): Promise<readonly SchemeRuns[]> => {
-    const ranges = batchesOf(first, trials);
-    const requests = setups.flatMap(({ setup }) =>
-      ranges.map((range): WorkerRequest => ({ kind: 'runs', setup, order: run, range, horizon })),
-    );
-    const parts = (await ask(requests)).map((answer) => expectKind(answer, 'runs').chances);
-    return setups.map(({ setup, weight }, at) => {
-      const chances = parts.slice(at * ranges.length, (at + 1) * ranges.length).flat();
-      return { scheme: setup.scheme, weight, trials, chances };
-    });
+  const question: GatherQuestion<RunnerChance> = {
+    request: (setup, range) => ({ kind: 'runs', setup, order: run, range, horizon }),
+    chances: (answer) => expectKind(answer, 'runs').chances,
   };
-  const [learn, held] = [await gather(0), await gather(trials)];
+  const learn = await gatherChances(ask, setups, { first: 0, trials }, question);
+  const held = await gatherChances(ask, setups, { first: trials, trials }, question);
   const [first] = setups;
   if (first === undefined) return null;
   const [answer] = await ask([{ kind: 'runStudy', setup: first.setup, order: run, learn, held, limits }]);
@@ -69,15 +68,5 @@ export async function studyRuns(
 
 /** Requests that `studyRuns` puts in all, against so many schemes. */
 export function requestsOfRunStudy(schemes: number, trials: number): number {
-  return 2 * schemes * batchesOf(0, trials).length + 1;
-}
-
-/** Man-ups in one request: a second of work at most. */
-const batch = 20;
-
-function batchesOf(first: number, trials: number): readonly TrialRange[] {
-  return Array.from({ length: Math.ceil(trials / batch) }, (_, at) => ({
-    from: first + at * batch,
-    to: first + Math.min(trials, (at + 1) * batch),
-  }));
+  return 2 * schemes * gatherRanges(0, trials).length + 1;
 }
