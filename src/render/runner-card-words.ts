@@ -4,7 +4,7 @@ import { actionWords } from './play-words.ts';
 
 /** A card for a run as it is said to a player, a whole sentence each. */
 export interface RunnerCardWords {
-  /** "WR sneaks in when his man cannot see him and P can throw, or when nobody stands where he goes."; without a read "WR sneaks in 0.4 s after the call." */
+  /** "WR sneaks in when his man moves to the ball and P can throw, or when nobody stands where he goes."; without a read "WR sneaks in 0.4 s after the call." */
   readonly goes: string;
   /** "Otherwise he goes 1.2 s after the call."; `null` without a read. */
   readonly otherwise: string | null;
