@@ -82,7 +82,19 @@ describe('help', () => {
   it('lists every command', async () => {
     const { code, out } = await sliderule(['--help']);
     expect(code).toBe(0);
-    for (const name of ['check', 'draw', 'test', 'compare', 'reads', 'trace', 'schemes', 'sets', 'demo', 'open']) {
+    for (const name of [
+      'check',
+      'draw',
+      'sheet',
+      'test',
+      'compare',
+      'reads',
+      'trace',
+      'schemes',
+      'sets',
+      'demo',
+      'open',
+    ]) {
       expect(out).toMatch(new RegExp(`^ {2}${name}\\b`, 'm'));
     }
   });
@@ -282,6 +294,44 @@ describe('reads', () => {
     // A man to whom it hardly ever comes is told so on a line of his own.
     expect(out).toMatch(/\nTR\n(.*\n)*TL\n(.*\n)*WL[\n:](.*\n)*X[\n:]/);
     expect(widest(out.split('\n\nSame numbers again')[0] ?? '')).toBeLessThanOrEqual(tableWidth);
+  });
+});
+
+describe('sheet', () => {
+  const page = ['--play', 'lantern', '--no-worths'];
+
+  it.each([
+    ['pdf', '%PDF-'],
+    ['svg', '<svg '],
+    ['png', '\u0089PNG'],
+  ])('puts a play on one page (%s)', async (ending, begins) => {
+    const out = join(mkdtempSync(join(tmpdir(), 'sheet-')), `page.${ending}`);
+    const { code, out: said } = await sliderule(['sheet', demo, ...page, '--out', out]);
+    expect(code).toBe(0);
+    expect(said).toContain('one page of Letter.');
+    expect(readFileSync(out, 'latin1').slice(0, begins.length)).toBe(begins);
+  });
+
+  it('says what the play makes against the schemes, and names nobody by itself', async () => {
+    const out = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'page.svg');
+    const asked = ['--play', 'lantern', '--against', 'box-zone,jump', '--trials', '100', '--paper', 'a4', '--out', out];
+    await sliderule(['sheet', demo, ...asked]);
+    const drawn = readFileSync(out, 'utf8');
+    expect(drawn).toContain('Jump: 0.');
+    expect(drawn).toContain('100 against each scheme');
+    expect(drawn).not.toContain('Lindqvist');
+    await sliderule(['sheet', demo, ...page, '--names', '--out', out.replace('page', 'named')]);
+    expect(readFileSync(out.replace('page', 'named'), 'utf8')).toContain('Lindqvist');
+  });
+
+  it.each([
+    [['--play', 'lantern', '--out', 'page.docx'], 'invalid --out: page.docx'],
+    [['--play', 'lantern', '--paper', 'a3'], 'invalid --paper: a3'],
+    [[], 'a sheet is that of one play'],
+  ])('is refused with a reason: %o', async (words, reason) => {
+    const { code, err } = await sliderule(['sheet', demo, ...words]);
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, ' ')).toContain(reason);
   });
 });
 

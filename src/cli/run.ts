@@ -8,6 +8,7 @@ import { addOpen } from './commands/open.ts';
 import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
+import { addSheet } from './commands/sheet.ts';
 import { addTest } from './commands/test.ts';
 import { addTrace } from './commands/trace.ts';
 import { type ExitCode, exitCodes, Failure } from './failure.ts';
@@ -24,6 +25,7 @@ const commands: readonly AddCommand[] = [
   addTest,
   addCompare,
   addReads,
+  addSheet,
   addTrace,
   addSchemes,
   addSets,

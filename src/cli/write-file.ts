@@ -8,7 +8,7 @@ import { badUse } from './failure.ts';
  * Writes a new file whole or not at all: under another name first, then put into place. Makes the folders that are missing.
  * Fails with a plain sentence when it cannot, and when the file is already there, which then stays as it is.
  */
-export async function writeNew(path: string, content: string): Promise<void> {
+export async function writeNew(path: string, content: string | Uint8Array): Promise<void> {
   if (existsSync(path)) throw alreadyThere(path);
   const draft = join(dirname(path), `.${randomUUID()}.tmp`);
   try {

@@ -5,6 +5,18 @@ export * from './field-scene.ts';
 export * from './left-words.ts';
 export * from './look-words.ts';
 export * from './number-text.ts';
+export {
+  type Page,
+  type PageBox,
+  type PageMark,
+  type PagePicture,
+  type PageRule,
+  type PageText,
+  type PaperName,
+  papers,
+} from './pages/page.ts';
+export { pageFont, pageInks, pageTint, pageToSvg, pictureToSvg } from './pages/page-svg.ts';
+export { playSheet, type SheetContent } from './pages/play-sheet.ts';
 export * from './palettes.ts';
 export * from './play-frames.ts';
 export * from './play-run-words.ts';

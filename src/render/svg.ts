@@ -29,6 +29,22 @@ export function marksToSvg(items: readonly Primitive[], view: View, palette: Pal
     .join('\n');
 }
 
+/**
+ * The same for print, near black on white. The ring behind letters is drawn as letters of its own under them: what makes a PDF of an SVG knows no
+ * order of painting.
+ */
+export function printedMarksToSvg(items: readonly Primitive[], view: View): string {
+  const styles = svgStyles.sun;
+  return groupByStyle(items)
+    .flatMap(({ style, items: shapes }) => {
+      const { haloColour, ...bare } = styles[style];
+      if (haloColour === undefined) return [groupToSvg(style, shapes, view, styles)];
+      const ring: SvgStyle = { ...bare, fill: haloColour, stroke: haloColour, widthPx: haloPx };
+      return [ring, bare].map((one) => groupToSvg(style, shapes, view, { ...styles, [style]: one }));
+    })
+    .join('\n');
+}
+
 /** Text made safe for XML content and attributes; characters that XML cannot hold are dropped. */
 export function escapeXml(content: string): string {
   return [...content]

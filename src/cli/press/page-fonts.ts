@@ -1,0 +1,9 @@
+import { createRequire } from 'node:module';
+
+const { resolve } = createRequire(import.meta.url);
+
+/** Files of the letters of our pages: Inter, SIL Open Font License 1.1. */
+export const pageFontFiles = {
+  regular: resolve('@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf'),
+  bold: resolve('@expo-google-fonts/inter/700Bold/Inter_700Bold.ttf'),
+} as const;

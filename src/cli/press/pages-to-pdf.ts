@@ -1,0 +1,114 @@
+import PDFDocument from 'pdfkit';
+import SVGtoPDF from 'svg-to-pdfkit';
+import {
+  type Page,
+  type PageBox,
+  type PageMark,
+  type PagePicture,
+  type PageRule,
+  type PageText,
+  pageInks,
+  pageTint,
+  pictureToSvg,
+} from '../../render/index.ts';
+import { pageFontFiles } from './page-fonts.ts';
+
+/** What a PDF says of itself. */
+export interface PdfNotes {
+  readonly title: string;
+  /** The day it is made, ISO 8601. */
+  readonly made: string;
+}
+
+/**
+ * Pages as one PDF: lines and letters, no pixels, with the letters' shapes inside the file and a bookmark for each page. RangeError when there is
+ * no page.
+ */
+export async function pagesToPdf(pages: readonly Page[], { title, made }: PdfNotes): Promise<Uint8Array> {
+  if (pages.length === 0) throw new RangeError('invalid pages: none (expected at least one)');
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    margin: 0,
+    info: { Title: title, Creator: 'Sliderule', CreationDate: new Date(made) },
+    lang: 'en',
+    displayTitle: true,
+  });
+  const done = bytesOf(document);
+  for (const [weight, file] of Object.entries(pageFontFiles)) document.registerFont(weight, file);
+  for (const page of pages) {
+    const { width, height } = page;
+    document.addPage({ size: [width, height], margin: 0 });
+    document.outline.addItem(page.title);
+    for (const mark of page.marks) drawMark(document, mark);
+  }
+  document.end();
+  return done;
+}
+
+function drawMark(document: PDFKit.PDFDocument, mark: PageMark): void {
+  switch (mark.kind) {
+    case 'text':
+      drawText(document, mark);
+      break;
+    case 'rule':
+      drawRule(document, mark);
+      break;
+    case 'box':
+      drawBox(document, mark);
+      break;
+    case 'picture':
+      drawPicture(document, mark);
+      break;
+    default:
+      exhaustive(mark);
+  }
+}
+
+// Letters as whole lines, so that words can be searched for and copied.
+function drawText(document: PDFKit.PDFDocument, { at, text, size, weight, tone, anchor }: PageText): void {
+  document.font(weight).fontSize(size).fillColor(pageInks[tone]);
+  const share = { start: 0, middle: 0.5, end: 1 }[anchor];
+  const left = at.x - share * document.widthOfString(text);
+  document.text(text, left, at.y, { lineBreak: false, baseline: 'alphabetic' });
+}
+
+function drawRule(document: PDFKit.PDFDocument, { from, to, width, dash }: PageRule): void {
+  document.save().lineWidth(width).strokeColor(pageInks.ink);
+  if (dash !== undefined) document.dash(dash[0], { space: dash[1] });
+  document.moveTo(from.x, from.y).lineTo(to.x, to.y).stroke().restore();
+}
+
+function drawBox(document: PDFKit.PDFDocument, { left, top, width, height, fill, edge }: PageBox): void {
+  document.save();
+  if (fill !== 'none') {
+    document.rect(left, top, width, height).fill(fill === 'ink' ? pageInks.ink : pageTint);
+  }
+  if (edge > 0) document.rect(left, top, width, height).lineWidth(edge).stroke(pageInks.ink);
+  document.restore();
+}
+
+function drawPicture(document: PDFKit.PDFDocument, picture: PagePicture): void {
+  const { left, top, width, height } = picture;
+  SVGtoPDF(document, pictureToSvg({ ...picture, left: 0, top: 0 }), left, top, {
+    width,
+    height,
+    assumePt: true,
+    fontCallback: (_family: string, isBold: boolean) => (isBold ? 'bold' : 'regular'),
+    warningCallback: (warning: string) => {
+      throw new TypeError(`a page holds what a PDF cannot: ${warning}`);
+    },
+  });
+}
+
+function exhaustive(mark: never): never {
+  throw new TypeError(`unknown mark: ${JSON.stringify(mark)}`);
+}
+
+function bytesOf(document: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const parts: Buffer[] = [];
+    document.on('data', (part: Buffer) => parts.push(part));
+    document.on('end', () => resolve(Buffer.concat(parts)));
+    document.on('error', reject);
+  });
+}
