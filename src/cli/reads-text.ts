@@ -31,7 +31,10 @@ export function readsText(study: ReadsStudy, play: Play, reads: number, names: R
     heading(study, play, names),
     waysTable(study),
     cardText(cardOfList(play, study.carrier, card.list, study.at), play.spots[study.carrier]!.id),
-    wrapParagraph(`${keptSentence(study, card)} ${holdingWords(study)}`, tableWidth),
+    wrapParagraph(
+      `${keptSentence(study, card)} ${holdingWords(study.worthHolding, study.cards.length - 1)}`,
+      tableWidth,
+    ),
     schemeTable(study, reads, names),
     wrapParagraph(
       cardEachWords(study.known.cards[Math.min(reads, study.cards.length - 1)]!.more, perChance),

@@ -68,20 +68,20 @@ export function keptWords(best: Interval, card: Interval): string {
   return `This card keeps ${percent(card.mean / best.mean)} of what the best decisions that are known bring.`;
 }
 
-/** How many reads are worth holding in mind, as a sentence; said of what was found where it was learnt. */
-export function holdingWords({
-  worthHolding,
-  cards,
-}: {
-  readonly worthHolding: number;
-  readonly cards: readonly unknown[];
-}): string {
-  const most = cards.length - 1;
-  if (worthHolding === 0)
-    return 'No read is worth holding in mind: one thing in any case did as well in man-ups that nothing was found in.';
-  const reads = `${counted(worthHolding, 'read')} ${worthHolding === 1 ? 'is' : 'are'} worth holding in mind`;
-  if (worthHolding === most) return `${reads}: shorter cards did worse in man-ups that they were not found in.`;
-  return `${reads}: longer cards did no better in man-ups that they were not found in.`;
+const numberWords = ['No', 'One', 'Two', 'Three', 'Four'] as const;
+
+/**
+ * How many reads are worth holding in mind, and why, as a sentence. `worthHolding` is what pays in man-ups that cards were not found in, `longest` the
+ * most reads that were looked for.
+ */
+export function holdingWords(worthHolding: number, longest: number): string {
+  if (worthHolding === 0) {
+    return 'No read is worth holding: cards with reads did not do clearly better in man-ups they were not found in.';
+  }
+  const reads = `${numberWords[worthHolding] ?? worthHolding} ${worthHolding === 1 ? 'read is' : 'reads are'} worth holding`;
+  return worthHolding < longest
+    ? `${reads}: longer cards did not do clearly better in man-ups they were not found in.`
+    : `${reads}: shorter cards did clearly worse in man-ups they were not found in.`;
 }
 
 /** Why nothing is told of a man, as a clause. */

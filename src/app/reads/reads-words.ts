@@ -1,5 +1,5 @@
 import type { Interval, Level, Read, ValuedCard } from '../../engine/index.ts';
-import { counted } from '../../render/index.ts';
+import { counted, holdingWords } from '../../render/index.ts';
 import { differenceText, signOf } from '../schemes/goal-words.ts';
 import type { Against } from './reads-question.ts';
 import type { ReadsSearch } from './reads-state.ts';
@@ -54,20 +54,9 @@ const ordinalWords = ['', 'first', 'second', 'third', 'fourth'] as const;
  * most reads that were looked for, `most` what the level can hold in mind.
  */
 export function heldReadsWords(worthHolding: number, longest: number, most: number, level: Level): string {
-  const why = heldBecause(worthHolding, longest);
+  const why = holdingWords(worthHolding, longest);
   if (worthHolding <= most) return why;
   return `${why} At ${level} a man can hold ${numberWords[most] ?? most} in mind.`;
-}
-
-function heldBecause(worthHolding: number, longest: number): string {
-  if (worthHolding === 0) {
-    return 'No read is worth holding: cards with reads did not do clearly better in man-ups they were not found in.';
-  }
-  const count = capital(numberWords[worthHolding] ?? String(worthHolding));
-  const held = `${count} ${worthHolding === 1 ? 'read is' : 'reads are'} worth holding`;
-  return worthHolding < longest
-    ? `${held}: longer cards did not do clearly better in man-ups they were not found in.`
-    : `${held}: shorter cards did clearly worse in man-ups they were not found in.`;
 }
 
 /** What each read of a card of so many adds to the best card without it; empty for a card of none. */
@@ -82,8 +71,4 @@ export function readPricesWords(cards: readonly Pick<ValuedCard, 'overShorter'>[
 
 function unsure(gain: Interval): string {
   return signOf(gain) === 'open' ? ', not sure' : '';
-}
-
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }
