@@ -57,4 +57,12 @@ describe('validationPage', () => {
     expect(row).toContain('a \\| b');
     expect(row.replaceAll('\\|', '').split('|')).toHaveLength(9);
   });
+
+  it('shows figures before the rows of their group, and nothing where there are none', () => {
+    const figures = { head: ['man', 'gain'], lines: [['a | b', '.03']] };
+    const withFigures = validationPage([{ ...groups[0]!, figures }], { bad: 'why' }, 'How.');
+    expect(withFigures.indexOf('| a \\| b | .03 |')).toBeGreaterThan(withFigures.indexOf('About it.'));
+    expect(withFigures.indexOf('| a \\| b | .03 |')).toBeLessThan(withFigures.indexOf('| row | source |'));
+    expect(page).not.toContain('| man |');
+  });
 });

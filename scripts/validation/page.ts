@@ -1,4 +1,4 @@
-import type { Group, Row } from './row.ts';
+import type { FigureTable, Group, Row } from './row.ts';
 
 /** docs/validation.md as text. `how` is the paragraph on how to repeat it; no clock, no machine: equal inputs give equal pages. */
 export function validationPage(
@@ -19,7 +19,12 @@ export function validationPage(
           'Red rows, each with its cause:',
           red.map((row) => `- **${row.id}** (${row.what}): ${causeOf(row, causes)}`).join('\n'),
         ]),
-    ...groups.flatMap((group) => [`## ${group.title}`, group.about, table(group.rows, causes)]),
+    ...groups.flatMap(({ title, about, figures, rows: asked }) => [
+      `## ${title}`,
+      about,
+      ...(figures === undefined ? [] : [figureTable(figures)]),
+      table(asked, causes),
+    ]),
     '',
   ].join('\n\n');
 }
@@ -36,7 +41,6 @@ export function causeFaults(groups: readonly Group[], causes: Readonly<Record<st
 }
 
 function summary(groups: readonly Group[]): string {
-  const line = (cells: readonly (string | number)[]) => `| ${cells.join(' | ')} |`;
   return [
     line(['group', 'rows', 'green', 'red']),
     '|---|---|---|---|',
@@ -55,16 +59,26 @@ function anchor(title: string): string {
     .replace(/\s/g, '-');
 }
 
-function table(rows: readonly Row[], causes: Readonly<Record<string, string>>): string {
-  const head = ['row', 'source', 'theirs', 'ours', 'test', 'use', ''];
+function figureTable({ head, lines }: FigureTable): string {
   return [
-    `| ${head.join(' | ')} |`,
+    line(head),
     `|${head.map(() => '---').join('|')}|`,
-    ...rows.map((row) => {
-      const verdict = row.pass ? 'pass' : `**FAIL**: ${causeOf(row, causes)}`;
-      return `| ${[row.what, row.source, row.theirs, row.ours, row.test, row.use, verdict].map(escapePipes).join(' | ')} |`;
-    }),
+    ...lines.map((cells) => line(cells.map(escapePipes))),
   ].join('\n');
+}
+
+function table(rows: readonly Row[], causes: Readonly<Record<string, string>>): string {
+  return figureTable({
+    head: ['row', 'source', 'theirs', 'ours', 'test', 'use', ''],
+    lines: rows.map((row) => {
+      const verdict = row.pass ? 'pass' : `**FAIL**: ${causeOf(row, causes)}`;
+      return [row.what, row.source, row.theirs, row.ours, row.test, row.use, verdict];
+    }),
+  });
+}
+
+function line(cells: readonly (string | number)[]): string {
+  return `| ${cells.join(' | ')} |`;
 }
 
 function causeOf(row: Row, causes: Readonly<Record<string, string>>): string {

@@ -24,7 +24,15 @@ export interface Group {
   readonly title: string;
   /** A paragraph for the page: what is compared, and what a reader must know. */
   readonly about: string;
+  /** Figures that no row asks anything of. */
+  readonly figures?: FigureTable;
   readonly rows: readonly Row[];
+}
+
+/** Figures side by side: one name for each column, as many cells in each line. */
+export interface FigureTable {
+  readonly head: readonly string[];
+  readonly lines: readonly (readonly string[])[];
 }
 
 type Label = Pick<Row, 'id' | 'what' | 'source'> & Partial<Pick<Row, 'use'>>;
@@ -71,6 +79,11 @@ export function rangeRow(label: Label, theirs: string, ours: number | Estimate, 
 /** A fact that holds or does not. */
 export function factRow(label: Label, theirs: string, ours: string, pass: boolean): Row {
   return { use: 'check', ...label, theirs, ours, test: 'as stated', pass };
+}
+
+/** A condition in words of its own that was written down beforehand; `asked` stands where others have a published number. */
+export function askedRow(label: Omit<Label, 'source'>, asked: string, ours: string, test: string, pass: boolean): Row {
+  return { use: 'held out', source: 'asked of ourselves', ...label, theirs: asked, ours, test, pass };
 }
 
 export function publishedWords({ value, low, high }: Published): string {

@@ -156,6 +156,7 @@ export {
   type RunningMoments,
   varianceOf,
 } from './statistics/running-moments.ts';
+export { weightedMeanInterval } from './statistics/weighted-mean-interval.ts';
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
 export { type Comparison, compareTallies } from './trials/compare.ts';
 export { complexityOf } from './trials/complexity.ts';
