@@ -101,7 +101,7 @@ export function fakesWords(play: Play, fakes: readonly FakeGain[], text: GoalsTe
   const costs = fakes.filter(({ gain }) => gain.high <= -toldFrom).length;
   return costs === fakes.length
     ? 'Every fake costs more time here than it buys.'
-    : 'No fake surely buys anything here: the time it takes is worth as much as what it moves.';
+    : 'No fake surely buys anything here.';
 }
 
 /** Whether a card for each scheme is worth it, in one sentence: `more` is what it brings over one for all. Goals a chance. */
@@ -113,8 +113,7 @@ export function cardEachWords(more: Interval, text: GoalsText): string {
 }
 
 function range({ mean, low, high }: Interval, text: GoalsText): string {
-  const least = text(Math.abs(low));
-  return `${text(mean)} (${low <= -toldFrom ? '−' : ''}${least} to ${text(high)})`;
+  return `${text(mean)} (${text(low)} to ${text(high)})`;
 }
 
 function opposite({ mean, low, high }: Interval): Interval {

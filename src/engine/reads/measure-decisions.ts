@@ -30,7 +30,7 @@ export function measureWhere(table: DecisionTable, counts: (chance: number) => b
   const weights = Float64Array.from(counted, (chance) => table.weight_byChance[chance]);
   const lucks = counted.map((chance) => table.luck_byChance?.[chance] ?? chance);
   const interval = (of: (chance: number) => number): Interval =>
-    weightedMeanInterval(Float64Array.from(counted, of), weights, lucks);
+    withinReach(weightedMeanInterval(Float64Array.from(counted, of), weights, lucks));
   const goals = (worths: ArrayLike<number>): Interval => interval((chance) => worths[chance]);
   const difference = (worths: ArrayLike<number>, others: ArrayLike<number>): Interval =>
     interval((chance) => worths[chance] - others[chance]);
@@ -39,4 +39,11 @@ export function measureWhere(table: DecisionTable, counts: (chance: number) => b
     difference,
     decisions: (worths) => ({ goals: goals(worths), gain: difference(worths, table.goOn_byChance) }),
   };
+}
+
+/** A chance brings no goal or one, near enough, so that no mean is further off than that, however few chances tell of it. */
+const furthest = 1;
+
+function withinReach({ mean, low, high }: Interval): Interval {
+  return { mean, low: Math.max(low, mean - furthest), high: Math.min(high, mean + furthest) };
 }

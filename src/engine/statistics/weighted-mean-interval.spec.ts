@@ -4,12 +4,33 @@ import { weightedMeanInterval } from './weighted-mean-interval.ts';
 
 describe('a weighted mean', () => {
   it('has the interval of a plain one when all weigh the same', () => {
-    // Mean 3, standard deviation with n: square root of 2; 1.959964 of its standard error either way.
+    // Mean 3, variance 2.5; Student's t of 4 degrees of freedom at .975 is 2.776 (every table of it).
     const { mean, low, high } = weightedMeanInterval([1, 2, 3, 4, 5], [2, 2, 2, 2, 2]);
-    const half = 1.959964 * Math.sqrt(2 / 5);
+    const half = 2.776445 * Math.sqrt(2.5 / 5);
     expect(mean).toBeCloseTo(3, 12);
     expect(low).toBeCloseTo(3 - half, 5);
     expect(high).toBeCloseTo(3 + half, 5);
+  });
+
+  it('knows nothing of the spread of one number', () => {
+    expect(weightedMeanInterval([2, 9], [1, 0])).toEqual({ mean: 2, low: -Infinity, high: Infinity });
+    expect(weightedMeanInterval([2, 4], [1, 1], [5, 5]).high).toBe(Infinity);
+  });
+
+  it('holds the truth 95 times of 100 though numbers are few', () => {
+    const draws = createDraws(4);
+    const runs = 2000;
+    let held = 0;
+    for (let run = 0; run < runs; run++) {
+      const values = Array.from({ length: 8 }, (_, at) => {
+        block(draws, run, at, 0, 0);
+        return unit(draws.words[0]);
+      });
+      const { low, high } = weightedMeanInterval(values, new Float64Array(8).fill(1));
+      if (low <= 0.5 && high >= 0.5) held += 1;
+    }
+    // Three standard errors of a share of .95, and .01 because the numbers are flat and not normal.
+    expect(Math.abs(held / runs - 0.95)).toBeLessThan(3 * Math.sqrt((0.95 * 0.05) / runs) + 0.01);
   });
 
   it('does not care for what weighs nothing', () => {

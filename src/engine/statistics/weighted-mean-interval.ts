@@ -1,10 +1,12 @@
-import { type Estimate, twoSided } from './wilson-interval.ts';
+import { studentQuantile } from './student-quantile.ts';
+import type { Estimate } from './wilson-interval.ts';
 
 const confidence = 0.95;
 
 /**
- * Normal 95 % interval for a weighted mean, for hundreds of numbers: its variance is that of the sum of the weighted distances from the mean
- * (Cochran 1977, Sampling Techniques, 6.3: the ratio estimate). With equal weights `meanInterval` but for n in place of n - 1.
+ * Student's 95 % interval for a weighted mean: its variance is that of the sum of the weighted distances from the mean (Cochran 1977, Sampling
+ * Techniques, 6.3: the ratio estimate), times n / (n - 1) for n independent numbers that count. With equal weights `studentMeanInterval`; of one
+ * number without end.
  *
  * Numbers of the same group share their luck, and only groups are independent of one another: the distances of a group are added up before they are
  * squared (Liang and Zeger 1986, Biometrika 73:13; from memory). Without `group_byNumber` each is its own. RangeError when there is not one
@@ -30,11 +32,15 @@ export function weightedMeanInterval(
   const mean = sum / all;
   const distances = new Map<number, number>();
   for (let at = 0; at < weights.length; at++) {
+    if (!(weights[at] > 0)) continue;
     const group = group_byNumber?.[at] ?? at;
     distances.set(group, (distances.get(group) ?? 0) + weights[at] * (values[at] - mean));
   }
   let squares = 0;
   for (const distance of distances.values()) squares += distance ** 2;
-  const half = (twoSided(confidence) * Math.sqrt(squares)) / all;
+  const groups = distances.size;
+  if (groups < 2) return { mean, low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
+  const quantile = studentQuantile((1 + confidence) / 2, groups - 1);
+  const half = (quantile * Math.sqrt((squares * groups) / (groups - 1))) / all;
   return { mean, low: mean - half, high: mean + half };
 }
