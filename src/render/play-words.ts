@@ -49,6 +49,8 @@ export function actionWords(action: Order): string {
       return `${action.by} steps in, ready to shoot`;
     case 'shot':
       return `${action.by} shoots`;
+    case 'runIn':
+      return `${action.by} steps in, ready to shoot`;
     case 'reset':
       return `${action.by} calls the reset`;
     default:

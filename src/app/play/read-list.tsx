@@ -63,7 +63,7 @@ const cueTexts: Readonly<Record<Cue['kind'], string>> = {
   farLowCrosses: 'the far low defender runs across',
 };
 const cueChoices = (Object.keys(cueTexts) as Cue['kind'][]).map((kind) => ({ value: kind, text: cueTexts[kind] }));
-const throwKinds = ['pass', 'skip', 'feed', 'shoot', 'fake', 'reset'] as const;
+const throwKinds = ['pass', 'skip', 'feed', 'shoot', 'fake', 'step in', 'reset'] as const;
 
 function AddRead({ editor, beat, spots, holder }: Omit<ReadListProps, 'play'>): ReactNode {
   const [carrier, setCarrier] = useState(holder);
@@ -129,6 +129,8 @@ function thenOf(kind: (typeof throwKinds)[number], by: SpotId, to: SpotId): Read
   switch (kind) {
     case 'shoot':
       return { kind: 'shot', by };
+    case 'step in':
+      return { kind: 'runIn', by };
     case 'reset':
       return { kind: 'reset', by };
     case 'fake':

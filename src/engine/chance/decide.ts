@@ -136,6 +136,9 @@ function obey(model: ChanceModel, state: ChanceState, carrier: number, action: C
     case 'shot':
       windUpShot(model, state);
       return true;
+    case 'runIn':
+      // Once: else he would be sent in for as long as he sees it.
+      return !state.ball.ranIn && runIn(state, carrier);
     case 'reset':
       // Once it has been given up there is nothing more to give up.
       if (unit.phase !== phase.script) return false;

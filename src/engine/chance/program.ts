@@ -72,7 +72,7 @@ export type CompiledAction =
   | { readonly kind: 'shot'; readonly by: number };
 
 /** What a read has its carrier do. */
-export type CompiledOrder = CompiledAction | { readonly kind: 'reset'; readonly by: number };
+export type CompiledOrder = CompiledAction | { readonly kind: 'runIn' | 'reset'; readonly by: number };
 
 export type CompiledCue =
   | { readonly kind: Exclude<Cue, MateCue>['kind'] }
@@ -158,7 +158,14 @@ export function compileOrder(play: Play, order: ReadOrder): CompiledOrder {
 }
 
 function compileReadOrder(order: ReadOrder, spot: (id: SpotId) => number): CompiledOrder {
-  return order.kind === 'reset' ? { kind: 'reset', by: spot(order.by) } : compileAction(order, spot);
+  switch (order.kind) {
+    case 'reset':
+      return { kind: 'reset', by: spot(order.by) };
+    case 'runIn':
+      return { kind: 'runIn', by: spot(order.by) };
+    default:
+      return compileAction(order, spot);
+  }
 }
 
 function compileAction(action: Action, spot: (id: SpotId) => number): CompiledAction {

@@ -39,7 +39,7 @@ const carrierActions = [
 ] as const;
 const order: fc.Arbitrary<Read['then']> = fc.oneof(
   ...carrierActions,
-  fc.record({ kind: fc.constant('reset'), by: spotId }),
+  fc.record({ kind: fc.constantFrom('runIn' as const, 'reset' as const), by: spotId }),
 );
 const action: fc.Arbitrary<Action> = fc.oneof(
   ...carrierActions,

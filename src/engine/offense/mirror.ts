@@ -89,6 +89,7 @@ function mirrorAnyAction(action: Order): Order {
       return { ...action, by, toward: mirrorSpotId(action.toward) };
     case 'hold':
     case 'shot':
+    case 'runIn':
     case 'reset':
       return { ...action, by };
     case 'stepIn':

@@ -111,9 +111,13 @@ export interface Read {
   readonly then: ReadOrder;
 }
 
-/** What a read has its carrier do: something with the ball, or give the play up for now, which then flows to its reset. */
+/**
+ * What a read has its carrier do: something with the ball; step in from where he stands, ready to shoot; or give the play up for now, which then flows to
+ * its reset.
+ */
 export type ReadOrder =
   | Extract<Action, { kind: 'pass' | 'shot' | 'carry' | 'stepIn' | 'fake' | 'hold' }>
+  | { readonly kind: 'runIn'; readonly by: SpotId }
   | { readonly kind: 'reset'; readonly by: SpotId };
 
 /** Anything that a play asks of a man, in a beat or by a read. */

@@ -57,6 +57,7 @@ export function actionOfRead(play: Play, carrier: number, read: number): number 
       case 'reset':
         return then.kind === 'reset';
       case 'stepIn':
+        return then.kind === 'runIn';
       case 'hold':
         return false;
       default:

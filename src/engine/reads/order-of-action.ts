@@ -1,4 +1,3 @@
-import { stepIn, stepShare } from '../chance/goalward-step.ts';
 import type { Point } from '../geometry/point.ts';
 import { passStyleOf } from '../looks/pass-style.ts';
 import type { Play, Read } from '../offense/play.ts';
@@ -14,10 +13,8 @@ export function orderOfAction(play: Play, carrier: number, action: CarrierAction
       const places = play.spots.map((spot, man) => (man === carrier ? at : spot.at));
       return { kind: 'pass', by, to: play.spots[action.to].id, style: passStyleOf(places, carrier, action.to) };
     }
-    case 'stepIn': {
-      const share = stepShare(at.x, at.y, stepIn);
-      return { kind: 'stepIn', by, to: { x: at.x * share, y: at.y * share } };
-    }
+    case 'stepIn':
+      return { kind: 'runIn', by };
     case 'fake':
       return { kind: 'fake', by, toward: play.spots[action.toward].id };
     case 'hold':

@@ -70,6 +70,7 @@ describe('the reads of one carrier', () => {
     ['pass', 'shoot', 'fake'],
     ['reset', 'hold', 'goOn'],
     ['fake', 'reset', 'pass'],
+    ['stepIn', 'pass', 'stepIn'],
   ])('play out in the full simulation as the search reckons, chance by chance: %s, %s, else %s', (one, other, last) => {
     const actions = carrierActions(samplePlay, carrier);
     const number = (kind: string): number => actions.findIndex((action) => action.kind === kind);

@@ -54,7 +54,7 @@ const verb = fc.constantFrom<ActionVerb[]>(
   'pick',
   'seal',
 );
-type BallAction = Exclude<ReadOrder, { kind: 'reset' }>;
+type BallAction = Exclude<ReadOrder, { kind: 'runIn' | 'reset' }>;
 const ballAction = fc.tuple(spot, spot, path, fc.nat(7)).map(([by, to, way, kind]): BallAction => {
   const actions: BallAction[] = [
     { kind: 'pass', by, to, style: 'adjacent' },
@@ -82,6 +82,7 @@ const action: fc.Arbitrary<Action> = fc.oneof(ballAction, runAction);
 const readOrder: fc.Arbitrary<ReadOrder> = fc.oneof(
   { weight: 7, arbitrary: ballAction },
   { weight: 1, arbitrary: spot.map((by): ReadOrder => ({ kind: 'reset', by })) },
+  { weight: 1, arbitrary: spot.map((by): ReadOrder => ({ kind: 'runIn', by })) },
 );
 const cue: fc.Arbitrary<Cue> = fc.oneof(
   fc.constantFrom<Cue[]>({ kind: 'iAmFree' }, { kind: 'creaseUp' }, { kind: 'farLowLooksAway' }),

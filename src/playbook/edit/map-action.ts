@@ -27,6 +27,7 @@ function mapAnyAction(action: Order, { spot, place }: PhraseMap): Order {
       return { ...action, by, toward: spot(action.toward) };
     case 'hold':
     case 'shot':
+    case 'runIn':
     case 'reset':
       return { ...action, by };
     case 'stepIn':

@@ -85,8 +85,10 @@ describe('a phrase that was printed reads back', () => {
       fc.property(action, (value) => {
         fc.pre(!['run', 'pick', 'seal'].includes(value.kind));
         expect(parseCarrierAction(printCarrierAction(value), value.by, names)).toEqual({ value, faults: [] });
-        const reset = { kind: 'reset', by: value.by } as const;
-        expect(parseCarrierAction(printCarrierAction(reset), value.by, names)).toEqual({ value: reset, faults: [] });
+        for (const kind of ['runIn', 'reset'] as const) {
+          const order = { kind, by: value.by };
+          expect(parseCarrierAction(printCarrierAction(order), value.by, names)).toEqual({ value: order, faults: [] });
+        }
       }),
     );
   });
@@ -112,6 +114,8 @@ const words = fc.array(
     'pass',
     'skip',
     'reset',
+    'step',
+    'in',
     'carry',
     'cut',
     'pick',

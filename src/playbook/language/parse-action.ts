@@ -73,7 +73,7 @@ function readVerb(reader: PhraseReader, names: PlayNames, by: string, allowed: r
     return { kind: 'pass', by, to, style: passWords[verb as keyof typeof passWords] };
   }
   if (Object.hasOwn(runWords, verb)) return readRun(reader, names, by, runWords[verb as keyof typeof runWords]);
-  return readOtherVerb(reader, names, by, verb);
+  return readOtherVerb(reader, names, by, verb, allowed === readVerbs);
 }
 
 /** The verb, or the likeliest one after reporting a misspelt one. */
@@ -87,11 +87,13 @@ function readVerbWord(reader: PhraseReader, allowed: readonly string[]): string 
   return near ?? text;
 }
 
-function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string): Order {
+function readOtherVerb(reader: PhraseReader, names: PlayNames, by: string, verb: string, isRead: boolean): Order {
   switch (verb) {
     case 'carry':
       return { kind: 'carry', by, path: readPath(reader, names, 'carry to where?') };
     case 'step':
+      // Only a read may leave the place open: he steps in from where he stands.
+      if (isRead && reader.maybeWord('in')) return { kind: 'runIn', by };
       reader.word('to', 'step to where?');
       return { kind: 'stepIn', by, to: readPlace(reader, names) };
     case 'fake':

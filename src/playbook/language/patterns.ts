@@ -16,7 +16,7 @@ export const idPattern = /^[a-z0-9][a-z0-9-]*$/;
 export const spotIdPattern = new RegExp(`^${spot}$`);
 export const beatIdPattern = new RegExp(`^${beat}$`);
 export const actionPattern = whole(`${spot} (${carrier}|${runner})`);
-export const readActionPattern = whole(`(${carrier}|reset)`);
+export const readActionPattern = whole(`(${carrier}|step in|reset)`);
 export const triggerPattern = whole(
   `(start|catch ${spot}|pass ${spot}( to ${spot})?|arrive ${spot}|call ${anyWord} *\\+ *${decimal})`,
 );

@@ -35,6 +35,8 @@ export function printCarrierAction(action: Order, nameOf: PlaceNamer = noName): 
       return `step to ${printPlace(action.to, nameOf)}`;
     case 'shot':
       return 'shoot';
+    case 'runIn':
+      return 'step in';
     case 'reset':
       return 'reset';
     default:
