@@ -76,6 +76,15 @@ browserTest(
     await expectAccessibleInEveryLook(page);
     await keepScreenshot(page, 'reads-panels');
 
+    const card = page.getByRole('region', { name: 'The card', exact: true });
+    await card.getByRole('radio', { name: '1', exact: true }).check();
+    await card.getByText(/^Writes .* into the play in place of the one that it teaches him now, as one step/).waitFor();
+    await card.getByRole('button', { name: 'Teach these reads' }).click();
+    await card.getByText('The play teaches X this card. Undo takes it back.').waitFor();
+    await read.getByText('The play does not teach this read any more.').waitFor();
+    await page.getByRole('button', { name: /^Undo: teach X \d reads?/ }).click();
+    await card.getByRole('button', { name: 'Teach these reads' }).waitFor();
+
     await read.getByRole('button', { name: 'Teach this instead' }).click();
     await read.getByText('The play teaches the better one in its place now. Undo takes it back.').waitFor();
     expect(await read.getByRole('button', { name: 'Teach this instead' }).count()).toBe(0);

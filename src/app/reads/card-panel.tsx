@@ -1,6 +1,6 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { cardOfList, mostReadsAt, type Read, readsOfCard } from '../../engine/index.ts';
-import { groundOf, type Playbook, type PlayEntry, ruleCodeOf } from '../../playbook/index.ts';
+import { type Playbook, type PlayEntry, ruleCodeOf } from '../../playbook/index.ts';
 import { counted, drawnField, keptWords, readsBasisWords } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Segments } from '../controls/segments.tsx';
@@ -10,9 +10,16 @@ import { useDesk } from '../shell/desk.tsx';
 import styles from './reads-screen.module.css';
 import type { FoundReads } from './reads-state.ts';
 import { useReads } from './reads-state.ts';
-import { cardWorthWords, effortWords, heldReadsWords, readPricesWords, taughtWords } from './reads-words.ts';
+import {
+  cardWorthWords,
+  effortWords,
+  heldReadsWords,
+  readPricesWords,
+  taughtWords,
+  teachingWords,
+} from './reads-words.ts';
 import { ShownCard } from './shown-card.tsx';
-import { teachReads, untaughtReads } from './teach-reads.ts';
+import { isTaught, readsOf, teachReads } from './teach-reads.ts';
 
 export interface CardPanelProps {
   readonly found: FoundReads;
@@ -99,45 +106,37 @@ function Teach({
   const [justTaught, setJustTaught] = useState(false);
   const said = useRef<HTMLParagraphElement>(null);
   const hasPressed = useRef(false);
-  const ground = groundOf(standing);
-  const missing = untaughtReads(entry, ground, reads);
-  const isTaught = missing.length === 0;
+  const card = { carrier, reads };
+  const isThere = isTaught(entry, standing, card);
   // The button that was pressed is gone: whoever goes by keys stays where he was.
   useEffect(() => {
-    if (isTaught && hasPressed.current) said.current?.focus();
+    if (isThere && hasPressed.current) said.current?.focus();
     hasPressed.current = false;
-  }, [isTaught]);
+  }, [isThere]);
   if (reads.length === 0) return null;
-  const others = (entry.reads ?? []).filter((read) => read.carrier === carrier).length;
   const teach = (): void => {
-    const result = teachReads(entry, ground, missing);
+    const result = teachReads(entry, standing, card);
     setRefusal(result.kind === 'refused' ? result.reason : '');
     if (result.kind === 'refused') return;
     setJustTaught(true);
     hasPressed.current = true;
-    store.edit(`teach ${carrier} ${taughtWords(missing)}`, (current) => ({
+    store.edit(`teach ${carrier} ${taughtWords(reads)}`, (current) => ({
       ...current,
       plays: current.plays.map((play) => (play.id === entry.id ? result.play : play)),
     }));
   };
   return (
     <div className={styles.teach}>
-      {!isTaught && (
+      {!isThere && (
         <>
           <Button tone={isSure ? 'main' : 'usual'} onClick={teach}>
             Teach these reads
           </Button>
-          <span className={panel.quiet}>
-            Writes {taughtWords(missing)} into the play as one step that Undo takes back
-            {others > 0 ? `, after ${counted(others, 'read')} that ${carrier} has there already` : ''}.
-          </span>
+          <span className={panel.quiet}>{teachingWords(reads, readsOf(entry, carrier).length)}</span>
         </>
       )}
       <p role="status" tabIndex={-1} ref={said} className={panel.quiet}>
-        {refusal}
-        {refusal === '' &&
-          isTaught &&
-          `The play teaches ${carrier} this card.${justTaught ? ' Undo takes it back.' : ''}`}
+        {isThere ? `The play teaches ${carrier} this card.${justTaught ? ' Undo takes it back.' : ''}` : refusal}
       </p>
     </div>
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demoPlaybook, groundOf, type Playbook } from '../../playbook/index.ts';
+import { demoPlaybook, type Playbook } from '../../playbook/index.ts';
 import { type AgainstChoice, againstOf, opponentsWithMix, readsQuestion } from './reads-question.ts';
 import { teachReads } from './teach-reads.ts';
 
@@ -50,7 +50,7 @@ describe('the question about a man', () => {
 
   it('stays the same when the play is taught, and is another for another man or another play', () => {
     const read = { carrier: 'P', cues: [], then: { kind: 'shot', by: 'P' } } as const;
-    const edit = teachReads(ferry, groundOf(demoPlaybook), [read]);
+    const edit = teachReads(ferry, demoPlaybook, { carrier: 'P', reads: [read] });
     const taught = edit.kind === 'edited' ? edit.play : undefined;
     expect(taught?.reads?.length).toBeGreaterThan(0);
     expect(ask(taught).text).toBe(ask().text);

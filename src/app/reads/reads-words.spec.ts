@@ -8,6 +8,7 @@ import {
   progressWords,
   readPricesWords,
   taughtWords,
+  teachingWords,
 } from './reads-words.ts';
 
 describe('the words of the place', () => {
@@ -49,6 +50,15 @@ describe('the words of the place', () => {
     expect(taughtWords([read])).toBe('1 read');
     expect(taughtWords([read, read, { cues: [] }])).toBe('2 reads and what he does otherwise');
     expect(taughtWords([{ cues: [] }])).toBe('what he does in any case');
+  });
+
+  it('say what a card that is taught takes the place of', () => {
+    const read = { cues: [{ kind: 'iAmFree' }] } as const;
+    expect(teachingWords([read], 0)).toBe('Writes 1 read into the play as one step that Undo takes back.');
+    expect(teachingWords([read, read, read, { cues: [] }], 2)).toBe(
+      'Writes 3 reads and what he does otherwise into the play in place of the 2 that it teaches him now, as one step that Undo takes back.',
+    );
+    expect(teachingWords([read], 1)).toMatch(/ in place of the one that it teaches him now, /);
   });
 
   it.each([

@@ -46,6 +46,13 @@ export function taughtWords(reads: readonly Pick<Read, 'cues'>[]): string {
   return `${counted(withCues, 'read')}${withCues < reads.length ? ' and what he does otherwise' : ''}`;
 }
 
+/** What one press writes into the play, and in place of how many reads that it teaches him now. */
+export function teachingWords(reads: readonly Pick<Read, 'cues'>[], before: number): string {
+  const writes = `Writes ${taughtWords(reads)} into the play`;
+  if (before === 0) return `${writes} as one step that Undo takes back.`;
+  return `${writes} in place of the ${before === 1 ? 'one' : before} that it teaches him now, as one step that Undo takes back.`;
+}
+
 const numberWords = ['no', 'one', 'two', 'three', 'four'] as const;
 const ordinalWords = ['', 'first', 'second', 'third', 'fourth'] as const;
 
