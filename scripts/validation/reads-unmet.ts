@@ -72,11 +72,11 @@ function gainsOf(carrier: DemoCarrier): readonly Gains[] {
 
 /** What each way gains in each chance. */
 function gainsBy(
-  { worthHolding }: LearntDecisions,
-  { table, byJudgement, byLists }: TriedDecisions,
+  { unmet: { worthHolding } }: LearntDecisions,
+  { table, byBest, byLists }: TriedDecisions,
 ): readonly Readonly<Record<Way, number>>[] {
   return Array.from(table.goOn_byChance, (goOn, chance) => ({
-    judgement: byJudgement[chance]! - goOn,
+    judgement: byBest[chance]! - goOn,
     three: byLists[reads]![chance]! - goOn,
     advised: byLists[worthHolding]![chance]! - goOn,
   }));

@@ -34,7 +34,13 @@ export interface ReadsEffort {
 }
 
 /** What is usual: with more ordered lists the answer comes later and is the same; a card says what to look for, and nothing that hardly ever comes. */
-const limits: SearchLimits = { ...defaultSearchLimits, absence: false, leastShare: 0.04, lists: 25_000 };
+const limits: SearchLimits = {
+  ...defaultSearchLimits,
+  absence: false,
+  leastShare: 0.04,
+  leastComings: 20,
+  lists: 25_000,
+};
 /** The rest of a play, and no more. Seconds. */
 const horizon = 8;
 

@@ -29,14 +29,14 @@ function gathered(from: number, to: number): readonly SchemeChances[] {
 describe('what is learnt of decisions', () => {
   const [learn, held] = [gathered(0, 30), gathered(30, 60)];
   const learnt = learnDecisions(samplePlay, carrier, learn, limits);
-  const { table, byJudgement, byLists } = tryDecisions(samplePlay, carrier, learnt, held);
+  const { table, byBest, byLists } = tryDecisions(samplePlay, carrier, learnt, held);
   const measure = measureIn(table);
 
   it('is what the study of the carrier learns, and comes to the same', () => {
     const study = studyCarrier(samplePlay, carrier, { learn, held }, limits)!;
-    expect(learnt.worthHolding).toBe(study.worthHolding);
+    expect(learnt.unmet.worthHolding).toBe(study.worthHolding);
     expect(learnt.lists.map(({ list }) => list)).toEqual(study.cards.map(({ list }) => list));
-    expect(measure.decisions(byJudgement)).toEqual({ goals: study.best.goals, gain: study.best.gain });
+    expect(measure.decisions(byBest)).toEqual({ goals: study.best.goals, gain: study.best.gain });
     study.cards.forEach(({ goals, gain }, reads) => {
       expect(measure.decisions(byLists[reads]!)).toEqual({ goals, gain });
     });
@@ -45,12 +45,13 @@ describe('what is learnt of decisions', () => {
   it('does not hang on the chances that it is tried in', () => {
     const [one] = held;
     const alone = tryDecisions(samplePlay, carrier, learnt, [one!]);
-    expect([...alone.byJudgement]).toEqual([...byJudgement.subarray(0, one!.chances.length)]);
+    expect([...alone.byBest]).toEqual([...byBest.subarray(0, one!.chances.length)]);
     expect([...alone.byLists[2]!]).toEqual([...byLists[2]!.subarray(0, one!.chances.length)]);
   });
 
   it('differs with the chances that it is learnt from', () => {
     const other = learnDecisions(samplePlay, carrier, [learn[0]!], limits);
-    expect([...tryDecisions(samplePlay, carrier, other, held).byJudgement]).not.toEqual([...byJudgement]);
+    const { byLists: others } = tryDecisions(samplePlay, carrier, other, held);
+    expect(others.map((worths) => [...worths])).not.toEqual(byLists.map((worths) => [...worths]));
   });
 });

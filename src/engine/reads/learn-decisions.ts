@@ -4,10 +4,10 @@ import { carrierActions } from './carrier-actions.ts';
 import type { DecisionTable } from './decision-table.ts';
 import { type Keeping, learnKeeping } from './learn-keeping.ts';
 import { numbersOf } from './numbers-of-looks.ts';
-import { readsWorthHolding } from './reads-worth-holding.ts';
 import { worthsUnder } from './rule-list.ts';
 import { allChances, type SchemeChances, tableOf } from './scheme-chances.ts';
 import { type FoundList, type SearchLimits, searchRuleLists } from './search-rule-lists.ts';
+import { tryUnmet, type UnmetTrial } from './try-unmet.ts';
 
 /** What is learnt of one carrier's decisions from some chances, to be tried in others. */
 export interface LearntDecisions {
@@ -16,12 +16,12 @@ export interface LearntDecisions {
   readonly judgement: Judgement;
   /** The best list of so many reads or fewer: none, one, two ... */
   readonly lists: readonly FoundList[];
-  /** See `readsWorthHolding`. */
-  readonly worthHolding: number;
+  /** How many reads are worth holding, and whether a card does more than the judgement: see `tryUnmet`. */
+  readonly unmet: UnmetTrial;
 }
 
-/** As many chances of no worth as this are added for each number that the judgement learns. */
-const ridge = 10;
+/** As many chances of no worth as this are added for each number that a judgement learns. */
+export const ridge = 10;
 
 /** Learns from chances of one carrier (offense index) what `studyCarrier` would learn from them for all schemes. RangeError when there is none. */
 export function learnDecisions(
@@ -32,11 +32,12 @@ export function learnDecisions(
 ): LearntDecisions {
   const keeping = learnKeeping(allChances(learn));
   const table = tableOf(carrier, learn, keeping);
+  const numbers = numbersIn(play, carrier, learn);
   return {
     keeping,
-    judgement: learnJudgement(table, numbersIn(play, carrier, learn), ridge),
+    judgement: learnJudgement(table, numbers, ridge),
     lists: searchRuleLists(table, limits),
-    worthHolding: readsWorthHolding(table, limits),
+    unmet: tryUnmet(table, numbers, limits, ridge),
   };
 }
 
@@ -44,7 +45,8 @@ export function learnDecisions(
 export interface TriedDecisions {
   /** The chances, with what they come to when he leaves them to the play. */
   readonly table: DecisionTable;
-  readonly byJudgement: Float64Array;
+  /** By the best decisions that are known: the judgement, or a card that did more in what it was not learnt from. */
+  readonly byBest: Float64Array;
   /** One for each list. */
   readonly byLists: readonly Float64Array[];
 }
@@ -53,15 +55,13 @@ export interface TriedDecisions {
 export function tryDecisions(
   play: Play,
   carrier: number,
-  { keeping, judgement, lists }: LearntDecisions,
+  { keeping, judgement, lists, unmet }: LearntDecisions,
   held: readonly SchemeChances[],
 ): TriedDecisions {
   const table = tableOf(carrier, held, keeping);
-  return {
-    table,
-    byJudgement: worthsByJudgement(judgement, table, numbersIn(play, carrier, held)),
-    byLists: lists.map(({ list }) => worthsUnder(list, table)),
-  };
+  const byLists = lists.map(({ list }) => worthsUnder(list, table));
+  const byJudgement = worthsByJudgement(judgement, table, numbersIn(play, carrier, held));
+  return { table, byBest: unmet.bestCard === null ? byJudgement : byLists[unmet.bestCard], byLists };
 }
 
 function numbersIn(play: Play, carrier: number, gathered: readonly SchemeChances[]) {

@@ -6,13 +6,21 @@ export interface SearchLimits {
   readonly mostReads: number;
   /** A condition that comes in a smaller share of the chances than this is not worth a child's mind. */
   readonly leastShare: number;
+  /** And one that comes in fewer chances than this is known of by luck alone. */
+  readonly leastComings: number;
   /** Whether "that man is not open" may be part of a condition too: a read that says what to look for is easier to hold. */
   readonly absence: boolean;
   /** Ordered lists that are tried for each number of reads; what conditions they are made of is chosen so that all can be. */
   readonly lists: number;
 }
 
-export const defaultSearchLimits: SearchLimits = { mostReads: 4, leastShare: 0.02, absence: true, lists: 150_000 };
+export const defaultSearchLimits: SearchLimits = {
+  mostReads: 4,
+  leastShare: 0.02,
+  leastComings: 0,
+  absence: true,
+  lists: 150_000,
+};
 
 /** The best list of so many reads or fewer, and its worth in the chances that it was searched in: too high by what the search gained from luck. */
 export interface FoundList {
@@ -72,7 +80,10 @@ interface Fired extends Condition {
 const never = 255;
 
 /** Conditions of one cue or two, each way it can be; of those that come at the same moments always only the simplest. */
-function distinctConditions(table: DecisionTable, { leastShare, absence }: SearchLimits): readonly Fired[] {
+function distinctConditions(
+  table: DecisionTable,
+  { leastShare, leastComings, absence }: SearchLimits,
+): readonly Fired[] {
   const byMoments = new Map<string, Fired>();
   for (const condition of conditionsOf(table.cues)) {
     if (!absence && condition.mustHold !== condition.looksAt) continue;
@@ -80,8 +91,10 @@ function distinctConditions(table: DecisionTable, { leastShare, absence }: Searc
     const came = first_byChance.map((moment) => (moment === never ? 0 : 1));
     const share = weightedMean(came, table);
     const key = first_byChance.join();
-    if (share >= leastShare && share > 0 && !byMoments.has(key))
-      byMoments.set(key, { ...condition, first_byChance, chances: thoseWith(came) });
+    const chances = thoseWith(came);
+    const counted = chances.filter((chance) => table.weight_byChance[chance] > 0).length;
+    if (share < leastShare || share === 0 || counted < leastComings || byMoments.has(key)) continue;
+    byMoments.set(key, { ...condition, first_byChance, chances });
   }
   return [...byMoments.values()];
 }

@@ -1,20 +1,19 @@
 import type { Point } from '../geometry/point.ts';
 import type { Play } from '../offense/play.ts';
 import type { Interval } from '../trials/report.ts';
-import { learnJudgement, worthsByJudgement } from './best-decisions.ts';
 import { examplesOf, type ReadExample } from './card-examples.ts';
 import { carrierActions } from './carrier-actions.ts';
 import { chancesOf } from './decision-table.ts';
 import type { CarrierChance, Outcome } from './gather-decisions.ts';
 import { gradeReads, type ReadGrade } from './grade-reads.ts';
 import { knowTheScheme, type SchemeKnown, type SpannedTable } from './know-the-scheme.ts';
+import { learnDecisions, ridge, tryDecisions } from './learn-decisions.ts';
 import { type Keeping, learnKeeping, worthOf } from './learn-keeping.ts';
 import { measureIn, measureWhere, type ValuedDecisions } from './measure-decisions.ts';
 import { numbersOf } from './numbers-of-looks.ts';
-import { readsWorthHolding } from './reads-worth-holding.ts';
-import { type RuleList, worthsUnder } from './rule-list.ts';
+import type { RuleList } from './rule-list.ts';
 import { allChances, type SchemeChances, shareThatComes, spansOf, tableOf } from './scheme-chances.ts';
-import { type SearchLimits, searchRuleLists } from './search-rule-lists.ts';
+import type { SearchLimits } from './search-rule-lists.ts';
 
 export interface ValuedCard extends ValuedDecisions {
   readonly list: RuleList;
@@ -41,7 +40,7 @@ export interface CarrierStudy {
   readonly best: ValuedDecisions;
   /** The best card of so many reads or fewer: none, one, two ... */
   readonly cards: readonly ValuedCard[];
-  /** How many reads are worth holding in mind, by the chances that were learnt from: see `readsWorthHolding`. */
+  /** How many reads are worth holding in mind, by the chances that were learnt from: see `tryUnmet`. */
   readonly worthHolding: number;
   readonly byScheme: readonly {
     readonly scheme: string;
@@ -62,9 +61,6 @@ export interface Gathered {
   readonly held: readonly SchemeChances[];
 }
 
-/** As many chances of no worth as this are added for each number that the judgement learns. */
-const ridge = 10;
-
 /**
  * What one carrier's reads are worth: the best decisions and the best cards are learnt in one half of the chances and measured in the
  * other. `null` when the play hardly ever brings him the ball: fewer than `leastChances` in a half.
@@ -79,14 +75,10 @@ export function studyCarrier(
   const keeping = learnKeeping(allChances(learn));
   const [learning, holding] = [spanned(play, carrier, learn, keeping), spanned(play, carrier, held, keeping)];
   const { table } = holding;
-  const judgement = learnJudgement(learning.table, learning.numbers, ridge);
-  const best = worthsByJudgement(judgement, table, holding.numbers);
+  const learnt = learnDecisions(play, carrier, learn, limits);
+  const { byBest: best, byLists } = tryDecisions(play, carrier, learnt, held);
   const measure = measureIn(table);
-  const cards = searchRuleLists(learning.table, limits).map(({ list, worth }) => ({
-    list,
-    learnt: worth,
-    worths: worthsUnder(list, table),
-  }));
+  const cards = learnt.lists.map(({ list, worth }, reads) => ({ list, learnt: worth, worths: byLists[reads]! }));
   return {
     carrier,
     comes: shareThatComes(held),
@@ -102,7 +94,7 @@ export function studyCarrier(
       examples: examplesOf(play, carrier, list, held, table),
       ...measure.decisions(worths),
     })),
-    worthHolding: readsWorthHolding(learning.table, limits),
+    worthHolding: learnt.unmet.worthHolding,
     byScheme: holding.spans.map(({ scheme, from, to }) => {
       const within = measureWhere(table, (chance) => chance >= from && chance < to);
       return {

@@ -14,7 +14,7 @@ function searched({ weight_byScheme, goals_byCallScheme }: Choice, odds: readonl
       goOn: 0,
     })),
   );
-  const limits = { mostReads: odds.length, leastShare: 0, absence: false, lists: 10_000 };
+  const limits = { mostReads: odds.length, leastShare: 0, leastComings: 0, absence: false, lists: 10_000 };
   return searchRuleLists(tableOfChances(odds.length, chances), limits).at(-1)!.worth;
 }
 

@@ -1,3 +1,4 @@
+import { type LookNumbers, learnJudgement, worthsByJudgement } from './best-decisions.ts';
 import { chancesOf, type DecisionTable } from './decision-table.ts';
 import { measureIn } from './measure-decisions.ts';
 import { worthsUnder } from './rule-list.ts';
@@ -10,29 +11,43 @@ const lists = 1_000;
 /** Half of a 95 % interval is so many standard errors. */
 const errorsInHalf = 1.96;
 
-/**
- * How many reads are worth holding in mind: the fewest whose cards are at most one standard error below the best length's, in chances of the
- * table that they were not found in (cross-validation and the one-standard-error rule: Breiman et al. 1984, Classification and Regression
- * Trees, 3.4.3; from memory). A longer card always looks better where it was found.
- */
-export function readsWorthHolding(table: DecisionTable, limits: SearchLimits): number {
+/** What cards and judgements are good for in chances of a table that they were not learnt from. */
+export interface UnmetTrial {
+  /**
+   * How many reads are worth holding in mind: the fewest whose cards are at most one standard error below the best length's (cross-validation and
+   * the one-standard-error rule: Breiman et al. 1984, Classification and Regression Trees, 3.4.3; from memory). A longer card always looks better
+   * where it was found.
+   */
+  readonly worthHolding: number;
+  /** How many reads the card has that does more than the judgement; `null` when the judgement does as much as the best of them. */
+  readonly bestCard: number | null;
+}
+
+/** Learns cards and a judgement from two thirds of a table at a time and tries them in the third that is left. */
+export function tryUnmet(table: DecisionTable, numbers: LookNumbers, limits: SearchLimits, ridge: number): UnmetTrial {
   const worths_byReads = Array.from({ length: limits.mostReads + 1 }, () => new Float64Array(chancesOf(table)));
+  const byJudgement = new Float64Array(chancesOf(table));
   const fold_byChance = foldsOf(table);
   for (let fold = 0; fold < folds; fold++) {
-    const found = searchRuleLists(without(table, fold_byChance, fold), { ...limits, lists });
-    found.forEach(({ list }, reads) => {
-      worthsUnder(list, table).forEach((worth, chance) => {
-        if (fold_byChance[chance] === fold) worths_byReads[reads][chance] = worth;
+    const rest = without(table, fold_byChance, fold);
+    const fill = (into: Float64Array, worths: Float64Array): void => {
+      worths.forEach((worth, chance) => {
+        if (fold_byChance[chance] === fold) into[chance] = worth;
       });
+    };
+    searchRuleLists(rest, { ...limits, lists }).forEach(({ list }, reads) => {
+      fill(worths_byReads[reads], worthsUnder(list, table));
     });
+    fill(byJudgement, worthsByJudgement(learnJudgement(rest, numbers, ridge), table, numbers));
   }
   const measure = measureIn(table);
   const means = worths_byReads.map((worths) => measure.goals(worths).mean);
   const best = means.indexOf(Math.max(...means));
-  return worths_byReads.findIndex((worths) => {
+  const worthHolding = worths_byReads.findIndex((worths) => {
     const short = measure.difference(worths_byReads[best], worths);
     return short.mean <= (short.high - short.mean) / errorsInHalf;
   });
+  return { worthHolding, bestCard: means[best] > measure.goals(byJudgement).mean ? best : null };
 }
 
 /** Third of each chance: one luck after the other, in turn. */
