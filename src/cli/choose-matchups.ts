@@ -72,9 +72,10 @@ export function weighedFoes(playbook: Playbook, list: string): Foes {
   if (weighed.length === 0) return chosenFoes(playbook, list);
   const foes = chosenFoes(playbook, parts.map(([id]) => id).join(','));
   const wrong = parts.find(({ length, 1: weight }) => length !== 2 || !(Number(weight) > 0 && Number(weight) <= 1e6));
-  if (wrong !== undefined || foes.opponent !== undefined) {
+  const isDouble = new Set(parts.map(([id]) => id)).size < parts.length;
+  if (wrong !== undefined || isDouble || foes.opponent !== undefined) {
     throw badUse(
-      `invalid --against: ${shown(list)} (expected schemes, each with how often it is met, such as ${foes.schemes[0] ?? 'box-zone'}:3).`,
+      `invalid --against: ${shown(list)} (expected schemes, each once and with how often it is met, such as ${foes.schemes[0] ?? 'box-zone'}:3).`,
     );
   }
   return { ...foes, weights: Object.fromEntries(parts.map(([id, weight]) => [id, Number(weight)])) };

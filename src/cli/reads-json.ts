@@ -18,7 +18,7 @@ export function readsJson(
   { seed, hash, penalty, level }: ReadsConditions,
 ) {
   const { carrier, comes, learntFrom, measuredIn, at, goOn, best, cards, byScheme, taught, byEye, cardPlayed } = study;
-  const { known, grades, fakes, worthHolding } = study;
+  const { known, grades, fakes, worthHolding, whole } = study;
   const spot = (man: number): string => play.spots[man]!.id;
   const shown = Math.min(reads, cards.length - 1);
   return {
@@ -45,6 +45,7 @@ export function readsJson(
     })),
     card: shown,
     readsWorthHolding: worthHolding,
+    wholeManUps: { now: whole.now, gain: whole.gain_byCard },
     schemes: byScheme.map(({ scheme, goOn: alone, best: most, gain_byCard }) => ({
       scheme,
       playAlone: alone,

@@ -17,6 +17,7 @@ import {
   readCardWords,
   readsBasisWords,
   wayNames,
+  wholeWords,
   withInterval,
 } from '../render/index.ts';
 import type { ReadsStudy } from '../worker/index.ts';
@@ -33,6 +34,10 @@ export function readsText(study: ReadsStudy, play: Play, reads: number, names: R
     cardText(cardOfList(play, study.carrier, card.list, study.at), play.spots[study.carrier]!.id),
     wrapParagraph(
       `${keptSentence(study, card)} ${holdingWords(study.worthHolding, study.cards.length - 1)}`,
+      tableWidth,
+    ),
+    wrapParagraph(
+      wholeWords(study.whole.now, study.whole.gain_byCard[Math.min(reads, study.cards.length - 1)]!, perChance),
       tableWidth,
     ),
     schemeTable(study, reads, names),

@@ -137,6 +137,7 @@ export {
   type ValuedRunCard,
   type ValuedTime,
 } from './reads/study-runner.ts';
+export { taughtPlay } from './reads/taught-play.ts';
 export {
   type BestCall,
   type Choice,

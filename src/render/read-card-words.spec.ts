@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Interval, Read } from '../engine/index.ts';
-import { cardName, keptWords, readCardWords } from './read-card-words.ts';
+import { cardName, keptWords, readCardWords, wholeWords } from './read-card-words.ts';
 
 const feed: Read = {
   carrier: 'TR',
@@ -21,6 +21,23 @@ describe('the words of a card', () => {
       reads: [],
       otherwise: 'TR shoots.',
     });
+  });
+});
+
+const around = (mean: number, half: number): Interval => ({ mean, low: mean - half, high: mean + half });
+
+describe('a card in whole man-ups', () => {
+  const text = (goals: number): string => goals.toFixed(2);
+  it.each([
+    [0.03, 0.01, 'the play makes 0.03 (0.02 to 0.04) more with this card than as it teaches now, 0.30.'],
+    [
+      -0.03,
+      0.01,
+      'the play makes 0.03 (0.02 to 0.04) less with this card than as it teaches now, 0.30: do not teach it as it stands.',
+    ],
+    [0.01, 0.02, 'this card makes no sure difference to the play as it teaches now: -0.01 to 0.03 beside 0.30.'],
+  ])('is told as it is: %d', (mean, half, said) => {
+    expect(wholeWords(around(0.3, 0.01), around(mean, half), text)).toContain(said);
   });
 });
 

@@ -46,7 +46,7 @@ export function readsBasisWords({
   readonly measuredIn: number;
 }): string {
   return (
-    `The play brings him the ball in ${percent(comes)} of man-ups. ` +
+    `Run as it is written, nobody taking an opening or a read before, the play brings him the ball in ${percent(comes)} of man-ups. ` +
     `Learnt from ${count(learntFrom)} of these, measured in ${count(measuredIn)} others.`
   );
 }
@@ -82,6 +82,22 @@ export function holdingWords(worthHolding: number, longest: number): string {
   return worthHolding < longest
     ? `${reads}: longer cards did not do clearly better in man-ups they were not found in.`
     : `${reads}: shorter cards did clearly worse in man-ups they were not found in.`;
+}
+
+/**
+ * What a card is worth in whole man-ups, as a sentence: that is what Play and the other tests measure. `now` is the play as it teaches now, `gain` what it
+ * makes more with the card in its place. Goals a man-up.
+ */
+export function wholeWords(now: Interval, gain: Interval, text: (goals: number) => string): string {
+  const span = `${text(Math.abs(gain.mean))} (${text(gain.low)} to ${text(gain.high)})`;
+  const basis = 'Over whole man-ups, in which the ball does not always come to him so and everybody also plays by eye,';
+  if (gain.low >= toldFrom)
+    return `${basis} the play makes ${span} more with this card than as it teaches now, ${text(now.mean)}.`;
+  if (gain.high <= -toldFrom) {
+    const lost = `${text(-gain.mean)} (${text(-gain.high)} to ${text(-gain.low)})`;
+    return `${basis} the play makes ${lost} less with this card than as it teaches now, ${text(now.mean)}: do not teach it as it stands.`;
+  }
+  return `${basis} this card makes no sure difference to the play as it teaches now: ${text(gain.low)} to ${text(gain.high)} beside ${text(now.mean)}.`;
 }
 
 /** Why nothing is told of a man, as a clause. */

@@ -13,6 +13,7 @@ import {
   shotHeat,
   studyCarrier,
   studyRunner,
+  taughtPlay,
   traceScript,
   watchPlay,
 } from '../engine/index.ts';
@@ -29,6 +30,12 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
   switch (request.kind) {
     case 'tally':
       return { kind: 'tally', tally: runTrials(model, state, request.range.from, request.range.to) };
+    case 'taught': {
+      const { carrier, reads, range, setup } = request;
+      const play = taughtPlay(model.matchup.play, carrier, reads);
+      const taught = compileChance({ ...model.matchup, play }, setup.seed);
+      return { kind: 'tally', tally: runTrials(taught, createChanceState(taught), range.from, range.to) };
+    }
     case 'watch':
       return { kind: 'watch', watched: watchPlay(model, state, request.range.from, request.range.to) };
     case 'force':

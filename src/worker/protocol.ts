@@ -8,6 +8,7 @@ import type {
   Level,
   Matchup,
   Outcome,
+  Read,
   RunnerChance,
   RunnerStudy,
   RunOrder,
@@ -55,6 +56,14 @@ export interface TrialRange {
 export type WorkerRequest =
   /** How do these trials end? */
   | { readonly kind: 'tally'; readonly setup: TrialSetup; readonly range: TrialRange }
+  /** How would these trials end if the play taught one of the six (offense index) these reads in place of his own? */
+  | {
+      readonly kind: 'taught';
+      readonly setup: TrialSetup;
+      readonly carrier: number;
+      readonly reads: readonly Read[];
+      readonly range: TrialRange;
+    }
   /** What comes open in these trials while the script runs by itself? */
   | { readonly kind: 'watch'; readonly setup: TrialSetup; readonly range: TrialRange }
   /** What is it worth to take these looks? */

@@ -62,7 +62,7 @@ describe('the study of a carrier by workers', () => {
     const byHand = studyCarrier(written, carrier, gathered, effort.limits);
     expect(byHand).not.toBeNull();
     expect(study).toMatchObject({ ...byHand });
-    expect(asked).toBe(requestsOfStudy(setups.length, effort.trials, study!.taught !== null));
+    expect(asked).toBe(requestsOfStudy(setups.length, effort, study!.taught !== null));
   });
 
   it('is refused for a man whom the play does not have', async () => {

@@ -2,14 +2,18 @@ import {
   type CarrierChance,
   type CarrierStudy,
   cardOfList,
+  compareGoals,
   defaultSearchLimits,
+  estimateGoals,
   type FakeGain,
   fakeGains,
   type Guidance,
+  type Interval,
   type Outcome,
   type Play,
   readsOfCard,
   type SearchLimits,
+  type Tally,
   type ValuedDecisions,
   valueGuided,
 } from '../engine/index.ts';
@@ -21,7 +25,7 @@ import {
   gatherRanges,
   type WeighedSetup,
 } from './gather-chances.ts';
-import type { WorkerRequest } from './protocol.ts';
+import type { TrialRange, TrialSetup, WorkerRequest } from './protocol.ts';
 import type { AnswerOptions, TrialPool } from './trial-pool.ts';
 
 /** How much is simulated for the reads of one carrier. The same effort gives the same answer, for any number of threads. */
@@ -59,6 +63,16 @@ export interface ReadsStudy extends CarrierStudy {
   readonly cardPlayed: ValuedDecisions;
   /** What it buys to show the ball to each mate first. */
   readonly fakes: readonly FakeGain[];
+  /** What comes of it in whole man-ups, in which everybody plays by eye and by what the play teaches. */
+  readonly whole: WholeManUps;
+}
+
+/** A card in whole man-ups, played in full: what it is worth to the play and not to the moment. Goals a man-up; none of them was learnt from. */
+export interface WholeManUps {
+  /** The play as it teaches now. */
+  readonly now: Interval;
+  /** How much more it makes with each card in place of what it teaches him now: none, one, two ... reads. */
+  readonly gain_byCard: readonly Interval[];
 }
 
 /**
@@ -111,10 +125,32 @@ export async function studyReads(
     byEye: valueGuided(carrier, gathered, byEye),
     cardPlayed: await valued({ reads: readsOfCard(cardOfList(play, carrier, longest, study.at)) }),
     fakes: fakeGains(play, carrier, gathered, byEye),
+    whole: await playWhole(ask, setups, { play, carrier }, study, { from: trials, to: 2 * trials }),
   };
 }
 
+async function playWhole(
+  ask: AskThreads,
+  setups: readonly WeighedSetup[],
+  { play, carrier }: { readonly play: Play; readonly carrier: number },
+  { cards, at }: CarrierStudy,
+  range: TrialRange,
+): Promise<WholeManUps> {
+  const tallies = async (request: (setup: TrialSetup) => WorkerRequest): Promise<readonly Tally[]> =>
+    (await ask(setups.map(({ setup }) => request(setup)))).map((answer) => expectKind(answer, 'tally').tally);
+  const weights = setups.map(({ weight }) => weight);
+  const now = await tallies((setup) => ({ kind: 'tally', setup, range }));
+  const gain_byCard: Interval[] = [];
+  for (const { list } of cards) {
+    const reads = readsOfCard(cardOfList(play, carrier, list, at));
+    const taught = await tallies((setup) => ({ kind: 'taught', setup, carrier, reads, range }));
+    gain_byCard.push(compareGoals(taught, now, weights).difference);
+  }
+  return { now: estimateGoals(now, weights), gain_byCard };
+}
+
 /** Requests that `studyReads` puts in all, against so many schemes, to a play that teaches the carrier something or nothing. */
-export function requestsOfStudy(schemes: number, trials: number, isTaught: boolean): number {
-  return schemes * (2 * gatherRanges(0, trials).length + (isTaught ? 3 : 2)) + 1;
+export function requestsOfStudy(schemes: number, { trials, limits }: ReadsEffort, isTaught: boolean): number {
+  const whole = 2 + limits.mostReads;
+  return schemes * (2 * gatherRanges(0, trials).length + (isTaught ? 3 : 2) + whole) + 1;
 }

@@ -46,7 +46,9 @@ browserTest(
 /** Beside the only read on the card stands the moment at which its cue shows. On a calm device it is played once and comes back to that moment. */
 async function expectFrame(page: Page): Promise<void> {
   const frame = page.getByRole('listitem').getByRole('figure');
-  await frame.getByText(/^Against .*: \d+\.\d s in, .*; P .*\. (One of \d+|The only) such chances?/).waitFor();
+  await frame
+    .getByText(/^Against .*: \d+\.\d s into the play, .*; P .*\. (One of \d+|The only) such chances?/)
+    .waitFor();
   const field = frame.getByRole('img', { name: 'The half field at the moment of read 1, P with the ball' });
   await field.waitFor();
   await frame.getByText(/^Now: /).waitFor();
@@ -106,6 +108,19 @@ browserTest('reads are found for a mix of schemes that the coach sets himself', 
   await expectAccessible(page);
   await keepScreenshot(page, 'own-mix');
 
+  const first = weights.first();
+  for (const [typed, kept, words] of [
+    ['11', '10', /: 0 to 10; 11 was read as 10\.$/],
+    ['-1', '0', /: 0 to 10; −1 was read as 0\.$/],
+    ['abc', '0', /: 0 to 10; “abc” is no number, so it stays at 0\.$/],
+    ['3', '3', /^$/],
+  ] as const) {
+    await first.fill(typed);
+    await first.press('Enter');
+    await expect.poll(() => mix.getByRole('status').textContent()).toMatch(words);
+    expect(await first.inputValue()).toBe(kept);
+  }
+
   const find = page.getByRole('button', { name: 'Find the reads' });
   for (let at = 0; at < count; at++) {
     await weights.nth(at).fill('0');
@@ -122,3 +137,28 @@ browserTest('reads are found for a mix of schemes that the coach sets himself', 
   await expect.poll(() => weights.nth(1).inputValue()).toBe('1');
   expect(await weights.nth(0).inputValue()).toBe('0');
 });
+
+browserTest(
+  'the play of one place is that of the other, and each place begins at its top',
+  async ({ page, address }) => {
+    await page.setViewportSize({ width: 800, height: 500 });
+    await page.goto(`${address}#/play/lantern`);
+    await page.getByRole('button', { name: 'Lantern' }).waitFor();
+    const scrolled = (): Promise<number> => page.evaluate('window.scrollY') as Promise<number>;
+    const goTo = (place: string): Promise<void> => page.getByRole('link', { name: place, exact: true }).click();
+    await goTo('Reads');
+    const plays = page.getByLabel('Play', { exact: true });
+    await expect.poll(() => plays.locator('option:checked').textContent()).toBe('Lantern');
+    await plays.selectOption({ label: 'Ferry' });
+    await goTo('Play');
+    await page.getByRole('button', { name: 'Ferry' }).waitFor();
+    await goTo('Reads');
+    await expect.poll(() => plays.locator('option:checked').textContent()).toBe('Ferry');
+
+    await page.mouse.wheel(0, 256);
+    await expect.poll(scrolled).toBe(256);
+    await goTo('Team');
+    await page.getByRole('heading', { level: 1 }).first().waitFor();
+    expect(await scrolled()).toBe(0);
+  },
+);

@@ -34,8 +34,8 @@ function traceWith(events: readonly TraceEvent[]): Trace {
 
 describe('the words of a frame', () => {
   it('say where it comes from, what shows and what he does', () => {
-    expect(exampleWords('Jump', { time: 4.23 }, read)).toBe(
-      'Against Jump: 4.2 s in, WR is open and X is pressed; X feeds WR.',
+    expect(exampleWords('Jump', { sinceStart: 4.23 }, read)).toBe(
+      'Against Jump: 4.2 s into the play, WR is open and X is pressed; X feeds WR.',
     );
     expect(chosenOfWords({ of: 34 })).toBe('One of 34 such chances, the middle one by what it brings.');
     expect(chosenOfWords({ of: 1 })).toBe('The only such chance that was measured.');

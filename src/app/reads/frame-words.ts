@@ -17,8 +17,8 @@ export function phaseWords(phase: FramePhase, read: Read): string {
 }
 
 /** Where a frame comes from: "Against Box zone: 4.2 s in, WR is open; X feeds WR." */
-export function exampleWords(scheme: string, { time }: Pick<ReadExample, 'time'>, read: Read): string {
-  return `Against ${scheme}: ${seconds(time)} in, ${cuesWords(read)}; ${actionWords(read.then)}.`;
+export function exampleWords(scheme: string, { sinceStart }: Pick<ReadExample, 'sinceStart'>, read: Read): string {
+  return `Against ${scheme}: ${seconds(sinceStart)} into the play, ${cuesWords(read)}; ${actionWords(read.then)}.`;
 }
 
 /** What comes of it within the frame, by that which ends it or else by the last thing that happens: "Then: GOAL by WR, from X."; empty when nothing does. */

@@ -28,7 +28,7 @@ export function searchReads(
   return searchRounds(
     {
       rounds,
-      planned: ({ trials }) => requestsOfStudy(setups.length, trials, isTaught),
+      planned: (effort) => requestsOfStudy(setups.length, effort, isTaught),
       study: (effort, options) => studyReads(pool, setups, { play, carrier: man }, effort, options),
       found: (study, { trials }, isRough): ReadsNews => ({
         found: { study, play, setups, trials, isRough, question: text },

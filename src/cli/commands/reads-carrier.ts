@@ -52,7 +52,9 @@ async function tellOne(io: Io, asked: AskedReads, written: Play, reads: number, 
   const [study] = await gather(io, asked, written, [carrier], effort);
   const spot = written.spots[carrier]!.id;
   if (study === undefined || study === null)
-    throw badUse(`${hardlyEverWords(spot)}. Name another spot after --carrier.`);
+    throw badUse(
+      `${hardlyEverWords(spot)}. Ask for more of them after --trials, or name another spot after --carrier.`,
+    );
   const whole = wholeOf(asked, { carrier: spot, effort });
   if (json) {
     io.out(`${jsonText(readsJson(study, written, reads, { seed: conditions.seed, ...whole }))}\n`);

@@ -11,6 +11,8 @@ export interface ReadExample {
   readonly scheme: string;
   /** Seconds after the restart at which he sees the cue. */
   readonly time: number;
+  /** Seconds after the play's first beat then. */
+  readonly sinceStart: number;
   /** Cues that hold then, bit i for cue i of his vocabulary. */
   readonly cues: number;
   /** Runs the trial up to there as the play has it, and has him do it. */
@@ -43,6 +45,6 @@ export function examplesOf(
     const look: CarrierLook = looks[middle.moment - table.first_byChance[middle.chance]]!;
     const { scheme } = spans.find(({ from, to }) => middle.chance >= from && middle.chance < to)!;
     const forced = { trial, ...forcedBy(play, carrier, carrierActions(play, carrier)[action]!, look) };
-    return { scheme, time: look.time, cues: look.cues, forced, of: his.length };
+    return { scheme, time: look.time, sinceStart: look.sinceStart, cues: look.cues, forced, of: his.length };
   });
 }

@@ -14,8 +14,9 @@ import { orderOfAction } from './order-of-action.ts';
 export interface CarrierLook {
   /** Step of the trial in which he looks, before anybody moves in it. */
   readonly step: number;
-  /** Seconds after the restart. */
+  /** Seconds after the restart, and after the play's first beat. */
   readonly time: number;
+  readonly sinceStart: number;
   /** Cues that hold in what he sees, bit i for cue i of his vocabulary. */
   readonly cues: number;
   /** The newest beat of the play to have started; -1 for none. */
@@ -188,5 +189,6 @@ function lookRound(model: ChanceModel, state: ChanceState, carrier: number, seen
   const { motion } = state.bodies;
   const at = [motion[stride * carrier], motion[stride * carrier + 1]] as const;
   const { step, time, unit } = state;
-  return { step, time, cues, beat: unit.newestBeat, at, numbers: lookNumbers(model, carrier, seen) };
+  const sinceStart = time - state.scriptSince;
+  return { step, time, sinceStart, cues, beat: unit.newestBeat, at, numbers: lookNumbers(model, carrier, seen) };
 }
