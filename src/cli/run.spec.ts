@@ -1,6 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { schemeList, sets } from '../engine/index.ts';
 import { demoPlaybook, demoText, serializePlaybook } from '../playbook/index.ts';
@@ -325,6 +326,36 @@ describe('sheet', () => {
   });
 
   it.each([
+    [['--play', 'lantern', '--spots'], 7],
+    [['--cards'], 2],
+    [['--cards', '--play', 'lantern,ferry'], 2],
+    [['--book'], 25],
+  ])('prints more than a sheet: %o', async (words, count) => {
+    const out = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'pages.pdf');
+    const { code, out: said } = await sliderule(['sheet', demo, ...words, '--no-worths', '--out', out]);
+    expect(code).toBe(0);
+    expect(said).toContain(`${count} pages of Letter.`);
+    expect(readFileSync(out, 'latin1').match(/\/Type \/Page\b/g)).toHaveLength(count);
+  });
+
+  it('plays all plays of the cards against the schemes at once', async () => {
+    const out = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'cards.pdf');
+    const asked = ['--cards', '--against', 'box-zone,jump', '--trials', '20', '--out', out];
+    expect((await sliderule(['sheet', demo, ...asked])).code).toBe(0);
+    const pdf = await getDocument({ data: new Uint8Array(readFileSync(out)), verbosity: 0 }).promise;
+    const { items } = await (await pdf.getPage(1)).getTextContent();
+    const words = items
+      .map((item) => ('str' in item ? item.str : ''))
+      .join(' ')
+      .replace(/\s+/g, ' ');
+    expect(words).toContain('20 against each scheme');
+    expect(words.match(/0\.\d\d \(/g)).toHaveLength(2 * demoPlaybook.plays.length);
+  });
+
+  it.each([
+    [['--play', 'lantern', '--spots', '--out', 'page.png'], 'only as .pdf'],
+    [['--cards', '--book'], '--cards and --book do not go together'],
+    [['--spots'], 'name one of lantern, quarry, ferry after --play'],
     [['--play', 'lantern', '--out', 'page.docx'], 'invalid --out: page.docx'],
     [['--play', 'lantern', '--paper', 'a3'], 'invalid --paper: a3'],
     [[], 'a sheet is that of one play'],

@@ -5,6 +5,8 @@ export * from './field-scene.ts';
 export * from './left-words.ts';
 export * from './look-words.ts';
 export * from './number-text.ts';
+export { benchCard } from './pages/bench-card.ts';
+export { type Call, callCards } from './pages/call-cards.ts';
 export {
   type Page,
   type PageBox,
@@ -17,6 +19,8 @@ export {
 } from './pages/page.ts';
 export { pageFont, pageInks, pageTint, pageToSvg, pictureToSvg } from './pages/page-svg.ts';
 export { playSheet, type SheetContent } from './pages/play-sheet.ts';
+export { type Bookmark, type PrintedBook, printedBook } from './pages/printed-book.ts';
+export { spotPages } from './pages/spot-pages.ts';
 export * from './palettes.ts';
 export * from './play-frames.ts';
 export * from './play-run-words.ts';

@@ -3,16 +3,15 @@ import type { PDFDocumentProxy } from 'pdfjs-dist';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { demoPlaybook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
-import { drawnField, type Page, pageToSvg, playSheet } from '../../render/index.ts';
+import { drawnField, type Page, pageToSvg, playSheet, printedBook, type SheetContent } from '../../render/index.ts';
 import { pageFontFiles } from './page-fonts.ts';
 import { pageToPng } from './page-to-png.ts';
 import { pagesToPdf } from './pages-to-pdf.ts';
 
 const made = '2026-03-01';
-const pages = demoPlaybook.plays.map(({ id }): Page => {
-  const play = toEnginePlay(demoPlaybook, id);
-  return playSheet({
-    play,
+const contents = demoPlaybook.plays.map(
+  ({ id }): SheetContent => ({
+    play: toEnginePlay(demoPlaybook, id),
     set: '2-3-1',
     team: 'Łódź Harriers', // A name beyond the Latin of the West.
     side: 'right',
@@ -23,8 +22,9 @@ const pages = demoPlaybook.plays.map(({ id }): Page => {
     version: 'abc123',
     date: '1 March 2026',
     paper: 'letter',
-  });
-});
+  }),
+);
+const pages = contents.map((content): Page => playSheet(content));
 
 /** Read back by a reader that is not ours: pdf.js. */
 function read(bytes: Uint8Array): Promise<PDFDocumentProxy> {
@@ -91,6 +91,55 @@ describe('a PDF of pages', async () => {
   it('is none of no page', async () => {
     await expect(pagesToPdf([], { title: '', made })).rejects.toThrow(RangeError);
   });
+});
+
+describe('a PDF of a whole playbook', async () => {
+  const book = printedBook(contents);
+  const pdf = await read(await pagesToPdf(book.pages, { title: 'Book', made, outline: book.outline }));
+
+  it('has every page in its size, with every word on it', async () => {
+    expect(pdf.numPages).toBe(book.pages.length);
+    for (const [at, { width, height, marks }] of book.pages.entries()) {
+      expect((await pdf.getPage(at + 1)).view).toEqual([0, 0, width, height]);
+      const found = (await wordsOf(pdf, at + 1)).replace(/\s/g, '');
+      for (const mark of marks) if (mark.kind === 'text') expect(found).toContain(mark.text.replace(/\s/g, ''));
+    }
+  });
+
+  it('has bookmarks by play, below each its pages, that lead where they say', async () => {
+    const outline = await pdf.getOutline();
+    expect(outline.map(({ title }) => title)).toEqual(book.outline.map(({ title }) => title));
+    for (const [at, { items, dest }] of outline.entries()) {
+      const { page, children } = book.outline[at]!;
+      expect(await pageOf(dest)).toBe(page);
+      expect(items.map(({ title }) => title)).toEqual(children.map(({ title }) => title));
+      for (const [below, item] of items.entries()) expect(await pageOf(item.dest)).toBe(children[below]!.page);
+    }
+  });
+
+  it('draws what is pale as pale, also by another drawer', async () => {
+    const at = book.pages.findIndex(({ title }) => title === 'Lantern: WR');
+    const shown = await pdf.getPage(at + 1);
+    // biome-ignore lint/suspicious/noExplicitAny: the factory that makes a canvas in Node has no type
+    const { canvas, context } = (pdf.canvasFactory as any).create(612, 792);
+    await shown.render({ canvas, canvasContext: context, viewport: shown.getViewport({ scale: 1 }) }).promise;
+    const darkest = (left: number, width: number): number =>
+      Math.min(...greys(context.getImageData(left, 40, width, 170).data));
+    // His home picture is at the upper right: he stands at its right edge, the others left of him.
+    expect(darkest(540, 34)).toBeLessThan(60);
+    expect(darkest(394, 140)).toBeGreaterThan(120);
+    expect(darkest(394, 140)).toBeLessThan(200);
+  });
+
+  async function pageOf(dest: string | readonly unknown[] | null): Promise<number> {
+    if (!Array.isArray(dest)) throw new TypeError('a bookmark without a place');
+    return pdf.getPageIndex(dest[0]);
+  }
+});
+
+it('a bookmark leads to a page that is there', async () => {
+  const outline = [{ title: 'Nowhere', page: pages.length, children: [] }];
+  await expect(pagesToPdf(pages, { title: '', made, outline })).rejects.toThrow(RangeError);
 });
 
 it('a PNG of a page is as many dots wide as 200 an inch', () => {

@@ -1,6 +1,7 @@
 import PDFDocument from 'pdfkit';
 import SVGtoPDF from 'svg-to-pdfkit';
 import {
+  type Bookmark,
   type Page,
   type PageBox,
   type PageMark,
@@ -18,16 +19,20 @@ export interface PdfNotes {
   readonly title: string;
   /** The day it is made, ISO 8601. */
   readonly made: string;
+  /** What can be jumped to; each page by its title when left out. */
+  readonly outline?: readonly Bookmark[];
 }
 
 /**
- * Pages as one PDF: lines and letters, no pixels, with the letters' shapes inside the file and a bookmark for each page. RangeError when there is
- * no page.
+ * Pages as one PDF: lines and letters, no pixels, with the letters' shapes inside the file and bookmarks. RangeError when there is no page, and
+ * for a bookmark of a page that is not there.
  */
-export async function pagesToPdf(pages: readonly Page[], { title, made }: PdfNotes): Promise<Uint8Array> {
+export async function pagesToPdf(pages: readonly Page[], { title, made, outline }: PdfNotes): Promise<Uint8Array> {
   if (pages.length === 0) throw new RangeError('invalid pages: none (expected at least one)');
   const document = new PDFDocument({
     autoFirstPage: false,
+    // An outline's entry belongs to the page that is open when it is made: all pages stay open until the outline is written.
+    bufferPages: true,
     margin: 0,
     info: { Title: title, Creator: 'Sliderule', CreationDate: new Date(made) },
     lang: 'en',
@@ -38,11 +43,21 @@ export async function pagesToPdf(pages: readonly Page[], { title, made }: PdfNot
   for (const page of pages) {
     const { width, height } = page;
     document.addPage({ size: [width, height], margin: 0 });
-    document.outline.addItem(page.title);
     for (const mark of page.marks) drawMark(document, mark);
   }
+  const bookmarks = outline ?? pages.map(({ title }, page): Bookmark => ({ title, page, children: [] }));
+  addBookmarks(document, document.outline, bookmarks);
   document.end();
   return done;
+}
+
+function addBookmarks(document: PDFKit.PDFDocument, above: PDFKit.PDFOutline, bookmarks: readonly Bookmark[]): void {
+  for (const { title, page, children } of bookmarks) {
+    if (document.bufferedPageRange().count <= page)
+      throw new RangeError(`invalid bookmark: page ${page} of "${title}"`);
+    document.switchToPage(page);
+    addBookmarks(document, above.addItem(title), children);
+  }
 }
 
 function drawMark(document: PDFKit.PDFDocument, mark: PageMark): void {

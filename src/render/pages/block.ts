@@ -1,4 +1,4 @@
-import type { SceneLayer } from '../scene.ts';
+import type { Primitive, SceneLayer } from '../scene.ts';
 import { textWidth, wrapLines } from './measure-text.ts';
 import type { PageMark, Tone, Weight } from './page.ts';
 
@@ -57,14 +57,57 @@ export function marked(mark: string, text: string, look: TextLook, width: number
   };
 }
 
+/** One line with words at both ends of it; whoever writes them sees to it that they do not meet. */
+export function lineAcross(left: string, right: string, look: TextLook, width: number): Block {
+  const shift = Math.max(0, width - textWidth(right, look.size, look.weight));
+  return beside([
+    { left: 0, block: paragraph(left, look, width) },
+    { left: shift, block: paragraph(right, look, width) },
+  ]);
+}
+
+/** As many lines of words as there is room for; words that are left out show as dots. `lines` is 1 or more. */
+export function shortened(text: string, look: TextLook, width: number, lines: number): Block {
+  const all = wrapLines(text, look.size, look.weight, width);
+  if (all.length <= lines) return paragraph(text, look, width);
+  const kept = [...all.slice(0, lines - 1), dotted(all[lines - 1]!, look, width)];
+  return stack(kept.map((line) => paragraph(line, look, width)));
+}
+
+function dotted(line: string, { size, weight }: TextLook, width: number): string {
+  let kept = line;
+  while (kept !== '' && textWidth(`${kept}…`, size, weight) > width) kept = kept.slice(0, -1);
+  return `${kept.trimEnd()}…`;
+}
+
+/** White letters on black, in the middle of a box: what is found first on a page. */
+export function badge(text: string, size: number, width: number, height: number): Block {
+  return {
+    height,
+    draw: (left, top) => [
+      { kind: 'box', left, top, width, height, fill: 'ink', edge: 0 },
+      {
+        kind: 'text',
+        // A capital is 0.73 of the letter size high.
+        at: { x: left + width / 2, y: top + height / 2 + 0.365 * size },
+        text,
+        size,
+        weight: 'bold',
+        tone: 'paper',
+        anchor: 'middle',
+      },
+    ],
+  };
+}
+
 /** Nothing, so high. */
 export function gap(height: number): Block {
   return { height, draw: () => [] };
 }
 
-/** A scene with its words under it. */
-export function picture(scene: SceneLayer, width: number, height: number): Block {
-  return { height, draw: (left, top) => [{ kind: 'picture', scene, left, top, width, height }] };
+/** A scene of the field, with what lies pale under it. */
+export function picture(scene: SceneLayer, width: number, height: number, faded: readonly Primitive[] = []): Block {
+  return { height, draw: (left, top) => [{ kind: 'picture', scene, faded, left, top, width, height }] };
 }
 
 /** One block under the other, `between` apart. */
@@ -120,17 +163,22 @@ export interface TableColumn {
 
 /** Rows of words under their titles, a thin line between rows; words that are too long for their column go on below. */
 export function table(columns: readonly TableColumn[], rows: readonly (readonly string[])[], look: TextLook): Block {
+  return stack([tableHead(columns, look), ...rows.map((cells) => tableRow(columns, cells, look))], tableGap);
+}
+
+/** Between the rows of a table. */
+export const tableGap = 1.5;
+
+/** The titles of a table's columns, for who deals its rows out to several pages. */
+export function tableHead(columns: readonly TableColumn[], look: TextLook): Block {
+  const titles = columns.map(({ title }) => title);
+  return tableRow(columns, titles, { ...look, weight: 'bold' });
+}
+
+/** One row of a table with the line under it. */
+export function tableRow(columns: readonly TableColumn[], cells: readonly string[], look: TextLook): Block {
   const width = columns.reduce((sum, column) => sum + column.width, 0);
-  const head = row(
-    columns,
-    columns.map(({ title }) => title),
-    { ...look, weight: 'bold' },
-  );
-  const lines = rows.map((cells) => row(columns, cells, look));
-  return stack(
-    [head, ...lines].flatMap((line) => [line, rule(width)]),
-    1.5,
-  );
+  return stack([row(columns, cells, look), rule(width)], tableGap);
 }
 
 const cellGap = 6;

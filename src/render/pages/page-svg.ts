@@ -9,6 +9,9 @@ export const pageFont = 'Inter';
 export const pageInks: Readonly<Record<Tone, string>> = { ink: '#16181d', quiet: '#50565e', paper: '#ffffff' };
 export const pageTint = '#eef0f2';
 
+/** How much is left of what is drawn pale: enough to be seen in a poor copy. */
+const paleness = 0.45;
+
 /** One page as a whole SVG file, in points. The same page gives the same text on every machine. */
 export function pageToSvg(page: Page): string {
   const { width, height, title, description, marks } = page;
@@ -53,10 +56,11 @@ function boxToSvg({ left, top, width, height, fill, edge }: PageBox): string {
 }
 
 /** A scene drawn in its own pixels and scaled as a whole into the middle of its place, cut off at its view: an SVG element. */
-export function pictureToSvg({ scene, left, top, width, height }: PagePicture): string {
+export function pictureToSvg({ scene, faded, left, top, width, height }: PagePicture): string {
   const { view } = scene;
   const box = `0 0 ${number(view.width * pxPerYard)} ${number(view.height * pxPerYard)}`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" x="${number(left)}" y="${number(top)}" width="${number(width)}" height="${number(height)}" viewBox="${box}">\n${printedMarksToSvg(scene.items, view)}\n</svg>`;
+  const pale = faded.length === 0 ? '' : `<g opacity="${paleness}">\n${printedMarksToSvg(faded, view)}\n</g>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" x="${number(left)}" y="${number(top)}" width="${number(width)}" height="${number(height)}" viewBox="${box}">\n${pale}${printedMarksToSvg(scene.items, view)}\n</svg>`;
 }
 
 /** Hundredths of a point are finer than any printer. */

@@ -1,5 +1,5 @@
 import type { Point } from '../../engine/index.ts';
-import type { SceneLayer } from '../scene.ts';
+import type { Primitive, SceneLayer } from '../scene.ts';
 
 /**
  * A printed page as plain data: points of a seventy-second of an inch, x to the right, y down, the corner of the paper at the origin. The
@@ -57,6 +57,8 @@ export interface PageBox {
 export interface PagePicture {
   readonly kind: 'picture';
   readonly scene: SceneLayer;
+  /** What is drawn pale under it, in the scene's own view: there for who looks, and out of the way of what counts. */
+  readonly faded: readonly Primitive[];
   readonly left: number;
   readonly top: number;
   readonly width: number;

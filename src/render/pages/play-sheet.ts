@@ -1,12 +1,14 @@
 import type { Interval, Play, SpotId } from '../../engine/index.ts';
-import { type FieldMarkings, fieldScene, viewAround } from '../field-scene.ts';
+import { type FieldMarkings, viewAround } from '../field-scene.ts';
 import { perChance } from '../number-text.ts';
 import { stepMarks, viewpointNote } from '../play-scene.ts';
 import { type PlayStep, playSteps } from '../play-steps.ts';
 import { actionWords, readWords, triggerWords } from '../play-words.ts';
-import type { Primitive, SceneLayer, View } from '../scene.ts';
+import type { SceneLayer, View } from '../scene.ts';
+import { bareField } from './bare-field.ts';
 import { type Block, beside, gap, looks, marked, paragraph, picture, rule, stack, table } from './block.ts';
 import { type Page, type PageMark, type PaperName, pageMargin, papers } from './page.ts';
+import { lineLegend, pageFoot } from './page-foot.ts';
 
 /** Everything that stands on a play's sheet. */
 export interface SheetContent {
@@ -31,9 +33,6 @@ export interface SheetContent {
 /** The part of the field that a small picture shows at least, yards: as little as a unit needs, so that its men are large. */
 const closeView: View = { left: -12.5, top: -6.5, width: 25, height: 23 };
 
-/** Said at the foot of every page that shows how lines are drawn. */
-const legend = 'Solid: run. Zigzag: carry. Dashed: pass. Bar: pick. Double: shot.';
-
 /** Pictures in a row, by how many there are in all. */
 const inRow = (pictures: number): number => (pictures <= 4 ? 2 : pictures <= 9 ? 3 : 4);
 const pictureGap = 10;
@@ -41,13 +40,13 @@ const pictureGap = 10;
 /**
  * A play on one page: what it is called and what starts it, a picture for each step with what each man does, each man's job from home to the way
  * back, the reads in their order, what it beats and where not to run it. RangeError when it does not fit, which no play that passes its check
- * should bring about.
+ * should bring about. `page` is its number, where pages are counted.
  */
-export function playSheet(content: SheetContent): Page {
+export function playSheet(content: SheetContent, page?: number): Page {
   const { play, paper } = content;
   const { width, height } = papers[paper];
   const inside = width - 2 * pageMargin;
-  const foot = footOf(content, inside);
+  const foot = footOf(content, inside, page);
   const room = height - 2 * pageMargin - foot.height - 6;
   const body = fitting(content, inside, room);
   const marks: readonly PageMark[] = [
@@ -110,11 +109,6 @@ function picturesOf({ play, field }: SheetContent, width: number, share: number)
     ),
   );
   return stack(rows, 6);
-}
-
-/** The field without its yard scale, which men at the edge would stand on. */
-function bareField(field: FieldMarkings, view: View): readonly Primitive[] {
-  return fieldScene(field, view).filter(({ style }) => style !== 'guide' && style !== 'yardText');
 }
 
 function stepWords({ beat }: PlayStep, number: number, width: number): Block {
@@ -194,12 +188,9 @@ function worthOf({ worths, trials }: SheetContent, width: number): Block {
   return stack([heading, ...best, ...worst, paragraph(basis, looks.quiet, width)], 2);
 }
 
-function footOf({ version, date, paper }: SheetContent, width: number): Block {
-  return stack([
-    rule(width),
-    gap(3),
-    paragraph(`${legend} ${viewpointNote} ${date}, version ${version}, ${papers[paper].name}.`, looks.quiet, width),
-  ]);
+function footOf({ version, date, paper }: SheetContent, width: number, page: number | undefined): Block {
+  const words = `${lineLegend} ${viewpointNote} ${date}, version ${version}, ${papers[paper].name}.`;
+  return pageFoot(words, looks.quiet, width, page);
 }
 
 function describe({ play }: SheetContent): string {
