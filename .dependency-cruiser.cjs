@@ -1,4 +1,4 @@
-// Zones: engine <- playbook <- render <- {worker, app, cli}. Each rule has a known-bad file in test/guards/bad/zones.
+// Zones: engine <- playbook <- render <- {worker, app, cli, clip}. Each rule has a known-bad file in test/guards/bad/zones.
 /** Tests, and what only tests share. */
 const tests = '[.](spec|props|fixture|browser)[.]tsx?$';
 
@@ -36,6 +36,15 @@ module.exports = {
     looksDown('worker', ['playbook', 'engine']),
     looksDown('cli', ['worker', 'render', 'playbook', 'engine']),
     looksDown('app', ['worker', 'render', 'playbook', 'engine']),
+    looksDown('clip', ['render', 'playbook', 'engine']),
+    {
+      name: 'clip-stands-alone',
+      comment:
+        "the program of a clip's page is sent to phones inside every page: of other layers it takes types, which weigh nothing, and no code",
+      severity: 'error',
+      from: { path: '^src/clip/', pathNot: tests },
+      to: { pathNot: '^src/clip/', dependencyTypesNot: ['type-only'] },
+    },
     {
       name: 'one-door',
       comment:

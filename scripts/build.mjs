@@ -6,14 +6,16 @@ import { ensureInstalled } from './ensure-installed.mjs';
 const targets = [
   { entry: 'src/cli/main.ts', outfile: 'dist/sliderule.js', executable: true },
   { entry: 'src/worker/node/trial-worker.ts', outfile: 'dist/trial-worker.js' },
+  // The program of a page that `clip` writes: the command line puts it into the page as it stands.
+  { entry: 'src/clip/main.ts', outfile: 'dist/clip-page.js', inPage: true },
 ];
 
 /** Builds everything that runs in Node and says what it could not build; false when something did not compile. */
 export async function buildNode() {
   let compiled = true;
-  for (const { entry, outfile, executable } of targets) {
+  for (const { entry, outfile, ...kind } of targets) {
     try {
-      const built = await bundle(entry, outfile, { executable });
+      const built = await bundle(entry, outfile, kind);
       if (!built) console.log(`not built: ${outfile} (${entry} does not exist yet)`);
     } catch {
       // esbuild has printed why.

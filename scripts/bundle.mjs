@@ -3,10 +3,10 @@ import { dirname } from 'node:path';
 import { root } from './ensure-installed.mjs';
 
 /**
- * Bundles one TypeScript entry for Node into `outfile`, both relative to the repository.
+ * Bundles one TypeScript entry for Node into `outfile`, both relative to the repository; `inPage`: for a page, small and without a map.
  * Returns false, and leaves no output, when the entry does not exist; throws when it does not compile.
  */
-export async function bundle(entry, outfile, { executable = false } = {}) {
+export async function bundle(entry, outfile, { executable = false, inPage = false } = {}) {
   const target = `${root}/${outfile}`;
   if (!existsSync(`${root}/${entry}`)) {
     removeOutput(target);
@@ -20,11 +20,7 @@ export async function bundle(entry, outfile, { executable = false } = {}) {
       entryPoints: [entry],
       outfile: target,
       bundle: true,
-      platform: 'node',
-      format: 'esm',
-      target: 'node20',
-      packages: 'external',
-      sourcemap: true,
+      ...(inPage ? forPage : forNode),
       write: false,
       banner: executable ? { js: '#!/usr/bin/env node' } : {},
     });
@@ -37,6 +33,10 @@ export async function bundle(entry, outfile, { executable = false } = {}) {
   if (executable) chmodSync(target, 0o755);
   return true;
 }
+
+const forNode = { platform: 'node', format: 'esm', target: 'node20', packages: 'external', sourcemap: true };
+/** Phones are kept for years: these are the browsers of 2022. */
+const forPage = { platform: 'browser', format: 'iife', target: ['chrome105', 'safari16', 'firefox104'], minify: true };
 
 /**
  * Makes the engine's module constants constants again: esbuild writes them as `var` when it bundles. A variable is loaded and checked at

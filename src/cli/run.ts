@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { type AddCommand, examples, type Finish } from './command-line.ts';
 import { addCheck } from './commands/check.ts';
+import { addClip } from './commands/clip.ts';
 import { addCompare } from './commands/compare.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
@@ -26,6 +27,7 @@ const commands: readonly AddCommand[] = [
   addCompare,
   addReads,
   addSheet,
+  addClip,
   addTrace,
   addSchemes,
   addSets,

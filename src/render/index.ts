@@ -1,3 +1,7 @@
+export type { Clip, ClipCaption, ClipFlight, ClipOpening, ClipScheme, Track } from './clip/clip.ts';
+export { type ClipParts, clipHtml } from './clip/clip-html.ts';
+export { clipOfScript } from './clip/clip-of-script.ts';
+export { samplesPerSecond, stepsPerYard, trackOf } from './clip/track.ts';
 export { cueMarks } from './cue-marks.ts';
 export * from './cue-scene.ts';
 export * from './draw-scene.ts';

@@ -47,13 +47,15 @@ export function ballMarks(trace: Trace, time: number, length: number, head?: Poi
   });
 }
 
-interface Flight {
+/** The ball in the air, seconds. */
+export interface Flight {
   readonly from: number;
   readonly to: number;
   readonly shot: boolean;
 }
 
-function flightsBetween(trace: Trace, from: number, to: number): readonly Flight[] {
+/** Passes and shots that are in the air at some time from `from` to `to`, each cut to it. */
+export function flightsBetween(trace: Trace, from: number, to: number): readonly Flight[] {
   const flights: Flight[] = [];
   for (const [index, event] of trace.events.entries()) {
     if (event.time >= to) break;

@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 
 const badFiles = readdirSync('test/guards/bad/types').map((name) => resolve('test/guards/bad/types', name));
 
-const layers = ['engine', 'playbook', 'render', 'worker', 'worker/node', 'worker/browser', 'cli', 'app'];
+const layers = ['engine', 'playbook', 'render', 'worker', 'worker/node', 'worker/browser', 'cli', 'clip', 'app'];
 const errorsOf = new Map(layers.map((layer) => [layer, findErrors(layer)]));
 
 /** What the compiler says about each known-bad file, compiled together with the layer and under its own options. */
@@ -47,8 +47,8 @@ test('the threads of Node and the cli have Node and no DOM', () => {
   }
 });
 
-test('the threads of a page have the DOM and no Node', () => {
-  expect(errorsOf.get('worker/browser')).toMatchObject({
+test.each(['worker/browser', 'clip'])('%s has the DOM and no Node', (layer) => {
+  expect(errorsOf.get(layer)).toMatchObject({
     'uses-document.ts': [],
     'imports-node.ts': noNodeTypes,
     'uses-process.ts': noNodeTypes,
