@@ -8,20 +8,15 @@ import { PlayHead } from './play-head.tsx';
 import styles from './play-screen.module.css';
 import { ProblemList } from './problem-list.tsx';
 import { useScreen } from './screen-state.ts';
-import { shownPlay } from './shown-play.ts';
 import { StandInLine } from './stand-in-line.tsx';
 import { usePlayEditor } from './use-play-editor.ts';
+import { useShownPlay } from './use-shown-play.ts';
 
 /** The place where a play is written and watched. */
 export function PlayScreen({ playId }: { readonly playId: string | undefined }): ReactNode {
   const playbook = usePlaybook();
-  const { step, script, side, play: before, change } = useScreen();
-  const id = shownPlay(playbook, [playId, before]);
-  const editor = usePlayEditor(id);
-  useEffect(() => {
-    // Nothing of the play before is chosen in this one.
-    if (before !== id) change({ play: id, step: 0, script: 'main', selected: undefined, trial: undefined });
-  }, [before, id, change]);
+  const { step, script, side, change } = useScreen();
+  const editor = usePlayEditor(useShownPlay(playId));
   const play = editor?.reading.play;
   const last = (script === 'main' ? play?.beats : (play?.lastTen?.beats ?? []))?.length ?? 0;
   useEffect(() => {

@@ -3,8 +3,8 @@ import { carriersOfPlay, type Play } from '../../engine/index.ts';
 import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { EmptyPlays } from '../play/empty-plays.tsx';
 import { useScreen } from '../play/screen-state.ts';
-import { shownPlay } from '../play/shown-play.ts';
 import { type PlayEditor, usePlayEditor } from '../play/use-play-editor.ts';
+import { useShownPlay } from '../play/use-shown-play.ts';
 import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { usePlaybook } from '../shell/desk.tsx';
 import { CardPanel } from './card-panel.tsx';
@@ -26,8 +26,7 @@ import { WaysTable } from './ways-table.tsx';
 /** The place of the reads: what a man with the ball should look for, as a card, and what that is worth. */
 export default function ReadsScreen({ playId }: { readonly playId: string | undefined }): ReactNode {
   const playbook = usePlaybook();
-  const before = useScreen((state) => state.play);
-  const editor = usePlayEditor(shownPlay(playbook, [playId, before]));
+  const editor = usePlayEditor(useShownPlay(playId));
   const reading = editor?.read(editor.written);
   return (
     <div className={styles.screen}>
@@ -155,7 +154,7 @@ function obstacleTo({ play, isWhole, carrier, carriers, against, isMet }: Wanted
   if (carriers.includes(carrier)) return undefined;
   return (
     <p className={styles.obstacle}>
-      The play never brings {carrier} the ball, so there is nothing for him to decide. Choose {eitherOf(carriers)}.
+      No step of the play brings {carrier} the ball, so his reads cannot be found here. Choose {eitherOf(carriers)}.
     </p>
   );
 }
