@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useLayoutEffect, useRef } from 'react';
 import { FileDrop } from '../files/file-drop.tsx';
 import { SaveBanner } from '../files/save-banner.tsx';
 import { UpdateBar } from '../files/update-bar.tsx';
@@ -19,6 +19,7 @@ const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
 /** The whole page: where one is, and the way to the other places. */
 export function Workbench(): ReactNode {
   const place = usePlace();
+  useBeginAtTop(place.kind);
   return (
     <div className={styles.workbench}>
       <Masthead place={place}>
@@ -34,6 +35,16 @@ export function Workbench(): ReactNode {
       <FileDrop />
     </div>
   );
+}
+
+/** Another place begins with its heading; the same one, with another play, stays where the coach has scrolled to. The focus stays where it is. */
+function useBeginAtTop(kind: Place['kind']): void {
+  const before = useRef(kind);
+  // Before it is painted, and before what the new place itself brings into sight.
+  useLayoutEffect(() => {
+    if (before.current !== kind) window.scrollTo({ top: 0, behavior: 'instant' });
+    before.current = kind;
+  }, [kind]);
 }
 
 function screenOf(place: Place): ReactNode {
