@@ -48,7 +48,10 @@ export function FindPanel(props: FindPanelProps): ReactNode {
         <PickList
           label="Man with the ball"
           value={carrier}
-          options={spots.map((id) => ({ value: id, text: carriers.includes(id) ? id : `${id}, never has it` }))}
+          options={spots.map((id) => ({
+            value: id,
+            text: carriers.includes(id) ? id : `${id}, not by the play's steps`,
+          }))}
           onChange={(spot) => change({ carrier: spot })}
         />
         <PickList
