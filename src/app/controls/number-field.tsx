@@ -9,14 +9,17 @@ export interface NumberFieldProps {
   /** Stands before the number: "x", "y", "s". */
   readonly unit: string;
   readonly onNumber: (value: number) => void;
+  /** Something was typed that is no number, and the value stays; nothing is told of it when this is left out. */
+  readonly onUnread?: (typed: string) => void;
 }
 
 /** A number that is changed as a whole: on Enter, by an arrow key, or when the field is left. */
-export function NumberField({ label, value, step, unit, onNumber }: NumberFieldProps): ReactNode {
+export function NumberField({ label, value, step, unit, onNumber, onUnread }: NumberFieldProps): ReactNode {
   const [typed, setTyped] = useState<string>();
   const take = (text: string): void => {
-    const number = Number(text);
-    if (text.trim() !== '' && Number.isFinite(number) && number !== value) onNumber(number);
+    const number = text.trim() === '' ? Number.NaN : Number(text);
+    if (!Number.isFinite(number)) onUnread?.(text);
+    else if (number !== value) onNumber(number);
     setTyped(undefined);
   };
   return (
@@ -38,7 +41,8 @@ export function NumberField({ label, value, step, unit, onNumber }: NumberFieldP
           const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
           if (direction === 0) return;
           event.preventDefault();
-          take(String(Math.round(((typed === undefined ? value : Number(typed)) + direction * step) * 100) / 100));
+          const from = typed === undefined ? value : Number(typed);
+          take(Number.isFinite(from) ? String(Math.round((from + direction * step) * 100) / 100) : (typed ?? ''));
         }}
       />
     </label>

@@ -1,12 +1,10 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { NumberField } from '../controls/number-field.tsx';
 import { sharesOf, shareText } from '../opponents/shares.ts';
+import { mixEntry, unreadEntryWords } from './mix-entry.ts';
 import styles from './own-mix.module.css';
 import { wholeMix } from './reads-question.ts';
 import { useReads } from './reads-state.ts';
-
-/** More often than in all of ten man-ups is no scheme met. */
-const most = 10;
 
 export interface OwnMixProps {
   /** The schemes that are chosen on Play. */
@@ -17,6 +15,8 @@ export interface OwnMixProps {
 /** How often the coach expects each scheme, as so many of ten man-ups. */
 export function OwnMix({ schemes, names }: OwnMixProps): ReactNode {
   const { ownMix, change } = useReads();
+  const [said, setSaid] = useState('');
+  const tell = (name: string, words: string): void => setSaid(words === '' ? '' : `${name}: ${words}`);
   const parts = sharesOf(wholeMix(schemes, ownMix));
   return (
     <fieldset className={styles.mix}>
@@ -36,13 +36,21 @@ export function OwnMix({ schemes, names }: OwnMixProps): ReactNode {
                 value={weight}
                 step={1}
                 unit=""
-                onNumber={(value) => change({ ownMix: { ...ownMix, [scheme]: Math.min(Math.max(value, 0), most) } })}
+                onNumber={(value) => {
+                  const entry = mixEntry(value);
+                  tell(name, entry.said);
+                  change({ ownMix: { ...ownMix, [scheme]: entry.kept } });
+                }}
+                onUnread={(typed) => tell(name, unreadEntryWords(typed, weight))}
               />
               <span className={styles.share}>{shareText(share)}</span>
             </li>
           );
         })}
       </ul>
+      <p role="status" className={styles.said}>
+        {said}
+      </p>
     </fieldset>
   );
 }
