@@ -7,8 +7,8 @@ import panel from '../opponents/panel.module.css';
 import { differenceText, goalsText, signOf, sureness } from '../schemes/goal-words.ts';
 import { type BarScale, IntervalBar } from '../schemes/interval-bar.tsx';
 import styles from './grades-panel.module.css';
+import { MendRead } from './mend-read.tsx';
 import type { FoundReads } from './reads-state.ts';
-import { TeachInstead } from './teach-instead.tsx';
 
 export interface GradeOfReadProps {
   readonly found: FoundReads;
@@ -23,12 +23,13 @@ export interface GradeOfReadProps {
   readonly scale: BarScale;
 }
 
-/** One taught read: how often its cue comes, what it earns there, and the better one with the way into the play. */
+/** One taught read: how often its cue comes, what it earns there, and the better one with the way into the play, or out of it. */
 export function GradeOfRead({ found, entry, standing, taught, isOld, grade, scale }: GradeOfReadProps): ReactNode {
   const { study, play } = found;
   const title = useId();
   const words = gradeWords(play, study.carrier, grade, study.at, goalsText);
   const better = surelyBetter(found, grade);
+  const costs = signOf(grade.there?.earns) === 'down';
   return (
     <li className={styles.grade} aria-labelledby={title}>
       <h3 id={title}>{words.read}</h3>
@@ -42,8 +43,8 @@ export function GradeOfRead({ found, entry, standing, taught, isOld, grade, scal
         <p key={note}>{note}</p>
       ))}
       {better === null && <p className={panel.quiet}>No other read was found that is surely better.</p>}
-      {better !== null && !isOld && (
-        <TeachInstead {...{ entry, standing, taught }} change={{ before: play.reads[grade.read]!, after: better }} />
+      {(better !== null || costs) && !isOld && (
+        <MendRead {...{ entry, standing, taught, better, costs }} read={play.reads[grade.read]!} />
       )}
     </li>
   );
