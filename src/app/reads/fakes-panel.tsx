@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { fakesWords } from '../../render/index.ts';
 import panel from '../opponents/panel.module.css';
 import { goalsText } from '../schemes/goal-words.ts';
+import { FoldingPanel } from './folding-panel.tsx';
 import { gainScale } from './gain-scale.ts';
 import { GainsTable } from './gains-table.tsx';
 import { More } from './more.tsx';
@@ -25,10 +26,10 @@ export function FakesPanel({
     fakes.flatMap(({ byScheme }) => byScheme.map(({ gain }) => gain)),
     leastReach,
   );
+  const result = fakesWords(play, fakes, goalsText);
   return (
-    <section className={panel.panel} aria-label="What a fake buys">
-      <h2 className={panel.title}>What a fake buys</h2>
-      <p>{fakesWords(play, fakes, goalsText)}</p>
+    <FoldingPanel label="What a fake buys" result={result}>
+      <p>{result}</p>
       <GainsTable
         titles={['A fake to', 'Gain over none']}
         rows={fakes.map(({ toward, gain }) => ({ name: nameOf(toward), gain }))}
@@ -53,6 +54,6 @@ export function FakesPanel({
           </section>
         ))}
       </More>
-    </section>
+    </FoldingPanel>
   );
 }

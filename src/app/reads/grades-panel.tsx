@@ -2,9 +2,11 @@ import type { ReactNode } from 'react';
 import type { Read } from '../../engine/index.ts';
 import { sameValue } from '../../playbook/index.ts';
 import panel from '../opponents/panel.module.css';
+import { FoldingPanel } from './folding-panel.tsx';
 import { goalsScale } from './goals-scale.ts';
 import { GradeOfRead, type GradeOfReadProps } from './grade-of-read.tsx';
 import styles from './grades-panel.module.css';
+import { gradesWords } from './reads-words.ts';
 
 /** What each read that the play teaches the man is good for by itself, and what would be better. */
 export function GradesPanel(props: Omit<GradeOfReadProps, 'grade' | 'scale'>): ReactNode {
@@ -18,8 +20,11 @@ export function GradesPanel(props: Omit<GradeOfReadProps, 'grade' | 'scale'>): R
   const isNew = (read: Read): boolean => isHis(read) && !play.reads.some((known) => sameValue(known, read));
   const news = props.taught.filter(isNew).length;
   return (
-    <section className={panel.panel} aria-label="The reads that are taught">
-      <h2 className={panel.title}>The reads that are taught, each by itself</h2>
+    <FoldingPanel
+      label="The reads that are taught"
+      title="The reads that are taught, each by itself"
+      result={gradesWords(carrier, study.grades)}
+    >
       {study.grades.length === 0 && untold === 0 && news === 0 && <p>The play teaches {carrier} nothing.</p>}
       {study.grades.length > 0 && (
         <>
@@ -48,6 +53,6 @@ export function GradesPanel(props: Omit<GradeOfReadProps, 'grade' | 'scale'>): R
       {play.lastTen?.reads.some(isHis) && (
         <p className={panel.quiet}>What he is taught for the last ten seconds is not looked at.</p>
       )}
-    </section>
+    </FoldingPanel>
   );
 }

@@ -4,6 +4,7 @@ import { sameValue } from '../../playbook/index.ts';
 import { cardEachWords, counted, readCardWords, wayNames } from '../../render/index.ts';
 import panel from '../opponents/panel.module.css';
 import { differenceText, goalsText } from '../schemes/goal-words.ts';
+import { FoldingPanel } from './folding-panel.tsx';
 import { GoalsTable } from './goals-table.tsx';
 import styles from './known-panel.module.css';
 import { More } from './more.tsx';
@@ -22,10 +23,10 @@ export function KnownPanel(props: KnownPanelProps): ReactNode {
   const { study } = props.found;
   const each = study.known.cards[props.reads]!;
   if (study.known.byScheme.length < 2) return null;
+  const result = cardEachWords(each.more, goalsText);
   return (
-    <section className={panel.panel} aria-label="One card, or one for each scheme">
-      <h2 className={panel.title}>One card, or one for each scheme</h2>
-      <p>{cardEachWords(each.more, goalsText)}</p>
+    <FoldingPanel label="One card, or one for each scheme" result={result}>
+      <p>{result}</p>
       <GoalsTable
         titles={['How he decides', 'Goals from there']}
         rows={[
@@ -41,7 +42,7 @@ export function KnownPanel(props: KnownPanelProps): ReactNode {
         is before he has the ball.
       </p>
       <SchemeCards {...props} />
-    </section>
+    </FoldingPanel>
   );
 }
 

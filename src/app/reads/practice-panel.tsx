@@ -13,8 +13,8 @@ import {
 import type { PractisingMan, RankedWorths, SkillWorth } from '../../worker/index.ts';
 import { Button } from '../controls/button.tsx';
 import table from '../look/table.module.css';
-import panel from '../opponents/panel.module.css';
 import { type BarScale, IntervalBar } from '../schemes/interval-bar.tsx';
+import { FoldingPanel } from './folding-panel.tsx';
 import { gainScale } from './gain-scale.ts';
 import styles from './practice-panel.module.css';
 import { type FoundPractice, type PracticeSearch, usePractice } from './practice-state.ts';
@@ -37,10 +37,10 @@ export function PracticePanel({ standing, entry, question }: PracticePanelProps)
   const { search, found } = usePractice();
   const { find, stop } = useFindPractice(text);
   const playbook = { ...standing, plays: [entry] };
+  const isOfPlay = found !== undefined && found.play === entry.id;
   const isReady = setups !== undefined && setups.length > 0 && text !== undefined;
   return (
-    <section className={panel.panel} aria-label="What practice is worth">
-      <h2 className={panel.title}>What practice is worth</h2>
+    <FoldingPanel label="What practice is worth" result={resultOf(isOfPlay ? found : undefined)}>
       <p className={styles.quiet}>{practiceBasisWords}</p>
       <div>
         {search.kind === 'finding' ? (
@@ -59,9 +59,13 @@ export function PracticePanel({ standing, entry, question }: PracticePanelProps)
         progress={search.kind === 'finding' ? search : undefined}
         said={saidOf(search)}
       />
-      {found !== undefined && found.play === entry.id && <Found found={found} isOld={found.question !== text} />}
-    </section>
+      {isOfPlay && <Found found={found} isOld={found.question !== text} />}
+    </FoldingPanel>
   );
+}
+
+function resultOf(found: FoundPractice | undefined): string {
+  return found === undefined ? 'Not found yet.' : bestPracticeWords(found.worths.unit.leaders, 'unit', found.men);
 }
 
 function saidOf(search: PracticeSearch): string {

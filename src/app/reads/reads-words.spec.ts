@@ -3,6 +3,7 @@ import {
   cardWorthWords,
   effortWords,
   eitherOf,
+  gradesWords,
   heldReadsWords,
   noSchemeWords,
   progressWords,
@@ -50,6 +51,22 @@ describe('the words of the place', () => {
     expect(taughtWords([read])).toBe('1 read');
     expect(taughtWords([read, read, { cues: [] }])).toBe('2 reads and what he does otherwise');
     expect(taughtWords([{ cues: [] }])).toBe('what he does in any case');
+  });
+
+  it('say what the grades come to', () => {
+    const gain = (low: number) => ({ mean: low + 0.02, low, high: low + 0.04 });
+    // Of a grade only what it earns and what the better one gains are told.
+    const grade = (earns: number, better: number | undefined) =>
+      ({ there: { earns: gain(earns) }, better: better === undefined ? null : { gain: gain(better) } }) as Parameters<
+        typeof gradesWords
+      >[1][number];
+    expect(gradesWords('X', [])).toBe('No read of X is graded.');
+    expect(gradesWords('X', [grade(0.01, undefined), grade(-0.02, 0)])).toBe(
+      '2 reads graded: none surely costs goals where it comes.',
+    );
+    expect(gradesWords('X', [grade(-0.1, 0.01)])).toBe(
+      '1 read graded: 1 surely costs goals where it comes, a better one was found for 1.',
+    );
   });
 
   it('say what a card that is taught takes the place of', () => {

@@ -1,4 +1,4 @@
-import type { Interval, Level, Read, ValuedCard } from '../../engine/index.ts';
+import type { Interval, Level, Read, ReadGrade, ValuedCard } from '../../engine/index.ts';
 import { counted, holdingWords } from '../../render/index.ts';
 import { differenceText, signOf } from '../schemes/goal-words.ts';
 import type { Against } from './reads-question.ts';
@@ -51,6 +51,15 @@ export function teachingWords(reads: readonly Pick<Read, 'cues'>[], before: numb
   const writes = `Writes ${taughtWords(reads)} into the play`;
   if (before === 0) return `${writes} as one step that Undo takes back.`;
   return `${writes} in place of the ${before === 1 ? 'one' : before} that it teaches him now, as one step that Undo takes back.`;
+}
+
+/** What the grades of a man's reads come to, in one sentence. */
+export function gradesWords(carrier: string, grades: readonly Pick<ReadGrade, 'there' | 'better'>[]): string {
+  if (grades.length === 0) return `No read of ${carrier} is graded.`;
+  const costs = grades.filter(({ there }) => signOf(there?.earns) === 'down').length;
+  const better = grades.filter((grade) => signOf(grade.better?.gain) === 'up').length;
+  const where = costs === 0 ? 'none surely costs goals where it comes' : `${costs} surely costs goals where it comes`;
+  return `${counted(grades.length, 'read')} graded: ${where}${better === 0 ? '' : `, a better one was found for ${better}`}.`;
 }
 
 const numberWords = ['no', 'one', 'two', 'three', 'four'] as const;

@@ -19,9 +19,8 @@ import { cardWorthWords, effortWords } from './reads-words.ts';
 import own from './run-card.module.css';
 import { RunCurve } from './run-curve.tsx';
 import { type FoundRun, useRuns } from './runs-state.ts';
+import { shownRunReads } from './shown-run-reads.ts';
 
-/** Most reads on the card that is shown before the coach chose. */
-const usualReads = 1;
 /** Goals a chance that the bars reach to at least on both sides. */
 const leastReach = 0.1;
 
@@ -36,7 +35,7 @@ export function RunCard({
 }): ReactNode {
   const { study, play, trials, isRough } = found;
   const { cardReads, change } = useRuns();
-  const reads = Math.min(cardReads ?? usualReads, study.cards.length - 1);
+  const reads = shownRunReads(study.cards, cardReads);
   const card = study.cards[reads]!;
   const words = runnerCardWords(runnerCardOf(play, study.order, card.list));
   return (

@@ -1,15 +1,18 @@
 import { type ReactNode, useMemo } from 'react';
-import type { Play } from '../../engine/index.ts';
-import { hardlyCalledWords } from '../../render/index.ts';
+import { type Play, runnerCardOf } from '../../engine/index.ts';
+import { hardlyCalledWords, runnerCardWords } from '../../render/index.ts';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import panel from '../opponents/panel.module.css';
+import { FoldingPanel } from './folding-panel.tsx';
 import type { ReadsQuestion } from './reads-question.ts';
 import styles from './reads-screen.module.css';
+import { cardWorthWords } from './reads-words.ts';
 import { RunCard } from './run-card.tsx';
 import { type RunChoice, runsOfPlay } from './runs-of-play.ts';
 import { type FoundRun, type RunSearch, useRuns } from './runs-state.ts';
 import { SearchLine } from './search-line.tsx';
+import { shownRunReads } from './shown-run-reads.ts';
 import { useFindRuns } from './use-find-runs.ts';
 
 export interface RunsPanelProps {
@@ -23,9 +26,9 @@ export interface RunsPanelProps {
 /** When a man without the ball should make a run that the play asks of him. */
 export function RunsPanel({ play, question, names }: RunsPanelProps): ReactNode {
   const runs = useMemo(() => runsOfPlay(play), [play]);
+  const { found, cardReads } = useRuns();
   return (
-    <section className={panel.panel} aria-label="Without the ball: when to go">
-      <h2 className={panel.title}>Without the ball: when to go</h2>
+    <FoldingPanel label="Without the ball: when to go" result={resultOf(runs, play, found, cardReads)}>
       <p className={panel.quiet}>
         What comes of a run by when the man goes, from the moment that the play calls for it, and what he should look
         for while he waits. Everybody else plays as ever.
@@ -35,8 +38,21 @@ export function RunsPanel({ play, question, names }: RunsPanelProps): ReactNode 
       ) : (
         <Runs runs={runs} play={play} question={question} names={names} />
       )}
-    </section>
+    </FoldingPanel>
   );
+}
+
+function resultOf(
+  runs: readonly RunChoice[],
+  play: Play,
+  found: FoundRun | undefined,
+  chosen: number | undefined,
+): string {
+  if (runs.length === 0) return `${play.name} asks nobody to run without the ball.`;
+  if (found === undefined || found.play.id !== play.id) return 'Not found yet.';
+  const { cards, order } = found.study;
+  const card = cards[shownRunReads(cards, chosen)]!;
+  return `${runnerCardWords(runnerCardOf(found.play, order, card.list)).goes} ${cardWorthWords(card.gain)}.`;
 }
 
 function Runs({ runs, play, question, names }: RunsPanelProps & { readonly runs: readonly RunChoice[] }): ReactNode {
