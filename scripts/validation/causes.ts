@@ -35,25 +35,18 @@ export const causes: Readonly<Record<string, string>> = {
     'Theirs differ between the columns, .619 and .656 of all shots, with nothing in a shorter penalty that would make shots straighter; ours are .60 in both, fitted on the first.',
   'college-conversion-p90':
     'Blocks differ in play, scheme and discipline only, all of them with usual men; real teams differ in players too, so the best of them are better.',
-  'reads-kept-ferry-TR':
-    'Learnt from about 300 chances, which is too few for a card of three here: what it learns is partly their luck, and the length that is worth holding was another. Tried once with 180 man-ups a scheme to learn from and as many to measure in, it kept all: 0.033 of 0.033.',
+  'reads-unmet-judgement-shutoff': otherMenOpen(),
+  'reads-unmet-judgement-all': otherMenOpen(),
+  'reads-unmet-three-house-3-2': otherMenOpen(),
+  'reads-unmet-three-shutoff': otherMenOpen(),
   'reads-unmet-three-all': otherMenOpen(),
   'reads-unmet-advised-shutoff': otherMenOpen(),
-  ...Object.fromEntries(
-    ['lantern-TL', 'quarry-TR', 'ferry-TR'].flatMap((carrier) =>
-      [1, 2, 3, 4].map((reads) => [`reads-played-${carrier}-${reads}`, stepsFromElsewhere()]),
-    ),
-  ),
   'reads-horizon-look':
     'What comes after the 8 s is luck of one replay, which the studies leave out on purpose: it shuffles actions that are worth about the same. On average over all looks the order is the same (row below).',
 };
 
 function otherMenOpen(): string {
   return "Who comes open differs between schemes, and so few reads are chosen for those that were met. Against the house the pass to the crease is best for Lantern's WL, and the eight others teach him other things; when Quarry's WL is shut off, TL does best to give the ball back to TR, and they teach him the crease. The best decisions, which weigh the odds of each pass, lose less.";
-}
-
-function stepsFromElsewhere(): string {
-  return 'These cards step in with the ball. The search has him step in from where he stands, a card names one place for it, worked out from where he stands on average; every chance that differs is one of these. A read that says "step in" without a place would mend it.';
 }
 
 function slowStart(): string {

@@ -19,7 +19,7 @@ export interface UnmetTrial {
    * where it was found.
    */
   readonly worthHolding: number;
-  /** How many reads the card has that does more than the judgement; `null` when the judgement does as much as the best of them. */
+  /** How many reads the card has that does more than the judgement by over one standard error; `null` when none does: of several the best looks better than it is. */
   readonly bestCard: number | null;
 }
 
@@ -47,7 +47,8 @@ export function tryUnmet(table: DecisionTable, numbers: LookNumbers, limits: Sea
     const short = measure.difference(worths_byReads[best], worths);
     return short.mean <= (short.high - short.mean) / errorsInHalf;
   });
-  return { worthHolding, bestCard: means[best] > measure.goals(byJudgement).mean ? best : null };
+  const more = measure.difference(worths_byReads[best], byJudgement);
+  return { worthHolding, bestCard: more.mean > (more.high - more.mean) / errorsInHalf ? best : null };
 }
 
 /** Third of each chance: one luck after the other, in turn. */
