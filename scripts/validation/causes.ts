@@ -35,7 +35,7 @@ export const causes: Readonly<Record<string, string>> = {
     'Theirs differ between the columns, .619 and .656 of all shots, with nothing in a shorter penalty that would make shots straighter; ours are .60 in both, fitted on the first.',
   'college-conversion-p90':
     'Blocks differ in play, scheme and discipline only, all of them with usual men; real teams differ in players too, so the best of them are better.',
-  'reads-unmet-judgement-shutoff': otherMenOpen(),
+  'reads-unmet-judgement-box-zone': otherMenOpen(),
   'reads-unmet-judgement-all': otherMenOpen(),
   'reads-unmet-three-house-3-2': otherMenOpen(),
   'reads-unmet-three-shutoff': otherMenOpen(),
