@@ -20,7 +20,7 @@ const repeats = 5;
 const memoryTrials = 100;
 
 /** Man-ups a scheme of the first answer about reads in the workbench, and of the one that is taught from. */
-const firstTrials = 12;
+const firstTrials = 9;
 const usualTrials = 200;
 
 const pagePath = 'docs/bench.md';
