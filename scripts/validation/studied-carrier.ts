@@ -1,6 +1,7 @@
 import {
   type CarrierStudy,
   cardOfList,
+  heldChances,
   learnKeeping,
   measureIn,
   type Outcome,
@@ -33,7 +34,8 @@ export async function studyDemoCarrier(pool: TrialPool, carrier: DemoCarrier): P
   const [answer] = await pool.answer([{ kind: 'study', setup, carrier: man, learn, held, limits }]);
   const { study } = expectKind(answer!, 'study');
   if (study === null) return null;
-  const valued = (outcomes: readonly Outcome[]) => valueGuided(man, { learn, held }, outcomes);
+  const chances = heldChances(man, { learn, held });
+  const valued = (outcomes: readonly Outcome[]) => valueGuided(chances, outcomes);
   const isTaught = play.reads.some((read) => read.carrier === play.spots[man]!.id);
   const played_byCard: (readonly Outcome[])[] = [];
   for (const { list } of study.cards.slice(1)) {

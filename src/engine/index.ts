@@ -129,7 +129,14 @@ export { type RunnerCard, runnerCardOf } from './reads/runner-card.ts';
 export { type SchemeChances, tableOf } from './reads/scheme-chances.ts';
 export { defaultSearchLimits, type SearchLimits } from './reads/search-rule-lists.ts';
 export type { RunList } from './reads/search-run-cards.ts';
-export { type CarrierStudy, type Gathered, studyCarrier, type ValuedCard, valueGuided } from './reads/study-carrier.ts';
+export {
+  type CarrierStudy,
+  type Gathered,
+  heldChances,
+  studyCarrier,
+  type ValuedCard,
+  valueGuided,
+} from './reads/study-carrier.ts';
 export {
   type RunnerStudy,
   type SchemeRuns,

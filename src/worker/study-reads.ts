@@ -8,6 +8,7 @@ import {
   type FakeGain,
   fakeGains,
   type Guidance,
+  heldChances,
   type Interval,
   type Outcome,
   type Play,
@@ -106,7 +107,7 @@ export async function studyReads(
   const [answer] = await ask([{ kind: 'study', setup: first.setup, carrier, learn, held, limits }]);
   const { study } = expectKind(answer!, 'study');
   if (study === null) return null;
-  const gathered = { learn, held };
+  const chances = heldChances(carrier, { learn, held });
   const guided = async (guidance: Guidance): Promise<readonly Outcome[]> => {
     const requests = setups.map(({ setup }, at): WorkerRequest => {
       const played = held[at]!.chances.map(({ trial }) => trial);
@@ -114,7 +115,7 @@ export async function studyReads(
     });
     return (await ask(requests)).flatMap((answer) => expectKind(answer, 'guided').outcomes);
   };
-  const valued = async (guidance: Guidance) => valueGuided(carrier, gathered, await guided(guidance));
+  const valued = async (guidance: Guidance) => valueGuided(chances, await guided(guidance));
   const longest = study.cards.at(-1)!.list;
   const isTaught = play.reads.some((read) => read.carrier === play.spots[carrier]?.id);
   const taught = isTaught ? await valued('taughtReads') : null;
@@ -122,9 +123,9 @@ export async function studyReads(
   return {
     ...study,
     taught,
-    byEye: valueGuided(carrier, gathered, byEye),
+    byEye: valueGuided(chances, byEye),
     cardPlayed: await valued({ reads: readsOfCard(cardOfList(play, carrier, longest, study.at)) }),
-    fakes: fakeGains(play, carrier, gathered, byEye),
+    fakes: fakeGains(play, carrier, chances, byEye),
     whole: await playWhole(ask, setups, { play, carrier }, study, { from: trials, to: 2 * trials }),
   };
 }

@@ -11,6 +11,7 @@ import { learnKeeping } from './learn-keeping.ts';
 import { playGuided } from './play-guided.ts';
 import { goOn } from './rule-list.ts';
 import { tableOf } from './scheme-chances.ts';
+import { heldChances } from './study-carrier.ts';
 
 const carrier = samplePlay.spots.findIndex(({ id }) => id === 'P');
 const model = compileChance(sampleMatchup({ play: samplePlay }), 5);
@@ -43,7 +44,8 @@ describe('an example of a read', () => {
 describe('a fake', () => {
   const trials = chances.map(({ trial }) => trial);
   const byEye = playGuided(model, memory.state, carrier, 'eye', { trials, horizon: 8 });
-  const gains = fakeGains(samplePlay, carrier, { learn: gathered, held: gathered }, byEye);
+  const held = heldChances(carrier, { learn: gathered, held: gathered });
+  const gains = fakeGains(samplePlay, carrier, held, byEye);
 
   it('is told for each mate, against each scheme', () => {
     expect(gains.map(({ toward }) => toward)).toEqual([0, 1, 2, 3, 4, 5].filter((man) => man !== carrier));
@@ -54,8 +56,6 @@ describe('a fake', () => {
   });
 
   it('is measured chance by chance', () => {
-    expect(() => fakeGains(samplePlay, carrier, { learn: gathered, held: gathered }, byEye.slice(1))).toThrow(
-      RangeError,
-    );
+    expect(() => fakeGains(samplePlay, carrier, held, byEye.slice(1))).toThrow(RangeError);
   });
 });

@@ -3,7 +3,7 @@ import { type LookNumbers, learnJudgement, worthsByJudgement } from './best-deci
 import type { DecisionTable } from './decision-table.ts';
 import { type Measure, measureIn, measureWhere, type ValuedDecisions } from './measure-decisions.ts';
 import { type RuleList, worthsUnder } from './rule-list.ts';
-import type { SchemeSpan } from './scheme-chances.ts';
+import { isIn, type SchemeSpan } from './scheme-chances.ts';
 import { type SearchLimits, searchRuleLists } from './search-rule-lists.ts';
 
 /** What it is worth to know the scheme: to decide, or to choose a card, by what is best against it alone. */
@@ -104,10 +104,6 @@ function withScheme({ numbers, spans, table }: SpannedTable, schemes: readonly S
 
 function moreThan(measure: Measure, worths: Float64Array, others: Float64Array) {
   return { ...measure.decisions(worths), more: measure.difference(worths, others) };
-}
-
-function isIn({ from, to }: SchemeSpan) {
-  return (chance: number): boolean => chance >= from && chance < to;
 }
 
 /** The table with the weights moved so that a scheme's own chances count for `ownShare` in all. */

@@ -1,5 +1,5 @@
 import type { Play } from '../offense/play.ts';
-import { type Judgement, learnJudgement, worthsByJudgement } from './best-decisions.ts';
+import { type Judgement, type LookNumbers, learnJudgement, worthsByJudgement } from './best-decisions.ts';
 import { carrierActions } from './carrier-actions.ts';
 import type { DecisionTable } from './decision-table.ts';
 import { type Keeping, learnKeeping } from './learn-keeping.ts';
@@ -12,6 +12,9 @@ import { tryUnmet, type UnmetTrial } from './try-unmet.ts';
 /** What is learnt of one carrier's decisions from some chances, to be tried in others. */
 export interface LearntDecisions {
   readonly keeping: Keeping;
+  /** The chances that were learnt from, and the numbers of their looks. */
+  readonly table: DecisionTable;
+  readonly numbers: LookNumbers;
   /** The best decisions that are known. */
   readonly judgement: Judgement;
   /** The best list of so many reads or fewer: none, one, two ... */
@@ -35,6 +38,8 @@ export function learnDecisions(
   const numbers = numbersIn(play, carrier, learn);
   return {
     keeping,
+    table,
+    numbers,
     judgement: learnJudgement(table, numbers, ridge),
     lists: searchRuleLists(table, limits),
     unmet: tryUnmet(table, numbers, limits, ridge),
@@ -45,6 +50,7 @@ export function learnDecisions(
 export interface TriedDecisions {
   /** The chances, with what they come to when he leaves them to the play. */
   readonly table: DecisionTable;
+  readonly numbers: LookNumbers;
   /** By the best decisions that are known: the judgement, or a card that did more in what it was not learnt from. */
   readonly byBest: Float64Array;
   /** One for each list. */
@@ -60,8 +66,9 @@ export function tryDecisions(
 ): TriedDecisions {
   const table = tableOf(carrier, held, keeping);
   const byLists = lists.map(({ list }) => worthsUnder(list, table));
-  const byJudgement = worthsByJudgement(judgement, table, numbersIn(play, carrier, held));
-  return { table, byBest: unmet.bestCard === null ? byJudgement : byLists[unmet.bestCard], byLists };
+  const numbers = numbersIn(play, carrier, held);
+  const byJudgement = worthsByJudgement(judgement, table, numbers);
+  return { table, numbers, byBest: unmet.bestCard === null ? byJudgement : byLists[unmet.bestCard], byLists };
 }
 
 function numbersIn(play: Play, carrier: number, gathered: readonly SchemeChances[]) {

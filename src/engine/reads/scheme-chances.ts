@@ -49,3 +49,8 @@ export function spansOf(gathered: readonly SchemeChances<unknown>[]): readonly S
     return chances.length === 0 || weight === 0 ? [] : [span];
   });
 }
+
+/** Whether a chance lies in a span. */
+export function isIn({ from, to }: SchemeSpan): (chance: number) => boolean {
+  return (chance) => chance >= from && chance < to;
+}

@@ -2,17 +2,23 @@ import type { Point } from '../geometry/point.ts';
 import type { Play } from '../offense/play.ts';
 import type { Interval } from '../trials/report.ts';
 import { examplesOf, type ReadExample } from './card-examples.ts';
-import { carrierActions } from './carrier-actions.ts';
-import { chancesOf } from './decision-table.ts';
+import { chancesOf, type DecisionTable } from './decision-table.ts';
 import type { CarrierChance, Outcome } from './gather-decisions.ts';
 import { gradeReads, type ReadGrade } from './grade-reads.ts';
-import { knowTheScheme, type SchemeKnown, type SpannedTable } from './know-the-scheme.ts';
+import { knowTheScheme, type SchemeKnown } from './know-the-scheme.ts';
 import { learnDecisions, ridge, tryDecisions } from './learn-decisions.ts';
 import { type Keeping, learnKeeping, worthOf } from './learn-keeping.ts';
 import { measureIn, measureWhere, type ValuedDecisions } from './measure-decisions.ts';
-import { numbersOf } from './numbers-of-looks.ts';
 import type { RuleList } from './rule-list.ts';
-import { allChances, type SchemeChances, shareThatComes, spansOf, tableOf } from './scheme-chances.ts';
+import {
+  allChances,
+  isIn,
+  type SchemeChances,
+  type SchemeSpan,
+  shareThatComes,
+  spansOf,
+  tableOf,
+} from './scheme-chances.ts';
 import type { SearchLimits } from './search-rule-lists.ts';
 
 export interface ValuedCard extends ValuedDecisions {
@@ -72,17 +78,16 @@ export function studyCarrier(
   limits: SearchLimits,
 ): CarrierStudy | null {
   if (allChances(learn).length < leastChances || allChances(held).length < leastChances) return null;
-  const keeping = learnKeeping(allChances(learn));
-  const [learning, holding] = [spanned(play, carrier, learn, keeping), spanned(play, carrier, held, keeping)];
-  const { table } = holding;
   const learnt = learnDecisions(play, carrier, learn, limits);
-  const { byBest: best, byLists } = tryDecisions(play, carrier, learnt, held);
+  const tried = tryDecisions(play, carrier, learnt, held);
+  const { table, byBest: best, byLists } = tried;
+  const spans = spansOf(held);
   const measure = measureIn(table);
   const cards = learnt.lists.map(({ list, worth }, reads) => ({ list, learnt: worth, worths: byLists[reads]! }));
   return {
     carrier,
     comes: shareThatComes(held),
-    learntFrom: chancesOf(learning.table),
+    learntFrom: chancesOf(learnt.table),
     measuredIn: chancesOf(table),
     at: meanPlace(allChances(held)),
     goOn: measure.goals(table.goOn_byChance),
@@ -95,38 +100,30 @@ export function studyCarrier(
       ...measure.decisions(worths),
     })),
     worthHolding: learnt.unmet.worthHolding,
-    byScheme: holding.spans.map(({ scheme, from, to }) => {
-      const within = measureWhere(table, (chance) => chance >= from && chance < to);
+    byScheme: spans.map((span) => {
+      const within = measureWhere(table, isIn(span));
       return {
-        scheme,
+        scheme: span.scheme,
         goOn: within.goals(table.goOn_byChance),
         best: within.goals(best),
         gain_byCard: cards.map(({ worths }) => within.decisions(worths).gain),
       };
     }),
     known: knowTheScheme(
-      learning,
-      holding,
+      { ...learnt, spans: spansOf(learn) },
+      { ...tried, spans },
       cards.map(({ worths }) => worths),
       limits,
       ridge,
     ),
-    grades: gradeReads(play, carrier, graded(learning, learn), graded(holding, held)),
+    grades: gradeReads(play, carrier, graded(learnt, learn), graded(tried, held)),
   };
 }
 
 /** Fewer chances than this tell nothing of decisions. */
 const leastChances = 40;
 
-function spanned(play: Play, carrier: number, gathered: readonly SchemeChances[], keeping: Keeping): SpannedTable {
-  return {
-    table: tableOf(carrier, gathered, keeping),
-    numbers: numbersOf(carrier, allChances(gathered), carrierActions(play, carrier).length),
-    spans: spansOf(gathered),
-  };
-}
-
-function graded({ table }: SpannedTable, gathered: readonly SchemeChances[]) {
+function graded({ table }: { readonly table: DecisionTable }, gathered: readonly SchemeChances[]) {
   return { table, looks: allChances(gathered).flatMap(({ looks }) => looks) };
 }
 
@@ -136,15 +133,31 @@ function meanPlace(chances: readonly CarrierChance[]): Point {
   return { x: mean(0), y: mean(1) };
 }
 
-/**
- * What a carrier's chances come to when he goes by another guidance in them, as `studyCarrier` counts it: `outcomes` are those of
- * `playGuided`, one for each held chance in their order. RangeError when there are more or fewer.
- */
-export function valueGuided(carrier: number, { learn, held }: Gathered, outcomes: readonly Outcome[]): ValuedDecisions {
+/** A carrier's held chances as `studyCarrier` counts them, for what is measured in them beside it. */
+export interface HeldChances {
+  readonly keeping: Keeping;
+  readonly table: DecisionTable;
+  readonly spans: readonly SchemeSpan[];
+}
+
+/** The held chances of a carrier, a ball that is still in hand being worth what the others taught. RangeError when there is none. */
+export function heldChances(carrier: number, { learn, held }: Gathered): HeldChances {
   const keeping = learnKeeping(allChances(learn));
-  const table = tableOf(carrier, held, keeping);
+  return { keeping, table: tableOf(carrier, held, keeping), spans: spansOf(held) };
+}
+
+/**
+ * What held chances come to when the carrier goes by another guidance in them: `outcomes` are those of `playGuided`, one for each in their order.
+ * RangeError when there are more or fewer.
+ */
+export function valueGuided(held: HeldChances, outcomes: readonly Outcome[]): ValuedDecisions {
+  return measureIn(held.table).decisions(worthsGuided(held, outcomes));
+}
+
+/** What each held chance comes to by the outcomes of `playGuided`, goals. RangeError when there are more or fewer of them. */
+export function worthsGuided({ keeping, table }: HeldChances, outcomes: readonly Outcome[]): readonly number[] {
   if (chancesOf(table) !== outcomes.length) {
     throw new RangeError(`invalid outcomes: ${outcomes.length} (expected ${chancesOf(table)})`);
   }
-  return measureIn(table).decisions(outcomes.map((outcome) => worthOf(outcome, keeping)));
+  return outcomes.map((outcome) => worthOf(outcome, keeping));
 }

@@ -5,7 +5,7 @@ import { mostRunLooks, type RunnerChance, timeOfLook } from './gather-runs.ts';
 import { type Keeping, learnKeeping, worthOf } from './learn-keeping.ts';
 import { measureIn, measureWhere, type ValuedDecisions } from './measure-decisions.ts';
 import type { RunOrder } from './run-orders.ts';
-import { allChances, type SchemeChances, shareThatComes, spansOf, weightsOf } from './scheme-chances.ts';
+import { allChances, isIn, type SchemeChances, shareThatComes, spansOf, weightsOf } from './scheme-chances.ts';
 import type { SearchLimits } from './search-rule-lists.ts';
 import { type RunList, searchRunCards, type WeighedRuns, worthsByRunList } from './search-run-cards.ts';
 
@@ -93,10 +93,10 @@ export function studyRunner(
     })),
     best: measure.decisions(bestWorths(learning, holding, keeping)),
     cards: cards.map(({ list, learnt, worths }) => ({ list, learnt, ...measure.decisions(worths) })),
-    byScheme: spansOf(held).map(({ scheme, from, to }) => {
-      const within = measureWhere(table, (chance) => chance >= from && chance < to);
+    byScheme: spansOf(held).map((span) => {
+      const within = measureWhere(table, isIn(span));
       return {
-        scheme,
+        scheme: span.scheme,
         goOn: within.goals(table.goOn_byChance),
         atOnce: within.decisions(atOnce).gain,
         gain_byCard: cards.map(({ worths }) => within.decisions(worths).gain),
