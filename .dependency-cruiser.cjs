@@ -1,4 +1,4 @@
-// Zones: engine <- playbook <- render <- {worker, app, cli, clip}. Each rule has a known-bad file in test/guards/bad/zones.
+// Zones: engine <- playbook <- {render, worker}; render <- {clip, press}; {render, worker} <- teach; all of them <- {app, cli}. Each rule has a known-bad file in test/guards/bad/zones.
 /** Tests, and what only tests share. */
 const tests = '[.](spec|props|fixture|browser)[.]tsx?$';
 
@@ -30,12 +30,19 @@ module.exports = {
     closed('engine', ['^src/engine/'], 'the engine needs no package, and runs anywhere because it has none'),
     closed('playbook', ['^src/(playbook|engine)/', 'node_modules/zod/'], 'zod is the one source of the document types'),
     closed('render', ['^src/(render|playbook|engine)/'], 'a scene is data and SVG is text: neither needs a package'),
+    closed(
+      'teach',
+      ['^src/(teach|worker/(?!(node|browser)([.]ts$|/))|render|playbook|engine)/'],
+      'what is handed out is data and text here: the same from the page and from the shell',
+    ),
     looksDown('engine', []),
     looksDown('playbook', ['engine']),
     looksDown('render', ['playbook', 'engine']),
     looksDown('worker', ['playbook', 'engine']),
-    looksDown('cli', ['worker', 'render', 'playbook', 'engine']),
-    looksDown('app', ['worker', 'render', 'playbook', 'engine']),
+    looksDown('teach', ['worker', 'render', 'playbook', 'engine']),
+    looksDown('press', ['render', 'playbook', 'engine']),
+    looksDown('cli', ['teach', 'press', 'worker', 'render', 'playbook', 'engine']),
+    looksDown('app', ['teach', 'press', 'worker', 'render', 'playbook', 'engine']),
     looksDown('clip', ['render', 'playbook', 'engine']),
     {
       name: 'clip-stands-alone',
@@ -86,9 +93,9 @@ module.exports = {
     {
       name: 'app-runs-in-a-page',
       comment:
-        'a page has no node: modules; the compiler cannot say so, because the types of papaparse bring those of Node along',
+        'a page has no node: modules; the compiler cannot say so, because the types of papaparse and pdfkit bring those of Node along',
       severity: 'error',
-      from: { path: '^src/app/', pathNot: tests },
+      from: { path: '^src/(app|press)/', pathNot: tests },
       to: { dependencyTypes: ['core'] },
     },
     {

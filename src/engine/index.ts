@@ -56,6 +56,7 @@ export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
 export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
 export { type ForcedGoals, type ForcedTrial, forceLooks, playForced } from './looks/force-looks.ts';
+export { type FurthestScript, furthestScript } from './looks/furthest-script.ts';
 export { type ShotHeat, shotHeat } from './looks/heat.ts';
 export { type OwnThrowSummary, summarizeThrows } from './looks/own-throws.ts';
 export { passStyleOf } from './looks/pass-style.ts';

@@ -38,6 +38,7 @@ export {
   type Team,
 } from './schema.ts';
 export { allSpots, toEngineScheme, toSchemeData } from './scheme-data.ts';
+export { schemeName } from './scheme-name.ts';
 export { serializePlaybook } from './serialize.ts';
 export { starOf } from './star-of.ts';
 export { oddReadings, toAthlete } from './to-athlete.ts';

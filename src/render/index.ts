@@ -20,6 +20,7 @@ export {
   type PageText,
   type PaperName,
   papers,
+  type Weight,
 } from './pages/page.ts';
 export { pageFont, pageInks, pageTint, pageToSvg, pictureToSvg } from './pages/page-svg.ts';
 export { playSheet, type SheetContent } from './pages/play-sheet.ts';

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { compileChance, createChanceState, recordTrace, shotHeat, traceScript } from '../engine/index.ts';
+import {
+  compileChance,
+  createChanceState,
+  furthestScript,
+  recordTrace,
+  shotHeat,
+  traceScript,
+} from '../engine/index.ts';
 import { demoPlaybook } from '../playbook/index.ts';
 import { answerRequest } from './answer-request.ts';
 import { buildMatchup } from './build-matchup.ts';
@@ -39,6 +46,13 @@ describe('a request for a trace', () => {
       expect(structuredClone(answer)).toEqual(answer);
     }
   });
+});
+
+it('a request for the man-up that shows most of a play brings what the engine finds, and can cross between threads', () => {
+  const answer = answerRequest({ kind: 'furthest', setup, watched: 4 });
+  expect(answer).toMatchObject({ kind: 'furthest', found: furthestScript(model, 4) });
+  expect(structuredClone(answer)).toEqual(answer);
+  expect(answerRequest({ kind: 'furthest', setup, watched: 0 })).toMatchObject({ found: null });
 });
 
 it('a request for heat brings that of one shooter', () => {

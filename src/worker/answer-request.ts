@@ -4,6 +4,7 @@ import {
   carrierActions,
   compileChance,
   createChanceState,
+  furthestScript,
   gatherDecisions,
   gatherRuns,
   playForced,
@@ -45,6 +46,8 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
         return { kind: 'trace', of: 'script', cast, script: traceScript(model, state, request.trial) ?? null };
       }
       return { kind: 'trace', of: 'chance', cast, trace: recordTrace(model, request.trial, request.forced) };
+    case 'furthest':
+      return { kind: 'furthest', cast, found: furthestScript(model, request.watched) ?? null };
     case 'decisions': {
       const memory = { state, spare: createChanceState(model) };
       const { carrier, range, horizon } = request;

@@ -4,6 +4,7 @@ import type {
   CarrierStudy,
   ForcedGoals,
   ForcedTrial,
+  FurthestScript,
   Guidance,
   Level,
   Matchup,
@@ -77,6 +78,8 @@ export type WorkerRequest =
       /** A look that is taken in the chance, whatever else is there; its trial is this one. */
       readonly forced?: ForcedTrial;
     }
+  /** Of the first so many man-ups the first in which the play comes farthest, the way it is written. */
+  | { readonly kind: 'furthest'; readonly setup: TrialSetup; readonly watched: number }
   /** What could this one of the six (offense index) do when the play brings him the ball, and what would come of it in `horizon` seconds? */
   | {
       readonly kind: 'decisions';
@@ -144,6 +147,8 @@ export type WorkerAnswer =
   /** `null`: the play begins in none of the trials that were tried. */
   | { readonly kind: 'trace'; readonly of: 'script'; readonly cast: Cast; readonly script: ScriptTrace | null }
   | { readonly kind: 'trace'; readonly of: 'chance'; readonly cast: Cast; readonly trace: Trace }
+  /** `null`: the play begins in none of them. */
+  | { readonly kind: 'furthest'; readonly cast: Cast; readonly found: FurthestScript | null }
   | { readonly kind: 'decisions'; readonly chances: readonly CarrierChance[] }
   /** `null`: the play hardly ever brings him the ball. */
   | { readonly kind: 'study'; readonly study: CarrierStudy | null }

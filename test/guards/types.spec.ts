@@ -5,7 +5,19 @@ import { expect, test } from 'vitest';
 
 const badFiles = readdirSync('test/guards/bad/types').map((name) => resolve('test/guards/bad/types', name));
 
-const layers = ['engine', 'playbook', 'render', 'worker', 'worker/node', 'worker/browser', 'cli', 'clip', 'app'];
+const layers = [
+  'engine',
+  'playbook',
+  'render',
+  'worker',
+  'worker/node',
+  'worker/browser',
+  'teach',
+  'press',
+  'cli',
+  'clip',
+  'app',
+];
 const errorsOf = new Map(layers.map((layer) => [layer, findErrors(layer)]));
 
 /** What the compiler says about each known-bad file, compiled together with the layer and under its own options. */
@@ -29,7 +41,7 @@ const noSuchGlobal = [2584];
 const noNodeTypes = [2591];
 const maybeUndefined = [2322];
 
-test.each(['engine', 'playbook', 'render', 'worker'])('%s has no DOM and no Node', (layer) => {
+test.each(['engine', 'playbook', 'render', 'worker', 'teach'])('%s has no DOM and no Node', (layer) => {
   expect(errorsOf.get(layer)).toMatchObject({
     'uses-document.ts': noSuchGlobal,
     'imports-node.ts': noNodeTypes,
@@ -56,8 +68,8 @@ test.each(['worker/browser', 'clip'])('%s has the DOM and no Node', (layer) => {
 });
 
 // That it imports nothing of Node is a rule of the zones: a package's types bring those of Node along.
-test('app has the DOM', () => {
-  expect(errorsOf.get('app')).toMatchObject({ 'uses-document.ts': [] });
+test.each(['app', 'press'])('%s has the DOM', (layer) => {
+  expect(errorsOf.get(layer)).toMatchObject({ 'uses-document.ts': [] });
 });
 
 test('an index is checked everywhere but in the engine', () => {

@@ -1,18 +1,17 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
-import { compileChance } from '../../engine/index.ts';
-import { type Player, ruleCodeOf } from '../../playbook/index.ts';
-import { type ClipScheme, clipHtml, clipOfScript, count, drawnField, traceNames } from '../../render/index.ts';
-import { buildMatchup } from '../../worker/index.ts';
+import { toEnginePlay } from '../../playbook/index.ts';
+import { count } from '../../render/index.ts';
+import { clipPage, type PlayClip, playClip, watchedForClip } from '../../teach/index.ts';
+import { createTrialPool, defaultThreads } from '../../worker/node.ts';
 import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
-import { furthestScript } from '../clip/furthest-script.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type Conditions, type RawConditions, readConditions, shown } from '../conditions.ts';
-import { badUse, exitCodes, Failure } from '../failure.ts';
+import { badUse, exitCodes, Failure, unknownName } from '../failure.ts';
 import type { Io } from '../io.ts';
 import { levelNote } from '../level-note.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
-import { reportNames, schemeName } from '../report-names.ts';
+import { startProgress } from '../progress.ts';
 import { writeNew } from '../write-file.ts';
 
 interface RawClip extends RawConditions {
@@ -22,9 +21,6 @@ interface RawClip extends RawConditions {
   readonly out?: string;
   readonly names?: true;
 }
-
-/** Man-ups watched against each scheme to find the one that is shown: enough for one that goes to its end in one of ten to be among them. */
-const watchedTrials = 24;
 
 /** `sliderule clip FILE`: a play as one page that plays on a phone. */
 export const addClip: AddCommand = (program, io) => {
@@ -54,13 +50,56 @@ export const addClip: AddCommand = (program, io) => {
       if (!/\.html?$/i.test(out)) throw badUse(`invalid --out: ${shown(out)} (expected a name that ends in .html).`);
       const foes = chosenFoes(opened.playbook, raw.against);
       io.err(levelNote(opened.playbook, conditions.level));
-      const page = clipPage(io, opened, { play, foes, conditions, follow: raw.follow, withNames: raw.names === true });
-      if (io.signal.aborted) throw io.signal.reason;
-      await writeNew(out, page.html);
-      const size = count(Math.ceil(Buffer.byteLength(page.html) / 1000));
-      io.out(`Written: ${out}, ${size} kB, against ${page.schemes} of ${foes.schemes.length} schemes.\n`);
+      const follow = raw.follow === undefined ? undefined : spotOf(opened, play, raw.follow);
+      const wishes = { play, foes, conditions, follow, withNames: raw.names === true };
+      const { clip, leftOut } = await madeClip(io, opened, wishes);
+      for (const name of leftOut)
+        io.err(`Against ${name} the play begins in none of ${watchedForClip} man-ups: left out.\n`);
+      const html = await clipPage(opened.playbook, clip, { script: pageScript(io), hashOf });
+      await writeNew(out, html);
+      const size = count(Math.ceil(Buffer.byteLength(html) / 1000));
+      io.out(`Written: ${out}, ${size} kB, against ${clip.schemes.length} of ${foes.schemes.length} schemes.\n`);
     });
 };
+
+interface Wishes {
+  readonly play: string;
+  readonly foes: Foes;
+  readonly conditions: Conditions;
+  readonly follow: string | undefined;
+  readonly withNames: boolean;
+}
+
+async function madeClip(
+  io: Io,
+  { playbook }: OpenPlaybook,
+  { play, foes: { schemes, opponent }, conditions, follow, withNames }: Wishes,
+): Promise<Extract<PlayClip, { kind: 'made' }>> {
+  const { side, penalty, level, seed, threads } = conditions;
+  const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
+  const progress = startProgress(io, 'Watching');
+  progress.plan(schemes.length);
+  try {
+    const made = await playClip(
+      pool,
+      playbook,
+      {
+        ...{ play, side, penalty, level, seed, schemes, withNames },
+        ...(opponent && { opponent: opponent.id }),
+        ...(follow !== undefined && { follow }),
+      },
+      { signal: io.signal, onAnswer: progress.step },
+    );
+    if (made.kind === 'made') return made;
+  } finally {
+    progress.stop();
+    await pool.close();
+  }
+  throw new Failure(
+    `${play} begins in none of ${watchedForClip} man-ups against any of these schemes, so there is nothing to show.`,
+    exitCodes.no,
+  );
+}
 
 function onePlay({ playbook }: OpenPlaybook, asked: string | undefined): string {
   const [play, ...others] = chosenPlays(playbook, asked);
@@ -71,81 +110,12 @@ function onePlay({ playbook }: OpenPlaybook, asked: string | undefined): string 
   return play;
 }
 
-interface ClipWishes {
-  readonly play: string;
-  readonly foes: Foes;
-  readonly conditions: Conditions;
-  readonly follow: string | undefined;
-  readonly withNames: boolean;
-}
-
-function clipPage(
-  io: Io,
-  opened: OpenPlaybook,
-  wishes: ClipWishes,
-): { readonly html: string; readonly schemes: number } {
-  const { playbook } = opened;
-  const { play, foes, withNames } = wishes;
-  const built = foes.schemes.map((scheme) => clipAgainst(io, opened, scheme, wishes));
-  const shownSchemes = built.flatMap(({ clip }) => (clip === undefined ? [] : [clip]));
-  const { spots, players } = built[0]!;
-  if (shownSchemes.length === 0) {
-    throw new Failure(
-      `${play} begins in none of ${watchedTrials} man-ups against any of these schemes, so there is nothing to show.`,
-      exitCodes.no,
-    );
-  }
-  const clip = {
-    play: reportNames(playbook, play).play,
-    team: playbook.team.name,
-    spots,
-    men: players.map((player) => manWords(player, withNames)),
-    follow: followed(wishes.follow, spots),
-    schemes: shownSchemes,
-  };
-  const parts = { field: drawnField(ruleCodeOf(playbook).markings), script: pageScript(io), hashOf };
-  return { html: clipHtml(clip, parts), schemes: shownSchemes.length };
-}
-
-interface Against {
-  readonly clip: ClipScheme | undefined;
-  readonly spots: readonly string[];
-  readonly players: readonly Player[];
-}
-
-function clipAgainst(
-  io: Io,
-  { playbook }: OpenPlaybook,
-  scheme: string,
-  { play, foes, conditions }: ClipWishes,
-): Against {
-  const { opponent } = foes;
-  const built = buildMatchup(playbook, { ...conditions, play, scheme, ...(opponent && { opponent: opponent.id }) });
-  if (built.kind === 'refused') throw badUse(`${built.reason}.`);
-  const { matchup, players } = built;
-  const spots = matchup.play.spots.map(({ id }) => id);
-  const found = furthestScript(compileChance(matchup, conditions.seed), watchedTrials);
-  if (found === undefined) {
-    const name = schemeName(scheme, reportNames(playbook, play));
-    io.err(`Against ${name} the play begins in none of ${watchedTrials} man-ups: left out.\n`);
-    return { clip: undefined, spots, players };
-  }
-  const { script, watched, asFar } = found;
-  const note =
-    `This is one simulated man-up (number ${script.trial}, luck ${conditions.seed}) and no promise: of ${watched} the play came ` +
-    `as far as here in ${asFar}. Nobody takes an opening, so that the play is seen as it is written.`;
-  return { clip: clipOfScript(script, matchup.play, traceNames(matchup), note), spots, players };
-}
-
-function manWords({ number, name }: Player, withName: boolean): string {
-  return withName ? `number ${number} ${name}` : `number ${number}`;
-}
-
-function followed(asked: string | undefined, spots: readonly string[]): number {
-  if (asked === undefined) return -1;
-  const index = spots.findIndex((spot) => spot.toLowerCase() === asked.toLowerCase());
-  if (index < 0) throw badUse(`unknown spot after --follow: ${shown(asked)} (expected ${spots.join(', ')}).`);
-  return index;
+/** The spot by its name, whatever its letters' size; fails with the names that there are. */
+function spotOf({ playbook }: OpenPlaybook, play: string, asked: string): string {
+  const spots = toEnginePlay(playbook, play).spots.map(({ id }) => id);
+  const spot = spots.find((one) => one.toLowerCase() === asked.toLowerCase());
+  if (spot === undefined) throw unknownName('spot after --follow', asked, spots, undefined);
+  return spot;
 }
 
 /** The page's program, built beside the worker. */
@@ -155,6 +125,6 @@ function pageScript({ worker }: Io): string {
   return readFileSync(path, 'utf8');
 }
 
-function hashOf(text: string): string {
+async function hashOf(text: string): Promise<string> {
   return createHash('sha256').update(text).digest('base64');
 }

@@ -1,9 +1,10 @@
+import { pagesToPdf } from '../../press/index.ts';
 import { type PaperName, pageToSvg } from '../../render/index.ts';
+import type { PrintedPages, SheetKind } from '../../teach/index.ts';
 import { shown } from '../conditions.ts';
 import { badUse } from '../failure.ts';
+import { readPageFonts } from '../press/page-fonts.ts';
 import { pageToPng } from '../press/page-to-png.ts';
-import { pagesToPdf } from '../press/pages-to-pdf.ts';
-import type { PrintedPages, SheetKind } from './sheet-kind.ts';
 
 const formats = ['pdf', 'svg', 'png'] as const;
 /** As what pages are written. */
@@ -35,7 +36,7 @@ export async function written(
 ): Promise<string | Uint8Array> {
   switch (format) {
     case 'pdf':
-      return pagesToPdf(pages, { title, made: made.toISOString(), ...(outline && { outline }) });
+      return pagesToPdf(pages, readPageFonts(), { title, made: made.toISOString(), ...(outline && { outline }) });
     case 'svg':
       return pageToSvg(pages[0]!);
     case 'png':

@@ -1,17 +1,5 @@
-import {
-  type Bookmark,
-  benchCard,
-  callCards,
-  type Page,
-  playSheet,
-  printedBook,
-  type SheetContent,
-  spotPages,
-} from '../../render/index.ts';
+import type { SheetKind } from '../../teach/index.ts';
 import { badUse } from '../failure.ts';
-
-/** What can be printed: a play on one page, the same with a page for each man, cards for the calls, the whole playbook. */
-export type SheetKind = 'sheet' | 'spots' | 'cards' | 'book';
 
 /** The switches of the shell that say which. */
 export interface RawSheetKind {
@@ -31,39 +19,6 @@ export function readSheetKind({ spots, cards, book }: RawSheetKind): SheetKind {
   if (other !== undefined)
     throw badUse(`--${kind} and --${other} do not go together: ask for one, then for the other.`);
   return kind ?? 'sheet';
-}
-
-/** Whether it is of one play, which must then be named. */
-export function isOfOnePlay(kind: SheetKind): boolean {
-  return kind === 'sheet' || kind === 'spots';
-}
-
-/** The pages, with the outline of a document that has one of its own. */
-export interface PrintedPages {
-  readonly title: string;
-  readonly pages: readonly Page[];
-  readonly outline?: readonly Bookmark[];
-}
-
-/** Lays out what is asked for, of one play or more. */
-export function printedPages(kind: SheetKind, plays: readonly SheetContent[]): PrintedPages {
-  const { play, team } = plays[0]!;
-  const calls = plays.map((content, at) => ({ number: at + 1, content }));
-  switch (kind) {
-    case 'sheet':
-      return { title: `${play.name}: play sheet`, pages: plays.map((content) => playSheet(content)) };
-    case 'spots':
-      return {
-        title: `${play.name}: play sheet and a page for each man`,
-        pages: plays.flatMap((content) => [playSheet(content), ...spotPages(content)]),
-      };
-    case 'cards':
-      return { title: `${team}: call cards`, pages: [...benchCard(calls), ...callCards(calls)] };
-    case 'book':
-      return { title: `${team}: man-up playbook`, ...printedBook(plays) };
-    default:
-      return exhaustive(kind);
-  }
 }
 
 /** Where it is written when nobody says. */

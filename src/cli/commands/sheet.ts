@@ -1,4 +1,5 @@
 import { papers } from '../../render/index.ts';
+import { dayWords, isOfOnePlay, printedPages, type SheetKind, sheetContent } from '../../teach/index.ts';
 import { chosenFoes, chosenPlays } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions } from '../conditions.ts';
@@ -6,16 +7,8 @@ import { badUse } from '../failure.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
 import { simulatePlays } from '../simulate-plays.ts';
 import { writeNew } from '../write-file.ts';
-import { sheetContent } from './sheet-content.ts';
 import { readPaper, readSheetFormat, written } from './sheet-format.ts';
-import {
-  defaultSheetFile,
-  isOfOnePlay,
-  printedPages,
-  type RawSheetKind,
-  readSheetKind,
-  type SheetKind,
-} from './sheet-kind.ts';
+import { defaultSheetFile, type RawSheetKind, readSheetKind } from './sheet-kind.ts';
 
 interface RawSheet extends RawConditions, RawSheetKind {
   readonly play?: string;
@@ -57,16 +50,20 @@ export const addSheet: AddCommand = (program, io) => {
     .action(async (file: string, raw: RawSheet) => {
       const conditions = readConditions(raw);
       const kind = readSheetKind(raw);
-      const wishes = { paper: readPaper(raw.paper), made: new Date(), withNames: raw.names === true };
+      const made = new Date();
+      const { side } = conditions;
+      const wishes = { side, paper: readPaper(raw.paper), date: dayWords(made), withNames: raw.names === true };
       const opened = await openPlaybook(file, io);
       const plays = playsFor(kind, opened, raw.play);
       const out = raw.out ?? defaultSheetFile(kind, plays[0]!);
       const format = readSheetFormat(out, kind);
       const foes = chosenFoes(opened.playbook, raw.against);
       const simulated = raw.worths ? await simulatePlays(io, opened, plays, foes, conditions, 'goals') : [];
-      const contents = plays.map((play, at) => sheetContent(opened, play, foes, conditions, wishes, simulated[at]));
+      const contents = plays.map((play, at) =>
+        sheetContent(opened.playbook, play, wishes, simulated[at]?.report.results),
+      );
       const printed = printedPages(kind, contents);
-      await writeNew(out, await written(printed, format, wishes.made));
+      await writeNew(out, await written(printed, format, made));
       const count = printed.pages.length === 1 ? 'one page' : `${printed.pages.length} pages`;
       io.out(`Written: ${out}, ${count} of ${papers[wishes.paper].name}.\n`);
     });

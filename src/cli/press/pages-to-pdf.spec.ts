@@ -3,10 +3,10 @@ import type { PDFDocumentProxy } from 'pdfjs-dist';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { demoPlaybook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
+import { pagesToPdf } from '../../press/index.ts';
 import { drawnField, type Page, pageToSvg, playSheet, printedBook, type SheetContent } from '../../render/index.ts';
-import { pageFontFiles } from './page-fonts.ts';
+import { pageFontFiles, readPageFonts } from './page-fonts.ts';
 import { pageToPng } from './page-to-png.ts';
-import { pagesToPdf } from './pages-to-pdf.ts';
 
 const made = '2026-03-01';
 const contents = demoPlaybook.plays.map(
@@ -37,7 +37,7 @@ async function wordsOf(pdf: PDFDocumentProxy, number: number): Promise<string> {
 }
 
 describe('a PDF of pages', async () => {
-  const bytes = await pagesToPdf(pages, { title: 'Three sheets', made });
+  const bytes = await pagesToPdf(pages, readPageFonts(), { title: 'Three sheets', made });
   const pdf = await read(bytes);
 
   it('has them in their order and size, each with a bookmark', async () => {
@@ -89,13 +89,13 @@ describe('a PDF of pages', async () => {
   });
 
   it('is none of no page', async () => {
-    await expect(pagesToPdf([], { title: '', made })).rejects.toThrow(RangeError);
+    await expect(pagesToPdf([], readPageFonts(), { title: '', made })).rejects.toThrow(RangeError);
   });
 });
 
 describe('a PDF of a whole playbook', async () => {
   const book = printedBook(contents);
-  const pdf = await read(await pagesToPdf(book.pages, { title: 'Book', made, outline: book.outline }));
+  const pdf = await read(await pagesToPdf(book.pages, readPageFonts(), { title: 'Book', made, outline: book.outline }));
 
   it('has every page in its size, with every word on it', async () => {
     expect(pdf.numPages).toBe(book.pages.length);
@@ -139,7 +139,7 @@ describe('a PDF of a whole playbook', async () => {
 
 it('a bookmark leads to a page that is there', async () => {
   const outline = [{ title: 'Nowhere', page: pages.length, children: [] }];
-  await expect(pagesToPdf(pages, { title: '', made, outline })).rejects.toThrow(RangeError);
+  await expect(pagesToPdf(pages, readPageFonts(), { title: '', made, outline })).rejects.toThrow(RangeError);
 });
 
 it('a PNG of a page is as many dots wide as 200 an inch', () => {

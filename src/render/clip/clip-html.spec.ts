@@ -15,10 +15,11 @@ const clip: Clip = {
   follow: 1,
   schemes: [scheme, { ...scheme, name: 'Jump & go' }],
 };
-const parts = { field: handMadeField, script: 'go()', hashOf: (text: string) => `hash-of-${text.length}` };
-const page = clipHtml(clip, parts);
+const parts = { field: handMadeField, script: 'go()', hashOf: async (text: string) => `hash-of-${text.length}` };
 
-describe('the page of a clip', () => {
+describe('the page of a clip', async () => {
+  const page = await clipHtml(clip, parts);
+
   it('holds the clip as it was given', () => {
     const json = /<script type="application\/json" id="clip">(.*)<\/script>/.exec(page)?.[1];
     expect(JSON.parse(json ?? '')).toEqual(clip);
@@ -31,12 +32,12 @@ describe('the page of a clip', () => {
     expect(page).toContain('<h1>Far &lt;b&gt;corner&lt;/b&gt;</h1>');
   });
 
-  it('lets in its own script and style by their hashes, and nothing else', () => {
+  it('lets in its own script and style by their hashes, and nothing else', async () => {
     expect(page).toContain(`default-src 'none'; script-src 'sha256-hash-of-${'go()'.length}'`);
     expect(page).toContain(`style-src 'sha256-hash-of-${clipStyle().length}'`);
     expect(page).toContain(`<style>${clipStyle()}</style>`);
     // What the clip itself says is no part of how the page is made.
-    const made = clipHtml({ ...clip, team: 'Harriers' }, parts);
+    const made = await clipHtml({ ...clip, team: 'Harriers' }, parts);
     expect(made).not.toMatch(/\b(src|href)=|url\(|@import|\sstyle=|\son\w+=/);
   });
 
@@ -57,8 +58,8 @@ describe('the page of a clip', () => {
     expect(fillOf(light)).not.toBe(fillOf(dark));
   });
 
-  it('is refused without a scheme, and with a script that would end its own element', () => {
-    expect(() => clipHtml({ ...clip, schemes: [] }, parts)).toThrow(RangeError);
-    expect(() => clipHtml(clip, { ...parts, script: 'x = "</script>"' })).toThrow(RangeError);
+  it('is refused without a scheme, and with a script that would end its own element', async () => {
+    await expect(clipHtml({ ...clip, schemes: [] }, parts)).rejects.toThrow(RangeError);
+    await expect(clipHtml(clip, { ...parts, script: 'x = "</script>"' })).rejects.toThrow(RangeError);
   });
 });

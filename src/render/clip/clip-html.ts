@@ -13,18 +13,19 @@ export interface ClipParts {
   /** The program of the page. */
   readonly script: string;
   /** SHA-256 of a text in base64: by it alone the page's own program and style are let in. */
-  readonly hashOf: (text: string) => string;
+  readonly hashOf: (text: string) => Promise<string>;
 }
 
 /**
  * One whole page that plays a clip wherever it is opened, without a network: it holds everything it needs, and its own rules forbid it to ask
  * for anything more. RangeError for a clip without a scheme, or a script that would end its own element.
  */
-export function clipHtml(clip: Clip, { field, script, hashOf }: ClipParts): string {
+export async function clipHtml(clip: Clip, { field, script, hashOf }: ClipParts): Promise<string> {
   if (clip.schemes.length === 0) throw new RangeError('a clip needs one scheme at least');
   if (/<\/script/i.test(script)) throw new RangeError('the script of a page may not hold the end of its own element');
   const style = clipStyle();
-  const rules = `default-src 'none'; script-src 'sha256-${hashOf(script)}'; style-src 'sha256-${hashOf(style)}'; base-uri 'none'; form-action 'none'`;
+  const [scriptHash, styleHash] = await Promise.all([hashOf(script), hashOf(style)]);
+  const rules = `default-src 'none'; script-src 'sha256-${scriptHash}'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
 <html lang="en">
 <head>

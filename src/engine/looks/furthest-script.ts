@@ -1,10 +1,7 @@
-import {
-  type ChanceModel,
-  createChanceState,
-  type ScriptTrace,
-  type TraceEvent,
-  traceScript,
-} from '../../engine/index.ts';
+import { createChanceState } from '../chance/create-state.ts';
+import type { ChanceModel } from '../chance/model.ts';
+import type { TraceEvent } from '../chance/trace.ts';
+import { type ScriptTrace, traceScript } from './watch-trace.ts';
 
 /** The man-up that shows most of a play, and how many of those that were watched came as far. */
 export interface FurthestScript {

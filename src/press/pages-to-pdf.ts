@@ -11,8 +11,11 @@ import {
   pageInks,
   pageTint,
   pictureToSvg,
-} from '../../render/index.ts';
-import { pageFontFiles } from './page-fonts.ts';
+  type Weight,
+} from '../render/index.ts';
+
+/** The files of the letters of our pages, TrueType: they go into each PDF. */
+export type PageFonts = Readonly<Record<Weight, Uint8Array>>;
 
 /** What a PDF says of itself. */
 export interface PdfNotes {
@@ -27,7 +30,11 @@ export interface PdfNotes {
  * Pages as one PDF: lines and letters, no pixels, with the letters' shapes inside the file and bookmarks. RangeError when there is no page, and
  * for a bookmark of a page that is not there.
  */
-export async function pagesToPdf(pages: readonly Page[], { title, made, outline }: PdfNotes): Promise<Uint8Array> {
+export async function pagesToPdf(
+  pages: readonly Page[],
+  fonts: PageFonts,
+  { title, made, outline }: PdfNotes,
+): Promise<Uint8Array> {
   if (pages.length === 0) throw new RangeError('invalid pages: none (expected at least one)');
   const document = new PDFDocument({
     autoFirstPage: false,
@@ -39,7 +46,7 @@ export async function pagesToPdf(pages: readonly Page[], { title, made, outline 
     displayTitle: true,
   });
   const done = bytesOf(document);
-  for (const [weight, file] of Object.entries(pageFontFiles)) document.registerFont(weight, file);
+  for (const [weight, file] of Object.entries(fonts)) document.registerFont(weight, file);
   for (const page of pages) {
     const { width, height } = page;
     document.addPage({ size: [width, height], margin: 0 });
@@ -121,9 +128,19 @@ function exhaustive(mark: never): never {
 
 function bytesOf(document: PDFKit.PDFDocument): Promise<Uint8Array> {
   return new Promise((resolve, reject) => {
-    const parts: Buffer[] = [];
-    document.on('data', (part: Buffer) => parts.push(part));
-    document.on('end', () => resolve(Buffer.concat(parts)));
+    const parts: Uint8Array[] = [];
+    document.on('data', (part: Uint8Array) => parts.push(part));
+    document.on('end', () => resolve(joined(parts)));
     document.on('error', reject);
   });
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }

@@ -1,0 +1,1 @@
+export { type PageFonts, type PdfNotes, pagesToPdf } from './pages-to-pdf.ts';

@@ -1,0 +1,1 @@
+export { worker } from '../worker/index.ts';

@@ -1,0 +1,1 @@
+export { cli } from '../cli/index.ts';
