@@ -1,3 +1,4 @@
+import { checkPractices } from './check-practices.ts';
 import { checkSchemes } from './check-schemes.ts';
 import { checkSettings } from './check-settings.ts';
 import type { Shaped } from './check-shape.ts';
@@ -27,6 +28,7 @@ export function checkPlaybook(shaped: Shaped, full: Report): void {
   checkIds(playbook, report);
   checkPlays(shaped, report);
   checkSchemes(playbook, report);
+  checkPractices(playbook, report);
 }
 
 /** Whether a path leads to the value at another, or into it. */
@@ -95,6 +97,7 @@ function checkIds(playbook: Playbook, report: Report): void {
     plays: playbook.plays,
     schemes: playbook.schemes,
     opponents: playbook.opponents,
+    practices: playbook.practices,
   };
   for (const [list, entries] of Object.entries(lists)) checkDistinct(list, entries ?? [], report);
 }

@@ -75,7 +75,7 @@ export const diagnosticCodes = {
   ),
 
   // Sets and spots.
-  'id-twice': error('Two plays, sets, schemes, opponents or steps have the same id.'),
+  'id-twice': error('Two plays, sets, schemes, opponents, practice plans or steps have the same id.'),
   'set-unknown': error('The set is not one that is known, and not an own set of this playbook.'),
   'set-ambiguous': error('The name of the set means more than one set. Use one of the full names.'),
   'spot-count': error('A set has exactly six spots.'),
@@ -130,6 +130,14 @@ export const diagnosticCodes = {
   ),
   'row-twice': error('A scheme has two rows for the same place of the ball.'),
   'scheme-unknown': error('A scheme is named that is not built in and not one of this playbook.'),
+
+  // Practice plans. A plan that has grown old stops no play from being tested: all but the ids are warnings.
+  'practice-play': warning('A practice plan names a play that the playbook does not have.'),
+  'practice-scheme': warning('A practice plan names a scheme that is not built in and not one of this playbook.'),
+  'practice-spot': warning('A practice plan names a spot that its play does not have, or one twice.'),
+  'practice-time': warning('The blocks of a practice plan take longer than there is.'),
+  'practice-keeper': warning('A practice plan has a live man-up although no goalkeeper comes.'),
+  'practice-date': warning('The date of a practice plan is no day of the calendar.'),
 } as const satisfies Record<string, CodeInfo>;
 
 export type DiagnosticCode = keyof typeof diagnosticCodes;

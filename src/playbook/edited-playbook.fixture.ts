@@ -70,6 +70,21 @@ export const change: fc.Arbitrary<Change> = fc.oneof(
   fc.constant((playbook: Playbook) => without(playbook, 'opponents')),
   fc.constant((playbook: Playbook) => ({ ...playbook, opponents: [] })),
   fc.constant((playbook: Playbook) => ({ ...playbook, chances: [] })),
+  fc.constant((playbook: Playbook) => without(playbook, 'practices')),
+  fc.tuple(word, at).map(([name, players]) => (playbook: Playbook) => ({
+    ...playbook,
+    practices: [
+      ...(playbook.practices ?? []),
+      {
+        id: name.toLowerCase() || 'p',
+        name,
+        minutes: 20,
+        players,
+        plays: [],
+        blocks: [{ kind: 'live' as const, minutes: 4 }],
+      },
+    ],
+  })),
   word.map((name) => (playbook: Playbook) => ({
     ...playbook,
     opponents: [...(playbook.opponents ?? []), { id: name.toLowerCase() || 'x', name }],

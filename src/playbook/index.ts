@@ -1,3 +1,4 @@
+export { isDay } from './check-practices.ts';
 export { demoPlaybook, demoText } from './demo.ts';
 export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
@@ -31,8 +32,14 @@ export {
   type PlayEntry,
   type Player,
   type PlayerRole,
+  type Practice,
+  type PracticeBlock,
+  type PracticeKind,
+  type PracticeSituation,
   playbookSchema,
   playerRoles,
+  practiceKinds,
+  practiceSituations,
   type SchemeEntry,
   type Settings,
   type Team,

@@ -30,6 +30,14 @@ export const limits = {
   schemes: 50,
   rows: 40,
   opponents: 100,
+  /** Practice plans, and what one may hold. A season has some sixty practices. */
+  practices: 200,
+  practicePlays: 20,
+  blocks: 60,
+  practiceMinutes: 240,
+  reps: 500,
+  /** Letters of the sentence that says why a block is there. */
+  why: 400,
   /** Marks of copies; the oldest go first. */
   copies: 20,
 } as const;

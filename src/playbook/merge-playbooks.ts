@@ -1,11 +1,11 @@
 import { limits } from './limits.ts';
 import { type ListMerge, type MergedItem, mergeLists, mergeValues } from './merge-list.ts';
-import type { Opponent, OwnSet, Playbook, PlayEntry, Player, SchemeEntry, Settings, Team } from './schema.ts';
+import type { Opponent, OwnSet, Playbook, PlayEntry, Player, Practice, SchemeEntry, Settings, Team } from './schema.ts';
 
 /** The parts of a playbook that are merged one by one: each as a whole, as one thing that somebody wrote. */
-export type MergeKind = 'play' | 'player' | 'team' | 'set' | 'scheme' | 'opponent' | 'settings' | 'notes';
+export type MergeKind = 'play' | 'player' | 'team' | 'set' | 'scheme' | 'opponent' | 'practice' | 'settings' | 'notes';
 
-export type MergePart = PlayEntry | Player | TeamHead | OwnSet | SchemeEntry | Opponent | Settings | string;
+export type MergePart = PlayEntry | Player | TeamHead | OwnSet | SchemeEntry | Opponent | Practice | Settings | string;
 
 /** The team without its players, who are parts of their own. */
 export type TeamHead = Omit<Team, 'roster'>;
@@ -70,7 +70,7 @@ export function mergePlaybooks(
   };
   const optional = <T extends ListPart>(
     kind: MergeKind,
-    list: 'sets' | 'schemes' | 'opponents',
+    list: 'sets' | 'schemes' | 'opponents' | 'practices',
   ): { [list: string]: T[] } => {
     const items = many<T>(kind, (playbook) => playbook[list] as readonly T[] | undefined);
     const has = (playbook: Playbook) => playbook[list] !== undefined;
@@ -89,6 +89,7 @@ export function mergePlaybooks(
     plays: many<PlayEntry>('play', (playbook) => playbook.plays),
     ...optional<SchemeEntry>('scheme', 'schemes'),
     ...optional<Opponent>('opponent', 'opponents'),
+    ...optional<Practice>('practice', 'practices'),
     ...chancesOf(base, mine, theirs),
     ...(settings !== undefined && { settings }),
     ...(notes !== undefined && { notes }),
@@ -97,7 +98,7 @@ export function mergePlaybooks(
   return { merged, conflicts };
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice;
 
 const kindNames: Readonly<Record<MergeKind, string>> = {
   play: 'Play',
@@ -106,13 +107,14 @@ const kindNames: Readonly<Record<MergeKind, string>> = {
   set: 'Set',
   scheme: 'Scheme',
   opponent: 'Opponent',
+  practice: 'Practice plan',
   settings: 'Settings',
   notes: 'Notes',
 };
 
 function choicesFor({ kind, mine, theirs }: Omit<MergeConflict, 'choices'>): readonly MergeChoice[] {
   // Two players cannot wear one number, and of the rest a playbook has only one.
-  const hasId = kind === 'play' || kind === 'set' || kind === 'scheme' || kind === 'opponent';
+  const hasId = ['play', 'set', 'scheme', 'opponent', 'practice'].includes(kind);
   return hasId && mine !== undefined && theirs !== undefined ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'];
 }
 

@@ -208,7 +208,19 @@ const cases: readonly Case[] = [
   { name: 'a row for a place that no set has', edit: (d) => (d.schemes[0].rows[0].ball = 'Q'), code: 'spot-unknown', path: 'schemes[0].rows[0].ball', says: 'No set has a spot "Q"' },
   { name: 'two rows for one place', edit: (d) => d.schemes[0].rows.push(d.schemes[0].rows[0]), code: 'row-twice', path: 'schemes[0].rows[1].ball', says: 'two rows for the ball at TR' },
   { name: 'an unknown scheme', edit: (d) => (d.opponents[0].schemes = { 'box-zne': 1 }), code: 'scheme-unknown', path: 'opponents[0].schemes.box-zne', says: 'Did you mean "box-zone"' },
+
+  // Practice plans.
+  { name: 'practice of an unknown play', edit: (d) => (d.practices = [practice({ plays: ['swng'] })]), code: 'practice-play', path: 'practices[0].plays[0]', says: 'Did you mean "swing"' },
+  { name: 'practice against an unknown scheme', edit: (d) => (d.practices = [practice({ blocks: [{ kind: 'dummy', minutes: 4, scheme: 'box-zne' }] })]), code: 'practice-scheme', path: 'practices[0].blocks[0].scheme', says: 'Did you mean "box-zone"' },
+  { name: 'practice with a spot of another set', edit: (d) => (d.practices = [practice({ blocks: [{ kind: 'part', minutes: 4, play: 'swing', spots: ['TR', 'P'] }] })]), code: 'practice-spot', path: 'practices[0].blocks[0].spots[1]', says: 'no spot P' },
+  { name: 'practice that takes too long', edit: (d) => (d.practices = [practice({ blocks: [{ kind: 'walk', minutes: 21 }] })]), code: 'practice-time', path: 'practices[0].minutes', says: 'take 21 minutes, and there are 20' },
+  { name: 'live practice without a goalkeeper', edit: (d) => (d.practices = [practice({ keeper: false, blocks: [{ kind: 'live', minutes: 4 }] })]), code: 'practice-keeper', path: 'practices[0].blocks[0]', says: 'only a fully equipped goalkeeper' },
+  { name: 'practice on no day', edit: (d) => (d.practices = [practice({ date: '2026-02-30' })]), code: 'practice-date', path: 'practices[0].date', says: 'no 2026-02-30' },
 ];
+
+function practice(more: Loose): Loose {
+  return { id: 'tuesday', name: 'Tuesday', minutes: 20, players: 14, plays: ['swing'], blocks: [], ...more };
+}
 
 function ownSet(id: string): Loose {
   const spots = Object.fromEntries(['A', 'B', 'D', 'E', 'F', 'G'].map((spot, i) => [spot, { at: [i * 3, 10] }]));

@@ -18,13 +18,20 @@ export function placeWords(document: unknown, path: JsonPath): string {
 
 function itemWords(document: unknown, list: string, index: number, path: JsonPath): readonly string[] {
   const item = valueAt(document, path.slice(0, 2));
-  const kind = { plays: '', sets: 'set ', schemes: 'scheme ', opponents: 'opponent ' }[list];
+  const kind = { plays: '', sets: 'set ', schemes: 'scheme ', opponents: 'opponent ', practices: 'practice plan ' }[
+    list
+  ];
   if (kind === undefined) return fieldWords(path);
   const name = nameOf(item, 'name') ?? nameOf(item, 'id');
   const whole = name === undefined ? `${list.slice(0, -1)} ${index + 1}` : `${kind}${name}`;
-  return list === 'plays'
-    ? [whole, ...playWords(item, path.slice(2))]
-    : [whole, ...(list === 'schemes' ? rowWords(item, path.slice(2)) : fieldWords(path.slice(2)))];
+  return [whole, ...partWords(item, list, path.slice(2))];
+}
+
+function partWords(item: unknown, list: string, path: JsonPath): readonly string[] {
+  if (list === 'plays') return playWords(item, path);
+  if (list === 'schemes') return rowWords(item, path);
+  const [field, index] = path;
+  return field === 'blocks' && typeof index === 'number' ? [`block ${index + 1}`] : fieldWords(path);
 }
 
 function playerWords(document: unknown, path: JsonPath): readonly string[] {

@@ -75,6 +75,8 @@ function embed(kind: string, value: never): unknown {
       return { ...whole, schemes: [value] };
     case 'opponent':
       return { ...whole, opponents: [value] };
+    case 'practice':
+      return { ...whole, practices: [value] };
     case 'settings':
       return { ...whole, settings: value };
     default:
@@ -90,7 +92,7 @@ describe('every example of the page is right', () => {
   });
 
   test('there are examples of all kinds', () => {
-    expect(new Set(blocks.map((block) => block.kind)).size).toBe(12);
+    expect(new Set(blocks.map((block) => block.kind)).size).toBe(13);
   });
 });
 

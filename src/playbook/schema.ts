@@ -79,6 +79,9 @@ const measuredSchema = described(
   'Each reading as it was taken; a measurement counts instead of the grade of what it measures.',
 );
 
+/** A day: YYYY-MM-DD. Whether the month has that day is checked after the shape. */
+const dayPattern = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
+
 /** The mark of one copy that was handed out. */
 const copyPattern = /^[a-z0-9]+$/;
 
@@ -245,6 +248,63 @@ const opponentSchema = z.strictObject({
   notes: z.optional(notes),
 });
 
+/** What a stretch of practice is, in the usual order of teaching: from words to a live man-up. */
+export const practiceKinds = [
+  'talk',
+  'keeper',
+  'walk',
+  'skeleton',
+  'dummy',
+  'part',
+  'live',
+  'situation',
+  'water',
+] as const;
+
+/** Situations of a game that are played out, each from its whistle. */
+export const practiceSituations = ['lastTen', 'flagDown', 'restart'] as const;
+
+const practiceBlockSchema = z.strictObject({
+  kind: described(
+    z.enum(practiceKinds),
+    'talk at the board, keeper warm-up, walk-through, skeleton without defense, dummy defense, part with fewer men, live, situation, water.',
+  ),
+  play: described(z.optional(id), 'The play that is run, by its id; none for water and the warm-up of the keeper.'),
+  minutes: described(z.number().check(z.gte(0.5), z.lte(limits.practiceMinutes)), 'How long it lasts.'),
+  reps: described(z.optional(wholeNumber(0, limits.reps)), 'How often it is run; none when left out.'),
+  scheme: described(
+    z.optional(z.string().check(z.minLength(1), z.maxLength(limits.id))),
+    'The scheme that the defense shows.',
+  ),
+  spots: described(
+    z.optional(z.array(spotId).check(z.minLength(1), z.maxLength(6))),
+    'Who takes part, the ball first: all six when left out.',
+  ),
+  situation: z.optional(z.enum(practiceSituations)),
+  fixed: described(z.optional(z.boolean()), 'true: the minutes were set by hand and stay when the rest is fitted.'),
+  why: described(
+    z.optional(z.string().check(z.maxLength(limits.why))),
+    'Why it is there, as it was found when the plan was made.',
+  ),
+  note: z.optional(notes),
+});
+
+const practiceSchema = z.strictObject({
+  id,
+  name,
+  date: described(z.optional(z.string().check(z.regex(dayPattern))), 'The day, YYYY-MM-DD.'),
+  minutes: described(z.number().check(z.gte(1), z.lte(limits.practiceMinutes)), 'How long there is.'),
+  players: described(wholeNumber(0, limits.players), 'How many come, the goalkeeper not counted.'),
+  keeper: described(z.optional(z.boolean()), 'false: no goalkeeper comes, so that nobody shoots at a keeper.'),
+  plays: described(z.array(id).check(z.maxLength(limits.practicePlays)), 'The plays that are practised, by their ids.'),
+  blocks: z.array(practiceBlockSchema).check(z.maxLength(limits.blocks)),
+  leftOut: described(
+    z.optional(z.array(z.string().check(z.maxLength(limits.why))).check(z.maxLength(limits.blocks))),
+    'What there was no time for, in words.',
+  ),
+  notes: z.optional(notes),
+});
+
 const settingsSchema = z.strictObject({
   penaltySeconds: described(
     z.optional(z.number().check(z.gte(5), z.lte(300))),
@@ -265,6 +325,7 @@ export const playbookSchema = described(
     plays: z.array(playSchema).check(z.maxLength(limits.plays)),
     schemes: z.optional(z.array(ownSchemeSchema).check(z.maxLength(limits.schemes))),
     opponents: z.optional(z.array(opponentSchema).check(z.maxLength(limits.opponents))),
+    practices: z.optional(z.array(practiceSchema).check(z.maxLength(limits.practices))),
     chances: described(
       z.optional(z.array(z.never()).check(z.maxLength(0))),
       'Kept for chances that were charted; empty in version 1.',
@@ -278,7 +339,7 @@ export const playbookSchema = described(
       'Marks of the copies that this file comes from, oldest first; the program writes them.',
     ),
   }),
-  'A Sliderule playbook: team, plays, own sets and schemes, opponents, settings.',
+  'A Sliderule playbook: team, plays, own sets and schemes, opponents, practice plans, settings.',
 );
 
 /** The same shape, with words for whoever reads the exported JSON Schema. */
@@ -297,4 +358,8 @@ export type BeatEntry = z.infer<typeof beatSchema>;
 export type ReadEntry = z.infer<typeof readSchema>;
 export type SchemeEntry = z.infer<typeof ownSchemeSchema>;
 export type Opponent = z.infer<typeof opponentSchema>;
+export type Practice = z.infer<typeof practiceSchema>;
+export type PracticeBlock = z.infer<typeof practiceBlockSchema>;
+export type PracticeKind = (typeof practiceKinds)[number];
+export type PracticeSituation = (typeof practiceSituations)[number];
 export type Settings = z.infer<typeof settingsSchema>;

@@ -6,11 +6,24 @@ export { cueMarks } from './cue-marks.ts';
 export * from './cue-scene.ts';
 export * from './draw-scene.ts';
 export * from './field-scene.ts';
+export { drawFilmFrame, drawFilmMoment, type FilmCanvas, filmFont, filmPlace } from './film/draw-film.ts';
+export {
+  createFilm,
+  defaultFilmOptions,
+  type Film,
+  type FilmMoment,
+  type FilmOptions,
+  type FilmScript,
+  filmMoment,
+} from './film/film.ts';
+export { filmColours } from './film/film-colours.ts';
+export { type FilmForm, type FilmFormName, filmFormNames, filmForms } from './film/film-form.ts';
 export * from './left-words.ts';
 export * from './look-words.ts';
 export * from './number-text.ts';
 export { benchCard } from './pages/bench-card.ts';
 export { type Call, callCards } from './pages/call-cards.ts';
+export { type MetPlay, type MetScheme, type OpponentContent, opponentPage } from './pages/opponent-page.ts';
 export {
   type Page,
   type PageBox,
@@ -32,6 +45,7 @@ export * from './play-run-words.ts';
 export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';
+export * from './practice-words.ts';
 export * from './read-card-words.ts';
 export * from './read-grade-words.ts';
 export * from './runner-card-words.ts';

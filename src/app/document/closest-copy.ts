@@ -15,14 +15,15 @@ export function closestCopy(playbook: Playbook, copies: readonly Playbook[]): Pl
   return best?.copy;
 }
 
-/** Plays, players, sets, schemes and opponents that both have, alike. */
+/** Plays, players, sets, schemes, opponents and practice plans that both have, alike. */
 function partsInCommon(one: Playbook, other: Playbook): number {
   return (
     alike(one.plays, other.plays, idOf) +
     alike(one.team.roster, other.team.roster, ({ number }) => number) +
     alike(one.sets, other.sets, idOf) +
     alike(one.schemes, other.schemes, idOf) +
-    alike(one.opponents, other.opponents, idOf)
+    alike(one.opponents, other.opponents, idOf) +
+    alike(one.practices, other.practices, idOf)
   );
 }
 

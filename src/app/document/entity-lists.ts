@@ -1,4 +1,4 @@
-import type { Opponent, OwnSet, Playbook, PlayEntry, Player, SchemeEntry } from '../../playbook/index.ts';
+import type { Opponent, OwnSet, Playbook, PlayEntry, Player, Practice, SchemeEntry } from '../../playbook/index.ts';
 
 /** The lists of a playbook whose items are kept one by one, so that two people can change two of them at once. */
 export interface EntityLists {
@@ -7,15 +7,23 @@ export interface EntityLists {
   readonly plays: PlayEntry;
   readonly schemes: SchemeEntry;
   readonly opponents: Opponent;
+  readonly practices: Practice;
 }
 
 export type ListName = keyof EntityLists;
 export type Entity = EntityLists[ListName];
 
-export const listNames = ['roster', 'sets', 'plays', 'schemes', 'opponents'] as const satisfies readonly ListName[];
+export const listNames = [
+  'roster',
+  'sets',
+  'plays',
+  'schemes',
+  'opponents',
+  'practices',
+] as const satisfies readonly ListName[];
 
 /** The lists that a playbook may leave out. */
-export const optionalLists = ['sets', 'schemes', 'opponents'] as const satisfies readonly ListName[];
+export const optionalLists = ['sets', 'schemes', 'opponents', 'practices'] as const satisfies readonly ListName[];
 
 /** The items of a list; none when the playbook leaves it out. */
 export function entitiesOf(playbook: Playbook, list: ListName): readonly Entity[] {

@@ -24,6 +24,7 @@ export function withNamesBack(copy: Playbook, named: Playbook): Playbook {
     sets: list(copy.sets, hidden.sets, named.sets),
     schemes: list(copy.schemes, hidden.schemes, named.schemes),
     opponents: list(copy.opponents, hidden.opponents, named.opponents),
+    practices: list(copy.practices, hidden.practices, named.practices),
   };
   return {
     ...copy,

@@ -5,6 +5,7 @@ import type {
   Opponent,
   OwnSet,
   Playbook,
+  Practice,
   SchemeEntry,
   Settings,
   TeamHead,
@@ -14,6 +15,7 @@ import { levelNames } from './level-names.ts';
 import { numberText, placeText } from './place-text.ts';
 import { playFacts } from './play-facts.ts';
 import { playerFacts } from './player-facts.ts';
+import { practiceFacts } from './practice-facts.ts';
 
 /** All that a part of a playbook says, in a coach's words; nothing when it is not there. */
 export function partFacts(kind: MergeKind, part: MergePart | undefined, playbook: Playbook): Facts {
@@ -32,6 +34,8 @@ export function partFacts(kind: MergeKind, part: MergePart | undefined, playbook
       return schemeFacts(part as SchemeEntry);
     case 'opponent':
       return opponentFacts(part as Opponent, playbook);
+    case 'practice':
+      return practiceFacts(part as Practice, playbook);
     case 'settings':
       return settingsFacts(part as Settings);
     case 'notes':

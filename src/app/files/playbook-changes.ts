@@ -6,6 +6,7 @@ import {
   type Playbook,
   type PlayEntry,
   type Player,
+  type Practice,
   type SchemeEntry,
   sameValue,
 } from '../../playbook/index.ts';
@@ -37,6 +38,7 @@ export function playbookChanges(before: Playbook, after: Playbook): PlaybookChan
     ...listed<OwnSet>('set', before.sets, after.sets),
     ...listed<SchemeEntry>('scheme', before.schemes, after.schemes),
     ...listed<Opponent>('opponent', before.opponents, after.opponents),
+    ...listed<Practice>('practice', before.practices, after.practices),
     ...single('settings', 'Settings', before.settings, after.settings),
     ...single('notes', 'Notes', before.notes, after.notes),
   ];
@@ -59,6 +61,7 @@ const kindWords: Readonly<Record<MergeKind, string>> = {
   set: 'Set',
   scheme: 'Scheme',
   opponent: 'Opponent',
+  practice: 'Practice plan',
   settings: 'Settings',
   notes: 'Notes',
 };
@@ -69,7 +72,7 @@ export function partTitle({ kind, key, name }: Pick<PartChange, 'kind' | 'key' |
   return kind === 'player' ? `Player #${key} ${name}`.trimEnd() : `${kindWords[kind]} “${name}”`;
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice;
 
 function headOf({ team: { roster: _, ...head } }: Playbook): Omit<Playbook['team'], 'roster'> {
   return head;

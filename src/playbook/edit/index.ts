@@ -43,6 +43,16 @@ export {
   spotsOfSet,
   tagPlay,
 } from './edit-plays.ts';
+export {
+  addPractice,
+  changePractice,
+  dropBlock,
+  moveBlock,
+  noteBlock,
+  removePractice,
+  setBlockMinutes,
+  setBlockReps,
+} from './edit-practices.ts';
 export { addRead, changeRead, moveRead, removeRead } from './edit-reads.ts';
 export type { ActionAddress, EditedPlay, EditedPlaybook, PlaybookEdit, PlayEdit, Refused } from './edit-result.ts';
 export {
