@@ -110,19 +110,24 @@ export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
 export { bestThere, betterRead } from './reads/better-read.ts';
 export type { ReadExample } from './reads/card-examples.ts';
-export { cardOfList, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
+export { cardOfList, namedCue, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
 export { type CarrierAction, carrierActions } from './reads/carrier-actions.ts';
 export { carriersOfPlay } from './reads/carriers-of-play.ts';
 export { type CueCount, countCues } from './reads/count-cues.ts';
+export { cueVocabulary } from './reads/cue-vocabulary.ts';
 export { type FakeGain, fakeGains } from './reads/fake-gains.ts';
 export { type CarrierChance, gatherDecisions, type Outcome } from './reads/gather-decisions.ts';
 export { gatherRuns, mostRunLooks, type RunnerChance, timeOfLook } from './reads/gather-runs.ts';
 export type { BetterRead, GradeThere, ReadGrade } from './reads/grade-reads.ts';
+export { type JudgedAction, judgeMoment, type MomentJudgement } from './reads/judge-moment.ts';
 export type { KnownScheme, SchemeKnown } from './reads/know-the-scheme.ts';
 export { type LearntDecisions, learnDecisions, type TriedDecisions, tryDecisions } from './reads/learn-decisions.ts';
 export { type Keeping, learnKeeping, worthOf } from './reads/learn-keeping.ts';
 export { measureIn, type ValuedDecisions } from './reads/measure-decisions.ts';
+export { type MomentAction, momentActions } from './reads/moment-actions.ts';
+export { type CarrierMoment, momentsOfTrial } from './reads/moments-of-trial.ts';
 export { mostReadsAt } from './reads/most-reads.ts';
+export { orderOfAction } from './reads/order-of-action.ts';
 export { type Guidance, playGuided } from './reads/play-guided.ts';
 export { goOn, type RuleList, worthsUnder } from './reads/rule-list.ts';
 export { type RunOrder, runOfOrder, runOrders } from './reads/run-orders.ts';
@@ -146,6 +151,8 @@ export {
   type ValuedTime,
 } from './reads/study-runner.ts';
 export { taughtPlay } from './reads/taught-play.ts';
+export { type MomentTraces, type ShownAction, traceMoment } from './reads/trace-moment.ts';
+export { type FutureRange, type MomentOutcomes, valueMoment } from './reads/value-moment.ts';
 export {
   type BestCall,
   type Choice,

@@ -10,6 +10,8 @@ export const drawKind = {
   dutyChange: 7,
   start: 8,
   faceOff: 9,
+  /** No event of a trial: the luck of a future that begins in the middle of one (`reads/future.ts`). */
+  future: 10,
 } as const;
 export type DrawKind = (typeof drawKind)[keyof typeof drawKind];
-export const drawKinds = 10;
+export const drawKinds = 11;

@@ -33,7 +33,8 @@ export function cardOfList(play: Play, carrier: number, list: RuleList, at: Poin
   };
 }
 
-function namedCue(cue: CompiledCue, name: (man: number) => string): Cue {
+/** A cue as a play has it, by the names of the spots. */
+export function namedCue(cue: CompiledCue, name: (man: number) => string): Cue {
   return 'who' in cue ? { kind: cue.kind, who: name(cue.who) } : cue;
 }
 

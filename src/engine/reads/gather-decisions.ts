@@ -111,7 +111,8 @@ export function beginWatched(model: ChanceModel, state: ChanceState, trial: numb
   state.watching = true;
 }
 
-function leaveToPlay(model: ChanceModel, state: ChanceState, carrier: number, until: number): Outcome {
+/** Leave it to the play until the ball is out of his hands; from then on everybody plays as ever, to a time. */
+export function leaveToPlay(model: ChanceModel, state: ChanceState, carrier: number, until: number): Outcome {
   const before = state.counts.goalOddsSum;
   while (state.end === null && hasBall(state, carrier)) advanceTrial(model, state);
   state.watching = false;
@@ -143,7 +144,7 @@ function isHeld({ ball }: ChanceState): boolean {
   return ball.mode === ballMode.held;
 }
 
-type SeenLook = Omit<CarrierLook, 'outcome_byAction'>;
+export type SeenLook = Omit<CarrierLook, 'outcome_byAction'>;
 
 /** What he sees at his looks round, as far as it goes by the play; none when the play does not bring him the ball. */
 function looksOf(model: ChanceModel, state: ChanceState, carrier: number, trial: number): readonly SeenLook[] {
@@ -180,7 +181,8 @@ export function hasBall({ ball, unit }: ChanceState, carrier: number): boolean {
   return ball.mode === ballMode.held || ball.mode === ballMode.windUp || ball.mode === ballMode.shotWindUp;
 }
 
-function lookRound(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array): SeenLook {
+/** What the man with the ball sees as he looks round, at the moment at which a recorder is told of it. */
+export function lookRound(model: ChanceModel, state: ChanceState, carrier: number, seen: Float64Array): SeenLook {
   const { options } = model.scratch;
   const cues = cueVocabulary(carrier).reduce(
     (bits, cue, at) => (cueHolds(model, state, carrier, seen, cue, options) ? bits | (1 << at) : bits),
