@@ -16,7 +16,7 @@ export function readSheetFormat(path: string, kind: SheetKind): SheetFormat {
   const format = formats.find((one) => one === ending);
   if (format === undefined)
     throw badUse(`invalid --out: ${shown(path)} (expected a file that ends in .pdf, .svg or .png).`);
-  if (format !== 'pdf' && kind !== 'sheet')
+  if (format !== 'pdf' && kind !== 'sheet' && kind !== 'opponent')
     throw badUse(`invalid --out: ${shown(path)} (several pages go into one file only as .pdf).`);
   return format;
 }

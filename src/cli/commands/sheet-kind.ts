@@ -6,14 +6,16 @@ export interface RawSheetKind {
   readonly spots?: true;
   readonly cards?: true;
   readonly book?: true;
+  readonly opponent?: string;
 }
 
 /** Which of them is asked for; fails when several are. */
-export function readSheetKind({ spots, cards, book }: RawSheetKind): SheetKind {
+export function readSheetKind({ spots, cards, book, opponent }: RawSheetKind): SheetKind {
   const asked = [
     ...(spots === true ? ['spots' as const] : []),
     ...(cards === true ? ['cards' as const] : []),
     ...(book === true ? ['book' as const] : []),
+    ...(opponent === undefined ? [] : ['opponent' as const]),
   ];
   const [kind, other] = asked;
   if (other !== undefined)
@@ -21,17 +23,19 @@ export function readSheetKind({ spots, cards, book }: RawSheetKind): SheetKind {
   return kind ?? 'sheet';
 }
 
-/** Where it is written when nobody says. */
-export function defaultSheetFile(kind: SheetKind, play: string): string {
+/** Where it is written when nobody says; `about` is the play's id or the opponent's. */
+export function defaultSheetFile(kind: SheetKind, about: string): string {
   switch (kind) {
     case 'sheet':
-      return `${play}-sheet.pdf`;
+      return `${about}-sheet.pdf`;
     case 'spots':
-      return `${play}-spots.pdf`;
+      return `${about}-spots.pdf`;
     case 'cards':
       return 'call-cards.pdf';
     case 'book':
       return 'playbook.pdf';
+    case 'opponent':
+      return `against-${about}.pdf`;
     default:
       return exhaustive(kind);
   }

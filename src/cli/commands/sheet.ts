@@ -1,11 +1,21 @@
 import { papers } from '../../render/index.ts';
-import { dayWords, isOfOnePlay, printedPages, type SheetKind, sheetContent } from '../../teach/index.ts';
-import { chosenFoes, chosenPlays } from '../choose-matchups.ts';
+import {
+  dayWords,
+  isOfOnePlay,
+  opponentContent,
+  type PrintedPages,
+  printedOpponent,
+  printedPages,
+  type SheetKind,
+  type SheetWishes,
+  sheetContent,
+} from '../../teach/index.ts';
+import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions } from '../conditions.ts';
-import { badUse } from '../failure.ts';
+import { badUse, unknownName } from '../failure.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
-import { simulatePlays } from '../simulate-plays.ts';
+import { type SimulatedPlay, simulatePlays } from '../simulate-plays.ts';
 import { writeNew } from '../write-file.ts';
 import { readPaper, readSheetFormat, written } from './sheet-format.ts';
 import { defaultSheetFile, type RawSheetKind, readSheetKind } from './sheet-kind.ts';
@@ -29,6 +39,7 @@ export const addSheet: AddCommand = (program, io) => {
     .option('--spots', 'with a page for each man, in large letters')
     .option('--cards', 'a card for the bench and cards for the wrist, of all plays')
     .option('--book', 'the whole playbook: contents, each play with its pages, cards')
+    .option('--opponent <id>', 'one page of an opponent: what they play, who is late, what to call')
     .option('--out <file>', 'where to write it; its ending says how: .pdf, .svg or .png (default: ID-sheet.pdf)')
     .option('--paper <letter|a4>', 'the paper', 'letter')
     .option('--names', 'with names beside the numbers (left out by themselves, for the sake of minors)')
@@ -44,6 +55,7 @@ export const addSheet: AddCommand = (program, io) => {
         'sliderule sheet playbook.json --play lantern --spots --names',
         'sliderule sheet playbook.json --play lantern --side left --out left.svg',
         'sliderule sheet playbook.json --cards',
+        'sliderule sheet playbook.json --opponent copper-falls',
         'sliderule sheet playbook.json --book --paper a4 --no-worths',
       ]),
     )
@@ -55,19 +67,43 @@ export const addSheet: AddCommand = (program, io) => {
       const wishes = { side, paper: readPaper(raw.paper), date: dayWords(made), withNames: raw.names === true };
       const opened = await openPlaybook(file, io);
       const plays = playsFor(kind, opened, raw.play);
-      const out = raw.out ?? defaultSheetFile(kind, plays[0]!);
+      const out = raw.out ?? defaultSheetFile(kind, raw.opponent ?? plays[0]!);
       const format = readSheetFormat(out, kind);
-      const foes = chosenFoes(opened.playbook, raw.against);
+      const foes = foesFor(opened, raw);
       const simulated = raw.worths ? await simulatePlays(io, opened, plays, foes, conditions, 'goals') : [];
-      const contents = plays.map((play, at) =>
-        sheetContent(opened.playbook, play, wishes, simulated[at]?.report.results),
-      );
-      const printed = printedPages(kind, contents);
+      const printed =
+        kind === 'opponent'
+          ? opponentOf(opened, foes, wishes, simulated)
+          : printedPages(
+              kind,
+              plays.map((play, at) => sheetContent(opened.playbook, play, wishes, simulated[at]?.report.results)),
+            );
       await writeNew(out, await written(printed, format, made));
       const count = printed.pages.length === 1 ? 'one page' : `${printed.pages.length} pages`;
       io.out(`Written: ${out}, ${count} of ${papers[wishes.paper].name}.\n`);
     });
 };
+
+/** The schemes that are asked for; of an opponent's page they are his own. */
+function foesFor({ playbook }: OpenPlaybook, { opponent, against }: RawSheet): Foes {
+  if (opponent === undefined) return chosenFoes(playbook, against);
+  const known = (playbook.opponents ?? []).map(({ id }) => id);
+  if (!known.includes(opponent)) throw unknownName('opponent after --opponent', opponent, known, undefined);
+  if (against !== 'all') throw badUse('--opponent and --against do not go together: they play their own schemes.');
+  return chosenFoes(playbook, opponent);
+}
+
+function opponentOf(
+  { playbook }: OpenPlaybook,
+  { opponent }: Foes,
+  wishes: SheetWishes,
+  simulated: readonly SimulatedPlay[],
+): PrintedPages {
+  const found = simulated.flatMap(({ report: { play, results }, whole }) =>
+    whole === undefined ? [] : [{ play, results, goals: whole.goalsPerChance }],
+  );
+  return printedOpponent(opponentContent(playbook, opponent!.id, wishes, found));
+}
 
 function playsFor(kind: SheetKind, { playbook }: OpenPlaybook, named: string | undefined): readonly string[] {
   const plays = chosenPlays(playbook, named);

@@ -2,6 +2,8 @@ import {
   type Bookmark,
   benchCard,
   callCards,
+  type OpponentContent,
+  opponentPage,
   type Page,
   playSheet,
   printedBook,
@@ -9,8 +11,10 @@ import {
   spotPages,
 } from '../../render/index.ts';
 
-/** What can be printed: a play on one page, the same with a page for each man, cards for the calls, the whole playbook. */
-export type SheetKind = 'sheet' | 'spots' | 'cards' | 'book';
+/** What can be printed: a play on one page, the same with a page for each man, cards for the calls, the whole playbook, one opponent. */
+export type SheetKind = PlaySheetKind | 'opponent';
+/** Those of them that are made of plays alone. */
+export type PlaySheetKind = 'sheet' | 'spots' | 'cards' | 'book';
 
 /** Whether it is of one play, which must then be named. */
 export function isOfOnePlay(kind: SheetKind): boolean {
@@ -25,7 +29,7 @@ export interface PrintedPages {
 }
 
 /** Lays out what is asked for, of one play or more. */
-export function printedPages(kind: SheetKind, plays: readonly SheetContent[]): PrintedPages {
+export function printedPages(kind: PlaySheetKind, plays: readonly SheetContent[]): PrintedPages {
   const { play, team } = plays[0]!;
   const calls = plays.map((content, at) => ({ number: at + 1, content }));
   switch (kind) {
@@ -43,6 +47,12 @@ export function printedPages(kind: SheetKind, plays: readonly SheetContent[]): P
     default:
       return exhaustive(kind);
   }
+}
+
+/** The page of one opponent. */
+export function printedOpponent(content: OpponentContent): PrintedPages {
+  const page = opponentPage(content);
+  return { title: page.title, pages: [page] };
 }
 
 function exhaustive(kind: never): never {

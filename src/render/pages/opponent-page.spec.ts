@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { disciplineNames, schemeList } from '../../engine/index.ts';
+import { demoPlaybook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
+import { drawnField } from '../field-scene.ts';
+import { type MetScheme, type OpponentContent, opponentPage } from './opponent-page.ts';
+import { pageToSvg } from './page-svg.ts';
+import { expectReadable, wordsOf } from './sheet-content.fixture.ts';
+
+const play = toEnginePlay(demoPlaybook, 'lantern');
+const goals = (mean: number) => ({ mean, low: mean - 0.02, high: mean + 0.02 });
+
+const schemes: readonly MetScheme[] = schemeList
+  .filter(({ defenders }) => defenders === 5)
+  .map(({ notes, names, home }, at, all) => ({
+    name: notes.name,
+    share: 1 / all.length,
+    open: `Open: ${notes.leaves}`,
+    men: names.map((name, man) => ({
+      name,
+      home: { x: home[2 * man]!, y: home[2 * man + 1]! },
+      discipline: disciplineNames[man === at % 5 ? 3 : 1]!,
+    })),
+  }));
+
+function contentOf(known: number, plays: number, more: Partial<OpponentContent> = {}): OpponentContent {
+  return {
+    opponent: 'Copper Falls',
+    team: demoPlaybook.team.name,
+    side: 'right',
+    field: drawnField(ruleCodeOf(demoPlaybook).markings),
+    schemes: schemes.slice(0, known),
+    plays: Array.from({ length: plays }, (_, at) => ({
+      play,
+      set: '2-3-1',
+      number: at + 1,
+      goals: goals(0.4 - 0.03 * at),
+      byScheme: schemes.slice(0, known).map((_, scheme) => goals(0.2 + 0.01 * scheme)),
+    })),
+    trials: 500,
+    notes: '',
+    date: '1 March 2026',
+    paper: 'letter',
+    ...more,
+  };
+}
+
+describe('the page of an opponent', () => {
+  it.each([
+    [0, 0],
+    [1, 1],
+    [2, 3],
+    [3, 6],
+    [9, 40],
+  ])('of %i schemes, with %i plays, stands inside the margins and can be read', (known, plays) => {
+    for (const paper of ['letter', 'a4'] as const) {
+      const notes = 'They chase behind the goal and talk all the time. '.repeat(12);
+      expectReadable(opponentPage(contentOf(known, plays, { paper })), 10);
+      expectReadable(opponentPage(contentOf(known, plays, { paper, notes }), 12), 10);
+    }
+  });
+
+  it('rings who is late in each scheme, and says who it is in the first', () => {
+    const [one, two] = schemes;
+    expect(wordsOf(opponentPage(contentOf(1, 1)))).toContain(`${one!.men[0]!.name.toUpperCase()}, in the ring`);
+    const rings = (known: number): number =>
+      pageToSvg(opponentPage(contentOf(known, 1))).match(/class="readRing"|stroke-dasharray="3 5"/g)?.length ?? 0;
+    expect(rings(2)).toBe(2 * rings(1));
+    expect(two).toBeDefined();
+  });
+
+  it('says that all are alike where nobody is later than the others', () => {
+    const alike = schemes.slice(0, 1).map((scheme) => ({
+      ...scheme,
+      men: scheme.men.map((man) => ({ ...man, discipline: 'ordinary' as const })),
+    }));
+    expect(wordsOf(opponentPage(contentOf(1, 1, { schemes: alike })))).toContain('All of them alike');
+  });
+
+  it('says which play is surely the best, and which may be', () => {
+    expect(wordsOf(opponentPage(contentOf(1, 2)))).toContain('Lantern may be as good, so mix them');
+    const [first, second] = contentOf(1, 2).plays;
+    const apart = contentOf(1, 2, { plays: [first!, { ...second!, goals: goals(0.1) }] });
+    expect(wordsOf(opponentPage(apart))).toContain('Lantern first: the others make less for sure.');
+  });
+});
