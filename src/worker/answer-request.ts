@@ -7,6 +7,7 @@ import {
   furthestScript,
   gatherDecisions,
   gatherRuns,
+  momentsOfTrial,
   playForced,
   playGuided,
   recordTrace,
@@ -15,7 +16,9 @@ import {
   studyCarrier,
   studyRunner,
   taughtPlay,
+  traceMoment,
   traceScript,
+  valueMoment,
   watchPlay,
 } from '../engine/index.ts';
 import { type ParseResult, parsePlaybook } from '../playbook/index.ts';
@@ -68,6 +71,22 @@ export function answerRequest(request: WorkerRequest): WorkerAnswer {
     }
     case 'runStudy':
       return { kind: 'runStudy', study: studyRunner(request.order, request.learn, request.held, request.limits) };
+    case 'moments': {
+      const { carriers, range } = request;
+      const trials = Array.from({ length: range.to - range.from }, (_, at) => range.from + at);
+      const moments = trials.flatMap((trial) => momentsOfTrial(model, state, trial, carriers));
+      return { kind: 'moments', cast, moments };
+    }
+    case 'momentValues': {
+      const memory = { state, spare: createChanceState(model) };
+      const values = request.moments.map((moment) => valueMoment(model, memory, moment, request.futures));
+      return { kind: 'momentValues', values };
+    }
+    case 'momentTraces': {
+      const memory = { state, spare: createChanceState(model) };
+      const traces = traceMoment(model, memory, request.moment, request.shown, request);
+      return { kind: 'momentTraces', traces };
+    }
     case 'heat':
       return { kind: 'heat', heat: shotHeat(model, request.shooter) };
     default:

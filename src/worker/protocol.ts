@@ -1,13 +1,17 @@
 import type {
   Athlete,
   CarrierChance,
+  CarrierMoment,
   CarrierStudy,
   ForcedGoals,
   ForcedTrial,
   FurthestScript,
+  FutureRange,
   Guidance,
   Level,
   Matchup,
+  MomentOutcomes,
+  MomentTraces,
   Outcome,
   Read,
   RunnerChance,
@@ -19,6 +23,7 @@ import type {
   ScriptTrace,
   SearchLimits,
   ShotHeat,
+  ShownAction,
   SpotId,
   Tally,
   Trace,
@@ -123,6 +128,29 @@ export type WorkerRequest =
       readonly held: readonly SchemeRuns[];
       readonly limits: SearchLimits;
     }
+  /** At which looks of these men (offense indices) could something be asked, in these trials? */
+  | {
+      readonly kind: 'moments';
+      readonly setup: TrialSetup;
+      readonly carriers: readonly number[];
+      readonly range: TrialRange;
+    }
+  /** What would come of each thing that could be done at these moments, in so many futures? Up to a third of a second a moment for 96 of them. */
+  | {
+      readonly kind: 'momentValues';
+      readonly setup: TrialSetup;
+      readonly moments: readonly CarrierMoment[];
+      readonly futures: FutureRange;
+    }
+  /** Show what led to a moment, and what comes of some actions there. Seconds before and after it. */
+  | {
+      readonly kind: 'momentTraces';
+      readonly setup: TrialSetup;
+      readonly moment: CarrierMoment;
+      readonly shown: readonly ShownAction[];
+      readonly before: number;
+      readonly after: number;
+    }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
@@ -156,6 +184,10 @@ export type WorkerAnswer =
   | { readonly kind: 'runs'; readonly chances: readonly RunnerChance[] }
   /** `null`: the play hardly ever comes to that run. */
   | { readonly kind: 'runStudy'; readonly study: RunnerStudy | null }
+  | { readonly kind: 'moments'; readonly cast: Cast; readonly moments: readonly CarrierMoment[] }
+  /** One for each moment, in their order. */
+  | { readonly kind: 'momentValues'; readonly values: readonly MomentOutcomes[] }
+  | { readonly kind: 'momentTraces'; readonly traces: MomentTraces }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };
