@@ -9,7 +9,7 @@ import type { ClipCaption } from './clip.ts';
  * second, so that stepping to a caption shows its moment.
  */
 export function clipCaptions(
-  script: ScriptTrace,
+  script: Pick<ScriptTrace, 'trial' | 'trace' | 'began' | 'windows'>,
   play: Pick<Play, 'beats' | 'lastTen'>,
   names: TraceNames,
 ): readonly ClipCaption[] {

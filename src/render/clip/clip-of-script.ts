@@ -6,9 +6,12 @@ import type { ClipFlight, ClipOpening, ClipScheme, Track } from './clip.ts';
 import { clipCaptions } from './clip-captions.ts';
 import { sampleCount, samplesPerSecond, trackOf } from './track.ts';
 
+/** What of a watched script is shown: also of a part of a trial that is shown by itself. */
+export type ShownScript = Pick<ScriptTrace, 'trial' | 'trace' | 'began' | 'windows'>;
+
 /** What a page needs of one watched script of `play` to play it. `note` says how the man-up was chosen. */
 export function clipOfScript(
-  script: ScriptTrace,
+  script: ShownScript,
   play: Pick<Play, 'beats' | 'lastTen'>,
   names: TraceNames,
   note: string,
@@ -60,7 +63,7 @@ function flightsOf(trace: Trace): readonly ClipFlight[] {
 }
 
 /** The windows of this trial, on the clip's clock. */
-function openingsOf({ windows, trial, began }: ScriptTrace): readonly ClipOpening[] {
+function openingsOf({ windows, trial, began }: ShownScript): readonly ClipOpening[] {
   return windows
     .filter((window) => window.trial === trial)
     .map(({ to, opens, closes, kind }) => [

@@ -3,7 +3,7 @@ import type { StyleName } from '../scene.ts';
 import { fontFamily, haloPx, type SvgStyle, svgStyles } from '../svg-styles.ts';
 
 /** What a clip draws, in the looks that the same things have everywhere else. */
-const drawn: readonly StyleName[] = [
+export const clipLooks: readonly StyleName[] = [
   'turf',
   'boxArea',
   'paint',
@@ -31,18 +31,23 @@ const drawn: readonly StyleName[] = [
 
 /** The style sheet of a clip's page: light or dark as the device is, one column on a phone, two where there is room. */
 export function clipStyle(): string {
+  return pageStyle(clipLooks, pageRules);
+}
+
+/** The style sheet of a page that draws these looks, by the rules of its own. */
+export function pageStyle(looks: readonly StyleName[], rules: string): string {
   return [
     `:root{${lightPage}}`,
-    shapes('paper'),
+    shapes('paper', looks),
     `@media (prefers-color-scheme:dark){:root{${darkPage}}`,
-    shapes('dark'),
+    shapes('dark', looks),
     '}',
-    pageRules,
+    rules,
   ].join('\n');
 }
 
-function shapes(palette: PaletteName): string {
-  return drawn.map((style) => `.${style}{${declarations(svgStyles[palette][style])}}`).join('\n');
+function shapes(palette: PaletteName, looks: readonly StyleName[]): string {
+  return looks.map((style) => `.${style}{${declarations(svgStyles[palette][style])}}`).join('\n');
 }
 
 function declarations(style: SvgStyle): string {
