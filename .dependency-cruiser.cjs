@@ -20,8 +20,11 @@ const looksDown = (layer, below) => ({
   to: { path: `^(src/(?!(${[layer, ...below].join('|')})/)|(bench|scripts|test)/)` },
 });
 
-/** How a layer is entered. What runs in a page and what runs in Node begin trials on two kinds of threads, so worker has two more. */
-const doors = ['^src/[^/]+/index[.]ts$', '^src/worker/(node|browser)[.]ts$'];
+/**
+ * How a layer is entered. What runs in a page and what runs in Node begin trials on two kinds of threads, so worker has two more; each kind of film brings
+ * a package of its own, which nobody who makes another should load, so press has two more.
+ */
+const doors = ['^src/[^/]+/index[.]ts$', '^src/worker/(node|browser)[.]ts$', '^src/press/film-to-(gif|video)[.]ts$'];
 const workerNode = '^src/worker/node([.]ts$|/)';
 const workerBrowser = '^src/worker/browser([.]ts$|/)';
 

@@ -16,7 +16,7 @@ export {
   type FilmScript,
   filmMoment,
 } from './film/film.ts';
-export { filmColours } from './film/film-colours.ts';
+export { type FilmColours, filmColours } from './film/film-colours.ts';
 export { type FilmForm, type FilmFormName, filmFormNames, filmForms } from './film/film-form.ts';
 export * from './left-words.ts';
 export * from './look-words.ts';

@@ -1,0 +1,82 @@
+import { distance } from '../arrow.ts';
+import { type FieldMarkings, fieldScene } from '../field-scene.ts';
+import { placeLabels } from '../label-places.ts';
+import { defenderLabels, roomAmongPeople } from '../people-labels.ts';
+import { attackerRadius, defenderMarks, keeperMark, usualSizes } from '../people-marks.ts';
+import { type Primitive, polyline, type SceneLayer, type View } from '../scene.ts';
+import { attackerDiscs, attackerWords, ballInFlightOrHands } from '../trace-marks.ts';
+import type { TraceNames } from '../trace-names.ts';
+import { openLabels, openRings } from '../watch-marks.ts';
+import { ballAt, type FilmPart, momentAt, openMenOf, runOf } from './film-part.ts';
+
+/** The ground of a film's field: the same in every picture of a part. */
+export function filmGround(field: FieldMarkings, view: View): SceneLayer {
+  return { view, items: fieldScene(field, view) };
+}
+
+/** How long a run is shown behind a man, and a flight after it has ended, s of the play. */
+const trailShown = 1;
+const flightShown = 1;
+const offenseCount = 6;
+
+/** Who is on the field at `time` of the play and what the ball does, in the shapes of every other drawing. */
+export function filmPeople(part: FilmPart, time: number, spots: readonly string[], drawn: Drawn): SceneLayer {
+  const { view } = drawn;
+  const sizes = usualSizes;
+  const frame = momentAt(part, time);
+  const open = openMenOf(part, time);
+  const names = namesOf(part, spots);
+  const keeper = keeperMark(frame.keeper, sizes);
+  const room = roomAmongPeople(frame, names, sizes, { ...drawn, keeper });
+  const words = placeLabels([...openLabels(frame, open, sizes), ...defenderLabels(frame, names)], room);
+  return {
+    view,
+    items: [
+      ...trails(part, time),
+      ...flights(part, time),
+      ...keeper,
+      ...openRings(frame, open, sizes),
+      ...attackerDiscs(frame, view, sizes),
+      ...defenderMarks(frame.defense, sizes),
+      ...attackerWords(frame, names, view),
+      ...words.filter(({ style }) => style === 'defenderText'),
+      ballInFlightOrHands(frame, view, sizes),
+      ...words.filter(({ style }) => style === 'openText'),
+    ],
+  };
+}
+
+/** Where it is drawn, and over what. */
+export interface Drawn {
+  readonly view: View;
+  readonly pxPerYard: number;
+  readonly ground: readonly Primitive[];
+}
+
+function namesOf({ scheme }: FilmPart, spots: readonly string[]): TraceNames {
+  return {
+    play: '',
+    scheme: scheme.name,
+    offense: spots,
+    defense: scheme.defenders,
+    reads: [],
+    lastTenReads: [],
+    beats: {},
+  };
+}
+
+function trails(part: FilmPart, time: number): readonly Primitive[] {
+  return Array.from({ length: offenseCount }, (_, man) => runOf(part, man, time - trailShown, time))
+    .filter((path) => distance(path[0]!, path.at(-1)!) > attackerRadius)
+    .flatMap((path) => polyline('trail', path));
+}
+
+/** The ball's way, dashed as on paper: strong while it flies, faint afterwards. */
+function flights(part: FilmPart, time: number): readonly Primitive[] {
+  return part.scheme.flights
+    .filter(([from, to]) => from < time && time <= to + flightShown)
+    .flatMap(([from, to, kind]) => {
+      const style = kind === 'shot' ? 'shot' : time <= to ? 'pass' : 'passPast';
+      return polyline(style, [ballAt(part, from), ballAt(part, Math.min(time, to))]);
+    });
+}
