@@ -1,4 +1,5 @@
 import { checkPractices } from './check-practices.ts';
+import { checkQuizzes } from './check-quizzes.ts';
 import { checkSchemes } from './check-schemes.ts';
 import { checkSettings } from './check-settings.ts';
 import type { Shaped } from './check-shape.ts';
@@ -29,6 +30,7 @@ export function checkPlaybook(shaped: Shaped, full: Report): void {
   checkPlays(shaped, report);
   checkSchemes(playbook, report);
   checkPractices(playbook, report);
+  checkQuizzes(playbook, report);
 }
 
 /** Whether a path leads to the value at another, or into it. */
@@ -98,6 +100,7 @@ function checkIds(playbook: Playbook, report: Report): void {
     schemes: playbook.schemes,
     opponents: playbook.opponents,
     practices: playbook.practices,
+    quizzes: playbook.quizzes,
   };
   for (const [list, entries] of Object.entries(lists)) checkDistinct(list, entries ?? [], report);
 }

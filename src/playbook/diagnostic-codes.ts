@@ -75,7 +75,7 @@ export const diagnosticCodes = {
   ),
 
   // Sets and spots.
-  'id-twice': error('Two plays, sets, schemes, opponents, practice plans or steps have the same id.'),
+  'id-twice': error('Two plays, sets, schemes, opponents, practice plans, quizzes or steps have the same id.'),
   'set-unknown': error('The set is not one that is known, and not an own set of this playbook.'),
   'set-ambiguous': error('The name of the set means more than one set. Use one of the full names.'),
   'spot-count': error('A set has exactly six spots.'),
@@ -138,6 +138,11 @@ export const diagnosticCodes = {
   'practice-time': warning('The blocks of a practice plan take longer than there is.'),
   'practice-keeper': warning('A practice plan has a live man-up although no goalkeeper comes.'),
   'practice-date': warning('The date of a practice plan is no day of the calendar.'),
+
+  // Quizzes: what they ask about may be gone, what came back is kept.
+  'quiz-answers': warning(
+    'A result of a quiz does not have one answer for each question, or more right answers than it was asked.',
+  ),
 } as const satisfies Record<string, CodeInfo>;
 
 export type DiagnosticCode = keyof typeof diagnosticCodes;

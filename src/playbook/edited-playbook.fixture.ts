@@ -60,6 +60,20 @@ export const change: fc.Arbitrary<Change> = fc.oneof(
     .map(([i, number]) => withRoster((roster) => replaced(roster, i, (player) => ({ ...player, number })))),
   at.map((i) => withRoster((roster) => removed(roster, i))),
   fc.tuple(at, at).map(([from, to]) => withRoster((roster) => moved(roster, from, to))),
+  fc.constant((playbook: Playbook) => without(playbook, 'quizzes')),
+  fc.tuple(word, at).map(([name, number]) => (playbook: Playbook) => ({
+    ...playbook,
+    quizzes: [
+      ...(playbook.quizzes ?? []),
+      {
+        id: name.toLowerCase() || 'q',
+        name,
+        play: 'lantern',
+        questions: [{ carrier: 'X', scheme: 'jump', right: 'Feed C' }],
+        results: [{ number, round: 1, answers: [{ asked: 1, right: 0 }] }],
+      },
+    ],
+  })),
   word.map((name) => (playbook: Playbook) => ({ ...playbook, team: { ...playbook.team, name } })),
   word.map((notes) => (playbook: Playbook) => ({ ...playbook, notes })),
   fc.constant((playbook: Playbook) => without(playbook, 'notes')),

@@ -38,6 +38,10 @@ export const limits = {
   reps: 500,
   /** Letters of the sentence that says why a block is there. */
   why: 400,
+  /** Quizzes that were handed out, the questions of one (as many as a result code holds), and the rounds that came back of it. */
+  quizzes: 100,
+  questions: 20,
+  results: 400,
   /** Marks of copies; the oldest go first. */
   copies: 20,
 } as const;

@@ -1,11 +1,42 @@
 import { limits } from './limits.ts';
 import { type ListMerge, type MergedItem, mergeLists, mergeValues } from './merge-list.ts';
-import type { Opponent, OwnSet, Playbook, PlayEntry, Player, Practice, SchemeEntry, Settings, Team } from './schema.ts';
+import type {
+  Opponent,
+  OwnSet,
+  Playbook,
+  PlayEntry,
+  Player,
+  Practice,
+  QuizEntry,
+  SchemeEntry,
+  Settings,
+  Team,
+} from './schema.ts';
 
 /** The parts of a playbook that are merged one by one: each as a whole, as one thing that somebody wrote. */
-export type MergeKind = 'play' | 'player' | 'team' | 'set' | 'scheme' | 'opponent' | 'practice' | 'settings' | 'notes';
+export type MergeKind =
+  | 'play'
+  | 'player'
+  | 'team'
+  | 'set'
+  | 'scheme'
+  | 'opponent'
+  | 'practice'
+  | 'quiz'
+  | 'settings'
+  | 'notes';
 
-export type MergePart = PlayEntry | Player | TeamHead | OwnSet | SchemeEntry | Opponent | Practice | Settings | string;
+export type MergePart =
+  | PlayEntry
+  | Player
+  | TeamHead
+  | OwnSet
+  | SchemeEntry
+  | Opponent
+  | Practice
+  | QuizEntry
+  | Settings
+  | string;
 
 /** The team without its players, who are parts of their own. */
 export type TeamHead = Omit<Team, 'roster'>;
@@ -70,7 +101,7 @@ export function mergePlaybooks(
   };
   const optional = <T extends ListPart>(
     kind: MergeKind,
-    list: 'sets' | 'schemes' | 'opponents' | 'practices',
+    list: 'sets' | 'schemes' | 'opponents' | 'practices' | 'quizzes',
   ): { [list: string]: T[] } => {
     const items = many<T>(kind, (playbook) => playbook[list] as readonly T[] | undefined);
     const has = (playbook: Playbook) => playbook[list] !== undefined;
@@ -90,6 +121,7 @@ export function mergePlaybooks(
     ...optional<SchemeEntry>('scheme', 'schemes'),
     ...optional<Opponent>('opponent', 'opponents'),
     ...optional<Practice>('practice', 'practices'),
+    ...optional<QuizEntry>('quiz', 'quizzes'),
     ...chancesOf(base, mine, theirs),
     ...(settings !== undefined && { settings }),
     ...(notes !== undefined && { notes }),
@@ -98,7 +130,7 @@ export function mergePlaybooks(
   return { merged, conflicts };
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry;
 
 const kindNames: Readonly<Record<MergeKind, string>> = {
   play: 'Play',
@@ -108,12 +140,13 @@ const kindNames: Readonly<Record<MergeKind, string>> = {
   scheme: 'Scheme',
   opponent: 'Opponent',
   practice: 'Practice plan',
+  quiz: 'Quiz',
   settings: 'Settings',
   notes: 'Notes',
 };
 
 function choicesFor({ kind, mine, theirs }: Omit<MergeConflict, 'choices'>): readonly MergeChoice[] {
-  // Two players cannot wear one number, and of the rest a playbook has only one.
+  // Two players cannot wear one number, codes that come back go by the id of their quiz, and of the rest a playbook has only one.
   const hasId = ['play', 'set', 'scheme', 'opponent', 'practice'].includes(kind);
   return hasId && mine !== undefined && theirs !== undefined ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'];
 }

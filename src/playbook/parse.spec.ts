@@ -216,7 +216,17 @@ const cases: readonly Case[] = [
   { name: 'practice that takes too long', edit: (d) => (d.practices = [practice({ blocks: [{ kind: 'walk', minutes: 21 }] })]), code: 'practice-time', path: 'practices[0].minutes', says: 'take 21 minutes, and there are 20' },
   { name: 'live practice without a goalkeeper', edit: (d) => (d.practices = [practice({ keeper: false, blocks: [{ kind: 'live', minutes: 4 }] })]), code: 'practice-keeper', path: 'practices[0].blocks[0]', says: 'only a fully equipped goalkeeper' },
   { name: 'practice on no day', edit: (d) => (d.practices = [practice({ date: '2026-02-30' })]), code: 'practice-date', path: 'practices[0].date', says: 'no 2026-02-30' },
+
+  // Quizzes.
+  { name: 'quiz with too few answers', edit: (d) => (d.quizzes = [quiz([])]), code: 'quiz-answers', path: 'quizzes[0].results[0].answers', says: '1 answers to the 2 questions' },
+  { name: 'quiz with more right than asked', edit: (d) => (d.quizzes = [quiz([{ asked: 1, right: 2 }])]), code: 'quiz-answers', path: 'quizzes[0].results[0].answers[1]', says: 'right 2 times of 1' },
 ];
+
+function quiz(more: readonly Loose[]): Loose {
+  const questions = ['X', 'C'].map((carrier) => ({ carrier, scheme: 'jump', right: 'Shoot' }));
+  const results = [{ number: 7, round: 1, answers: [{ asked: 1, right: 1 }, ...more] }];
+  return { id: 'k7qf', name: 'Reads', play: 'swing', questions, results };
+}
 
 function practice(more: Loose): Loose {
   return { id: 'tuesday', name: 'Tuesday', minutes: 20, players: 14, plays: ['swing'], blocks: [], ...more };

@@ -18,9 +18,14 @@ export function placeWords(document: unknown, path: JsonPath): string {
 
 function itemWords(document: unknown, list: string, index: number, path: JsonPath): readonly string[] {
   const item = valueAt(document, path.slice(0, 2));
-  const kind = { plays: '', sets: 'set ', schemes: 'scheme ', opponents: 'opponent ', practices: 'practice plan ' }[
-    list
-  ];
+  const kind = {
+    plays: '',
+    sets: 'set ',
+    schemes: 'scheme ',
+    opponents: 'opponent ',
+    practices: 'practice plan ',
+    quizzes: 'quiz ',
+  }[list];
   if (kind === undefined) return fieldWords(path);
   const name = nameOf(item, 'name') ?? nameOf(item, 'id');
   const whole = name === undefined ? `${list.slice(0, -1)} ${index + 1}` : `${kind}${name}`;

@@ -77,6 +77,8 @@ function embed(kind: string, value: never): unknown {
       return { ...whole, opponents: [value] };
     case 'practice':
       return { ...whole, practices: [value] };
+    case 'quiz':
+      return { ...whole, quizzes: [value] };
     case 'settings':
       return { ...whole, settings: value };
     default:
@@ -92,7 +94,7 @@ describe('every example of the page is right', () => {
   });
 
   test('there are examples of all kinds', () => {
-    expect(new Set(blocks.map((block) => block.kind)).size).toBe(13);
+    expect(new Set(blocks.map((block) => block.kind)).size).toBe(14);
   });
 });
 

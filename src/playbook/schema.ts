@@ -305,6 +305,46 @@ const practiceSchema = z.strictObject({
   notes: z.optional(notes),
 });
 
+/** How quickly a player chose, roughly: in the first third of his time, in the second, later. */
+export const quizPaces = ['quick', 'steady', 'slow'] as const;
+
+const quizQuestionSchema = z.strictObject({
+  carrier: described(spotId, 'The man with the ball.'),
+  scheme: described(z.string().check(z.minLength(1), z.maxLength(limits.id)), 'The scheme that is met.'),
+  right: described(z.string().check(z.minLength(1), z.maxLength(limits.why)), 'The best choice, in words.'),
+});
+
+const quizAnswerSchema = z.strictObject({
+  asked: described(wholeNumber(0, 3), 'How often it was asked; 3 for three times and more, 0 when it was not asked.'),
+  right: described(wholeNumber(0, 3), 'How often the answer was right, at most as often as it was asked.'),
+  pace: described(
+    z.optional(z.enum(quizPaces)),
+    'How quickly he chose the first time; left out when he was not asked.',
+  ),
+});
+
+const quizResultSchema = z.strictObject({
+  number: described(wholeNumber(0, 999), 'Jersey number; no name.'),
+  round: described(wholeNumber(1, 32), 'Which round of his it was; after 32 it begins anew.'),
+  answers: described(
+    z.array(quizAnswerSchema).check(z.minLength(1), z.maxLength(limits.questions)),
+    'One for each question, in their order.',
+  ),
+});
+
+const quizSchema = z.strictObject({
+  id: described(id, 'The four letters of the quiz, small.'),
+  name,
+  play: described(id, 'The play that it asks about, by its id.'),
+  spot: described(z.optional(spotId), 'The man whose reads it asks about; the whole unit when left out.'),
+  questions: z.array(quizQuestionSchema).check(z.minLength(1), z.maxLength(limits.questions)),
+  results: described(
+    z.array(quizResultSchema).check(z.maxLength(limits.results)),
+    'Rounds that came back, in the order in which they were loaded.',
+  ),
+  notes: z.optional(notes),
+});
+
 const settingsSchema = z.strictObject({
   penaltySeconds: described(
     z.optional(z.number().check(z.gte(5), z.lte(300))),
@@ -326,6 +366,10 @@ export const playbookSchema = described(
     schemes: z.optional(z.array(ownSchemeSchema).check(z.maxLength(limits.schemes))),
     opponents: z.optional(z.array(opponentSchema).check(z.maxLength(limits.opponents))),
     practices: z.optional(z.array(practiceSchema).check(z.maxLength(limits.practices))),
+    quizzes: described(
+      z.optional(z.array(quizSchema).check(z.maxLength(limits.quizzes))),
+      'Quizzes that were handed out, and what came back; the program writes them.',
+    ),
     chances: described(
       z.optional(z.array(z.never()).check(z.maxLength(0))),
       'Kept for chances that were charted; empty in version 1.',
@@ -339,7 +383,7 @@ export const playbookSchema = described(
       'Marks of the copies that this file comes from, oldest first; the program writes them.',
     ),
   }),
-  'A Sliderule playbook: team, plays, own sets and schemes, opponents, practice plans, settings.',
+  'A Sliderule playbook: team, plays, own sets and schemes, opponents, practice plans, quizzes, settings.',
 );
 
 /** The same shape, with words for whoever reads the exported JSON Schema. */
@@ -362,4 +406,8 @@ export type Practice = z.infer<typeof practiceSchema>;
 export type PracticeBlock = z.infer<typeof practiceBlockSchema>;
 export type PracticeKind = (typeof practiceKinds)[number];
 export type PracticeSituation = (typeof practiceSituations)[number];
+export type QuizEntry = z.infer<typeof quizSchema>;
+export type QuizResult = z.infer<typeof quizResultSchema>;
+export type QuizAnswer = z.infer<typeof quizAnswerSchema>;
+export type QuizPace = (typeof quizPaces)[number];
 export type Settings = z.infer<typeof settingsSchema>;

@@ -1,4 +1,13 @@
-import type { Opponent, OwnSet, Playbook, PlayEntry, Player, Practice, SchemeEntry } from '../../playbook/index.ts';
+import type {
+  Opponent,
+  OwnSet,
+  Playbook,
+  PlayEntry,
+  Player,
+  Practice,
+  QuizEntry,
+  SchemeEntry,
+} from '../../playbook/index.ts';
 
 /** The lists of a playbook whose items are kept one by one, so that two people can change two of them at once. */
 export interface EntityLists {
@@ -8,6 +17,7 @@ export interface EntityLists {
   readonly schemes: SchemeEntry;
   readonly opponents: Opponent;
   readonly practices: Practice;
+  readonly quizzes: QuizEntry;
 }
 
 export type ListName = keyof EntityLists;
@@ -20,10 +30,17 @@ export const listNames = [
   'schemes',
   'opponents',
   'practices',
+  'quizzes',
 ] as const satisfies readonly ListName[];
 
 /** The lists that a playbook may leave out. */
-export const optionalLists = ['sets', 'schemes', 'opponents', 'practices'] as const satisfies readonly ListName[];
+export const optionalLists = [
+  'sets',
+  'schemes',
+  'opponents',
+  'practices',
+  'quizzes',
+] as const satisfies readonly ListName[];
 
 /** The items of a list; none when the playbook leaves it out. */
 export function entitiesOf(playbook: Playbook, list: ListName): readonly Entity[] {

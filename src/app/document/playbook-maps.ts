@@ -76,7 +76,7 @@ export function writePlaybook(maps: PlaybookMaps, from: Projection, to: Playbook
 export const nothingYet: Projection = {
   // Only read for what it lacks; it never leaves this layer.
   playbook: { team: { roster: [] }, plays: [] } as unknown as Playbook,
-  keys: { roster: [], sets: [], plays: [], schemes: [], opponents: [], practices: [] },
+  keys: { roster: [], sets: [], plays: [], schemes: [], opponents: [], practices: [], quizzes: [] },
 };
 
 /**
@@ -174,6 +174,7 @@ function assemble(whole: Y.Map<unknown>, team: Playbook['team'], read: Record<Li
     ...optional('schemes'),
     ...optional('opponents'),
     ...optional('practices'),
+    ...optional('quizzes'),
     ...(whole.has('chances') && { chances: [] }),
     ...(whole.has('settings') && { settings: whole.get('settings') as NonNullable<Playbook['settings']> }),
     ...(whole.has('notes') && { notes: whole.get('notes') as string }),

@@ -4,12 +4,25 @@ import type { Playbook } from '../../playbook/index.ts';
 const shortest = 3;
 
 /** Short names inside the file that hold a part of a player's name: they stay in a file without names, because other parts go by them. */
-export function idsWithNames({ team, plays, sets, schemes, opponents, practices }: Playbook): readonly string[] {
+export function idsWithNames({
+  team,
+  plays,
+  sets,
+  schemes,
+  opponents,
+  practices,
+  quizzes,
+}: Playbook): readonly string[] {
   const parts = team.roster.flatMap(({ name }) => wordsIn(name)).filter((word) => word.length >= shortest);
   const known = new Set(parts);
-  const ids = [...plays, ...(sets ?? []), ...(schemes ?? []), ...(opponents ?? []), ...(practices ?? [])].map(
-    ({ id }) => id,
-  );
+  const ids = [
+    ...plays,
+    ...(sets ?? []),
+    ...(schemes ?? []),
+    ...(opponents ?? []),
+    ...(practices ?? []),
+    ...(quizzes ?? []),
+  ].map(({ id }) => id);
   return ids.filter((id) => wordsIn(id).some((word) => known.has(word)));
 }
 

@@ -25,6 +25,7 @@ export function withNamesBack(copy: Playbook, named: Playbook): Playbook {
     schemes: list(copy.schemes, hidden.schemes, named.schemes),
     opponents: list(copy.opponents, hidden.opponents, named.opponents),
     practices: list(copy.practices, hidden.practices, named.practices),
+    quizzes: list(copy.quizzes, hidden.quizzes, named.quizzes),
   };
   return {
     ...copy,

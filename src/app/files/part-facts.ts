@@ -6,6 +6,7 @@ import type {
   OwnSet,
   Playbook,
   Practice,
+  QuizEntry,
   SchemeEntry,
   Settings,
   TeamHead,
@@ -16,6 +17,7 @@ import { numberText, placeText } from './place-text.ts';
 import { playFacts } from './play-facts.ts';
 import { playerFacts } from './player-facts.ts';
 import { practiceFacts } from './practice-facts.ts';
+import { quizFacts } from './quiz-facts.ts';
 
 /** All that a part of a playbook says, in a coach's words; nothing when it is not there. */
 export function partFacts(kind: MergeKind, part: MergePart | undefined, playbook: Playbook): Facts {
@@ -36,6 +38,8 @@ export function partFacts(kind: MergeKind, part: MergePart | undefined, playbook
       return opponentFacts(part as Opponent, playbook);
     case 'practice':
       return practiceFacts(part as Practice, playbook);
+    case 'quiz':
+      return quizFacts(part as QuizEntry, playbook);
     case 'settings':
       return settingsFacts(part as Settings);
     case 'notes':

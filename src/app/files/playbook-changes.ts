@@ -7,6 +7,7 @@ import {
   type PlayEntry,
   type Player,
   type Practice,
+  type QuizEntry,
   type SchemeEntry,
   sameValue,
 } from '../../playbook/index.ts';
@@ -39,6 +40,7 @@ export function playbookChanges(before: Playbook, after: Playbook): PlaybookChan
     ...listed<SchemeEntry>('scheme', before.schemes, after.schemes),
     ...listed<Opponent>('opponent', before.opponents, after.opponents),
     ...listed<Practice>('practice', before.practices, after.practices),
+    ...listed<QuizEntry>('quiz', before.quizzes, after.quizzes),
     ...single('settings', 'Settings', before.settings, after.settings),
     ...single('notes', 'Notes', before.notes, after.notes),
   ];
@@ -62,6 +64,7 @@ const kindWords: Readonly<Record<MergeKind, string>> = {
   scheme: 'Scheme',
   opponent: 'Opponent',
   practice: 'Practice plan',
+  quiz: 'Quiz',
   settings: 'Settings',
   notes: 'Notes',
 };
@@ -72,7 +75,7 @@ export function partTitle({ kind, key, name }: Pick<PartChange, 'kind' | 'key' |
   return kind === 'player' ? `Player #${key} ${name}`.trimEnd() : `${kindWords[kind]} “${name}”`;
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry;
 
 function headOf({ team: { roster: _, ...head } }: Playbook): Omit<Playbook['team'], 'roster'> {
   return head;

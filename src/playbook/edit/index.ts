@@ -53,6 +53,7 @@ export {
   setBlockMinutes,
   setBlockReps,
 } from './edit-practices.ts';
+export { keepQuiz, keepResult, removeQuiz } from './edit-quizzes.ts';
 export { addRead, changeRead, moveRead, removeRead } from './edit-reads.ts';
 export type { ActionAddress, EditedPlay, EditedPlaybook, PlaybookEdit, PlayEdit, Refused } from './edit-result.ts';
 export {
