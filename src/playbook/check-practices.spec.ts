@@ -41,6 +41,19 @@ describe('checkPractices', () => {
       ['practice-spot practices[0].blocks[2].spots[1]'],
     ],
     ['a man twice', (plan) => (plan.blocks[2].spots = ['C', 'C']), ['practice-spot practices[0].blocks[2].spots[1]']],
+    [
+      'a run of no such look',
+      (plan) => (plan.blocks[2].runs = [{ look: ['X', 'BR'], scheme: 'no', reps: 2 }]),
+      ['practice-spot practices[0].blocks[2].runs[0].look[1]', 'practice-scheme practices[0].blocks[2].runs[0].scheme'],
+    ],
+    [
+      'an empty goal',
+      (plan) => {
+        plan.keeper = false;
+        plan.blocks = [{ kind: 'live', minutes: 4, note: 'Covered goal.' }];
+      },
+      [],
+    ],
     ['too little time', (plan) => (plan.minutes = 10), ['practice-time practices[0].minutes']],
     ['nobody in the goal', (plan) => (plan.keeper = false), ['practice-keeper practices[0].blocks[1]']],
     ['no such day', (plan) => (plan.date = '2026-02-29'), ['practice-date practices[0].date']],

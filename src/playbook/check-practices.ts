@@ -27,25 +27,37 @@ function checkPractice(playbook: Playbook, practice: Practice, path: JsonPath, r
       [...path, 'minutes'],
       `The blocks of "${practice.name}" take ${taken} minutes, and there are ${minutes}. Shorten one.`,
     );
-  const live = blocks.findIndex(({ kind }) => liveKinds.includes(kind));
+  // What a coach notes of such a block is that its goal is empty or covered: the program writes it there itself.
+  const live = blocks.findIndex(
+    ({ kind, note }) => liveKinds.includes(kind) && (kind === 'keeper' || note === undefined),
+  );
   if (practice.keeper === false && live >= 0)
     report.add(
       'practice-keeper',
       [...path, 'blocks', live],
-      'No goalkeeper comes to this practice: only a fully equipped goalkeeper may face shots. Take the block out, or shoot at an empty or covered goal.',
+      'No goalkeeper comes to this practice: only a fully equipped goalkeeper may face shots. Take the block out, or say in its note that the goal is empty or covered.',
     );
 }
 
 function checkBlock(playbook: Playbook, block: PracticeBlock, path: JsonPath, report: Report): void {
-  const known = [...knownSchemes, ...(playbook.schemes ?? []).map(({ id }) => id)];
-  if (block.scheme !== undefined && !known.includes(block.scheme))
-    report.add(
-      'practice-scheme',
-      [...path, 'scheme'],
-      `No scheme is called "${block.scheme}".${guess(block.scheme, known)} The schemes are ${known.join(', ')}.`,
-    );
+  checkSchemeName(playbook, block.scheme, [...path, 'scheme'], report);
+  for (const [at, run] of (block.runs ?? []).entries())
+    checkSchemeName(playbook, run.scheme, [...path, 'runs', at, 'scheme'], report);
   if (block.play === undefined) return;
-  if (checkPlayName(playbook, block.play, [...path, 'play'], report)) checkSpots(playbook, block, path, report);
+  if (!checkPlayName(playbook, block.play, [...path, 'play'], report)) return;
+  checkSpots(playbook, block.play, block.spots, [...path, 'spots'], report);
+  for (const [at, run] of (block.runs ?? []).entries())
+    checkSpots(playbook, block.play, run.look, [...path, 'runs', at, 'look'], report);
+}
+
+function checkSchemeName(playbook: Playbook, scheme: string | undefined, path: JsonPath, report: Report): void {
+  const known = [...knownSchemes, ...(playbook.schemes ?? []).map(({ id }) => id)];
+  if (scheme === undefined || known.includes(scheme)) return;
+  report.add(
+    'practice-scheme',
+    path,
+    `No scheme is called "${scheme}".${guess(scheme, known)} The schemes are ${known.join(', ')}.`,
+  );
 }
 
 function checkPlayName({ plays }: Playbook, play: string, path: JsonPath, report: Report): boolean {
@@ -59,18 +71,24 @@ function checkPlayName({ plays }: Playbook, play: string, path: JsonPath, report
   return false;
 }
 
-function checkSpots(playbook: Playbook, { play, spots }: PracticeBlock, path: JsonPath, report: Report): void {
+function checkSpots(
+  playbook: Playbook,
+  play: string,
+  spots: readonly string[] | undefined,
+  path: JsonPath,
+  report: Report,
+): void {
   const names = spotsOf(playbook, play);
   for (const [at, spot] of (spots ?? []).entries()) {
     const isTwice = spots!.indexOf(spot) < at;
     if (!isTwice && (names === undefined || names.includes(spot))) continue;
     const words = isTwice ? `${spot} stands twice` : `The play has no spot ${spot}: it has ${names!.join(', ')}`;
-    report.add('practice-spot', [...path, 'spots', at], `${words}. Name each man once, by a spot of the play.`);
+    report.add('practice-spot', [...path, at], `${words}. Name each man once, by a spot of the play.`);
   }
 }
 
 /** The spots of a play's set; undefined for a set that nobody knows, which is told at the play. */
-function spotsOf(playbook: Playbook, play: string | undefined): readonly string[] | undefined {
+function spotsOf(playbook: Playbook, play: string): readonly string[] | undefined {
   const entry = playbook.plays.find(({ id }) => id === play);
   const names = entry && setSpots(entry, groundOf(playbook)).map(({ id }) => id);
   return names?.length === 0 ? undefined : names;

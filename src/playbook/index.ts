@@ -35,6 +35,7 @@ export {
   type Practice,
   type PracticeBlock,
   type PracticeKind,
+  type PracticeRun,
   type PracticeSituation,
   playbookSchema,
   playerRoles,

@@ -34,6 +34,8 @@ export const limits = {
   practices: 200,
   practicePlays: 20,
   blocks: 60,
+  /** Kinds of rep in one block. */
+  runs: 24,
   practiceMinutes: 240,
   reps: 500,
   /** Letters of the sentence that says why a block is there. */

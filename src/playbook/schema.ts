@@ -264,6 +264,15 @@ export const practiceKinds = [
 /** Situations of a game that are played out, each from its whistle. */
 export const practiceSituations = ['lastTen', 'flagDown', 'restart'] as const;
 
+const practiceRunSchema = z.strictObject({
+  look: described(
+    z.optional(z.array(spotId).check(z.minLength(1), z.maxLength(2))),
+    'Who throws and to whom; one man for a shot of his own. The whole play when left out.',
+  ),
+  scheme: z.optional(z.string().check(z.minLength(1), z.maxLength(limits.id))),
+  reps: wholeNumber(1, limits.reps),
+});
+
 const practiceBlockSchema = z.strictObject({
   kind: described(
     z.enum(practiceKinds),
@@ -279,6 +288,10 @@ const practiceBlockSchema = z.strictObject({
   spots: described(
     z.optional(z.array(spotId).check(z.minLength(1), z.maxLength(6))),
     'Who takes part, the ball first: all six when left out.',
+  ),
+  runs: described(
+    z.optional(z.array(practiceRunSchema).check(z.maxLength(limits.runs))),
+    'How the reps are shared out: which look, against what.',
   ),
   situation: z.optional(z.enum(practiceSituations)),
   fixed: described(z.optional(z.boolean()), 'true: the minutes were set by hand and stay when the rest is fitted.'),
@@ -404,6 +417,7 @@ export type SchemeEntry = z.infer<typeof ownSchemeSchema>;
 export type Opponent = z.infer<typeof opponentSchema>;
 export type Practice = z.infer<typeof practiceSchema>;
 export type PracticeBlock = z.infer<typeof practiceBlockSchema>;
+export type PracticeRun = z.infer<typeof practiceRunSchema>;
 export type PracticeKind = (typeof practiceKinds)[number];
 export type PracticeSituation = (typeof practiceSituations)[number];
 export type QuizEntry = z.infer<typeof quizSchema>;
