@@ -6,7 +6,7 @@ import { firstOfThePage } from './scripts/vite/first-of-the-page.ts';
 import { threadsInOneBuild } from './scripts/vite/threads-in-one-build.ts';
 
 /** Layers whose files do nothing when they are loaded but define what they export; a thread's own file is an entry, which always runs. */
-const withoutSideEffects = /\/src\/(engine|playbook|render|worker)\//;
+const withoutSideEffects = /\/src\/(engine|playbook|render|worker|teach|press)\//;
 
 // The workbench: src/app becomes dist/app, a folder of files that needs no network once it is open.
 export default defineConfig({
@@ -46,7 +46,7 @@ function keepOffline() {
     // The page registers the worker itself, so that nothing needs a script inside the page.
     injectRegister: false,
     workbox: {
-      globPatterns: ['**/*.{js,css,html,svg,png,woff2}'],
+      globPatterns: ['**/*.{js,css,html,svg,png,woff2,ttf}'],
       navigateFallback: 'index.html',
       cleanupOutdatedCaches: true,
       inlineWorkboxRuntime: true,

@@ -8,6 +8,9 @@ const stamp = `${root}/dist/app.stamp`;
 /** All that the built workbench is made of. A package's version is in the lockfile. */
 const sources = [
   'src/app',
+  'src/clip',
+  'src/press',
+  'src/teach',
   'src/worker',
   'src/render',
   'src/playbook',

@@ -41,6 +41,8 @@ export async function pagesToPdf(
     // An outline's entry belongs to the page that is open when it is made: all pages stay open until the outline is written.
     bufferPages: true,
     margin: 0,
+    // Ours are registered below: in a browser there is no other to begin with.
+    font: '',
     info: { Title: title, Creator: 'Sliderule', CreationDate: new Date(made) },
     lang: 'en',
     displayTitle: true,

@@ -9,6 +9,9 @@ const zigzagWave = 1.05;
 const zigzagHeight = 0.45;
 /** Straight stretch before the head of a zigzag, yd: the head then shows where the run really goes. */
 const zigzagTail = 0.9;
+/** Of a line that is too short for that, this much at most; a shorter one than the second number has no room for a wave, yd. */
+const tailShare = 0.3;
+const shortestZigzag = 0.35;
 /** Shorter lines than this draw nothing, yd: there is no room for a head. */
 const shortest = 0.4;
 
@@ -134,13 +137,16 @@ function endDirection(points: readonly Point[]): Point {
 
 function zigzag(points: readonly Point[]): readonly Point[] {
   const length = pathLength(points);
-  const waves = Math.floor((length - zigzagTail) / zigzagWave);
-  if (waves < 1) return points;
-  const wave = (length - zigzagTail) / waves;
+  if (length < shortestZigzag) return points;
+  // A short carry has one wave, as small as it must be: a straight line would say that he runs without the ball.
+  const tail = Math.min(zigzagTail, length * tailShare);
+  const waves = Math.max(1, Math.floor((length - tail) / zigzagWave));
+  const wave = (length - tail) / waves;
+  const height = Math.min(zigzagHeight, (zigzagHeight / zigzagWave) * wave);
   const out: Point[] = [points[0]!];
   for (let half = 0; half < waves * 2; half += 1) {
     const { at, direction } = pointAlong(points, (half + 0.5) * (wave / 2));
-    const side = half % 2 === 0 ? zigzagHeight : -zigzagHeight;
+    const side = half % 2 === 0 ? height : -height;
     out.push({ x: at.x - direction.y * side, y: at.y + direction.x * side });
   }
   out.push(pointAlong(points, waves * wave).at, points.at(-1)!);

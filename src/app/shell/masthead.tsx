@@ -7,6 +7,7 @@ import { addressOf, type Place } from './place.ts';
 const places: readonly { readonly text: string; readonly place: Place }[] = [
   { text: 'Play', place: { kind: 'play', play: undefined } },
   { text: 'Reads', place: { kind: 'reads', play: undefined } },
+  { text: 'Teach', place: { kind: 'teach', part: 'sheets', play: undefined } },
   { text: 'Team', place: { kind: 'team' } },
   { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
   { text: 'Playbook', place: { kind: 'playbook' } },

@@ -7,6 +7,8 @@ const places: readonly Place[] = [
   { kind: 'play', play: 'a/b c%' },
   { kind: 'reads', play: undefined },
   { kind: 'reads', play: 'ferry' },
+  { kind: 'teach', part: 'sheets', play: undefined },
+  { kind: 'teach', part: 'quiz', play: 'a/b c%' },
   { kind: 'team' },
   { kind: 'opponents', opponent: undefined },
   { kind: 'opponents', opponent: 'copper-falls' },
@@ -21,6 +23,13 @@ describe('an address', () => {
   it.each(['', '#', '#/', '#/nowhere', '#/play/'])('that is none of ours leads to the play: %s', (address) => {
     expect(placeOf(address)).toEqual({ kind: 'play', play: undefined });
   });
+
+  it.each(['#/teach', '#/teach/', '#/teach/nothing'])(
+    'of nothing that is taught leads to the sheets: %s',
+    (address) => {
+      expect(placeOf(address)).toEqual({ kind: 'teach', part: 'sheets', play: undefined });
+    },
+  );
 
   it('that was typed wrong is taken as it stands', () => {
     expect(placeOf('#/play/50%')).toEqual({ kind: 'play', play: '50%' });

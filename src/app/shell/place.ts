@@ -4,9 +4,14 @@ import { useSyncExternalStore } from 'react';
 export type Place =
   | { readonly kind: 'play'; readonly play: string | undefined }
   | { readonly kind: 'reads'; readonly play: string | undefined }
+  | { readonly kind: 'teach'; readonly part: TeachPart; readonly play: string | undefined }
   | { readonly kind: 'team' }
   | { readonly kind: 'opponents'; readonly opponent: string | undefined }
   | { readonly kind: 'playbook' };
+
+/** What is handed to players, the first of them where nobody says which. */
+export const teachParts = ['sheets', 'clip', 'quiz', 'practice'] as const;
+export type TeachPart = (typeof teachParts)[number];
 
 /** The address of a place: what stands after the # in the page's. */
 export function addressOf(place: Place): string {
@@ -14,6 +19,10 @@ export function addressOf(place: Place): string {
     case 'play':
     case 'reads':
       return place.play === undefined ? `#/${place.kind}` : `#/${place.kind}/${encodeURIComponent(place.play)}`;
+    case 'teach':
+      return place.play === undefined
+        ? `#/teach/${place.part}`
+        : `#/teach/${place.part}/${encodeURIComponent(place.play)}`;
     case 'opponents':
       return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
     case 'team':
@@ -26,14 +35,16 @@ export function addressOf(place: Place): string {
 
 /** The place of an address; the play's for any address that is none of ours. */
 export function placeOf(address: string): Place {
-  const [, kind, name] = address.split('/');
-  const part = name === undefined || name === '' ? undefined : decoded(name);
+  const [, kind, name, below] = address.split('/');
+  const part = decoded(name);
   switch (kind) {
     case 'team':
     case 'playbook':
       return { kind };
     case 'reads':
       return { kind, play: part };
+    case 'teach':
+      return { kind, part: teachParts.find((one) => one === part) ?? teachParts[0], play: decoded(below) };
     case 'opponents':
       return { kind, opponent: part };
     default:
@@ -57,7 +68,8 @@ function listen(onChange: () => void): () => void {
 }
 
 // A hand-typed % that encodes nothing is taken as it stands.
-function decoded(part: string): string {
+function decoded(part: string | undefined): string | undefined {
+  if (part === undefined || part === '') return undefined;
   try {
     return decodeURIComponent(part);
   } catch {

@@ -12,6 +12,7 @@ import styles from './workbench.module.css';
 
 // Loaded when somebody goes there: the play must be on the screen first.
 const ReadsScreen = lazy(() => import('../reads/reads-screen.tsx'));
+const TeachScreen = lazy(() => import('../teach/teach-screen.tsx'));
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
 const OpponentsScreen = lazy(() => import('../opponents/opponents-screen.tsx'));
 const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
@@ -53,6 +54,8 @@ function screenOf(place: Place): ReactNode {
       return <PlayScreen playId={place.play} />;
     case 'reads':
       return <ReadsScreen playId={place.play} />;
+    case 'teach':
+      return <TeachScreen part={place.part} playId={place.play} />;
     case 'team':
       return <TeamScreen />;
     case 'opponents':

@@ -7,8 +7,10 @@ import { actionWords, readWords, triggerWords } from '../play-words.ts';
 import type { SceneLayer, View } from '../scene.ts';
 import { bareField } from './bare-field.ts';
 import { type Block, beside, gap, looks, marked, paragraph, picture, rule, stack, table } from './block.ts';
+import { groundShare, placesOf } from './ground-share.ts';
 import { type Page, type PageMark, type PaperName, pageMargin, papers } from './page.ts';
 import { lineLegend, pageFoot } from './page-foot.ts';
+import { scaledField, scaledPlay } from './scaled-play.ts';
 
 /** Everything that stands on a play's sheet. */
 export interface SheetContent {
@@ -32,6 +34,13 @@ export interface SheetContent {
 
 /** The part of the field that a small picture shows at least, yards: as little as a unit needs, so that its men are large. */
 const closeView: View = { left: -12.5, top: -6.5, width: 25, height: 23 };
+
+/** Letters in a picture are to be this large, points, as far as there is room. */
+const lettersWanted = 9;
+
+function scaledView({ left, top, width, height }: View, share: number): View {
+  return { left: left * share, top: top * share, width: width * share, height: height * share };
+}
 
 /** Pictures in a row, by how many there are in all. */
 const inRow = (pictures: number): number => (pictures <= 4 ? 2 : pictures <= 9 ? 3 : 4);
@@ -87,19 +96,18 @@ function headOf({ play, set, team, side }: SheetContent, width: number): Block {
   ]);
 }
 
-function picturesOf({ play, field }: SheetContent, width: number, share: number): Block {
-  const steps = playSteps(play);
-  const places = steps.flatMap(({ before, after }) => [
-    ...Object.values(before.places),
-    ...Object.values(after.places),
-  ]);
-  const view = viewAround(places, closeView);
-  const columns = inRow(steps.length);
+function picturesOf({ play: written, field }: SheetContent, width: number, share: number): Block {
+  const columns = inRow(playSteps(written).length);
   const across = (width - (columns - 1) * pictureGap) / columns;
+  const ground = groundShare(written, across, lettersWanted);
+  const play = scaledPlay(written, ground);
+  const turf = scaledField(field, ground);
+  const steps = playSteps(play);
+  const view = viewAround(placesOf(play), scaledView(closeView, ground));
   const high = share * across * (view.height / view.width);
   const cells = steps.map((step, at) => {
-    const scene: SceneLayer = { view, items: [...bareField(field, view), ...stepMarks(play, at + 1, step)] };
-    return stack([picture(scene, across, high), gap(2), stepWords(step, at + 1, across)]);
+    const scene: SceneLayer = { view, items: [...bareField(turf, view), ...stepMarks(play, at + 1, step)] };
+    return stack([picture(scene, across, high), gap(2), stepWords(playSteps(written)[at]!, at + 1, across)]);
   });
   const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
     beside(
@@ -116,7 +124,7 @@ function stepWords({ beat }: PlayStep, number: number, width: number): Block {
   return marked(
     String(number),
     `${capital(triggerWords(beat.when))}: ${doing === '' ? 'nobody moves' : doing}.`,
-    looks.quiet,
+    looks.body,
     width,
     12,
   );
@@ -129,7 +137,7 @@ function jobsOf({ play, men }: SheetContent, width: number): Block {
     const who = man === undefined ? '' : `${man.number}${man.name === undefined ? '' : ` ${man.name}`}`;
     return [id, who, hand === 'either' ? 'either' : hand, jobWords(play, id), safetyWords[safety]];
   });
-  const fixed = { spot: 32, who: men.some(({ name }) => name !== undefined) ? 96 : 30, hand: 40, safety: 92 };
+  const fixed = { spot: 32, who: men.some(({ name }) => name !== undefined) ? 96 : 30, hand: 40, safety: 100 };
   return table(
     [
       { title: 'Spot', width: fixed.spot, align: 'left' },
@@ -139,7 +147,7 @@ function jobsOf({ play, men }: SheetContent, width: number): Block {
       { title: 'Ball lost or wide', width: fixed.safety, align: 'left' },
     ],
     rows,
-    looks.quiet,
+    looks.body,
   );
 }
 

@@ -1,12 +1,11 @@
-import type { Play, Point, SpotId } from '../../engine/index.ts';
-import { pathLength } from '../arrow.ts';
+import type { Play, SpotId } from '../../engine/index.ts';
 import { type FieldMarkings, viewAround } from '../field-scene.ts';
 import { attackerDisc, attackerLetters, usualSizes } from '../people-marks.ts';
 import { stepMarks } from '../play-scene.ts';
-import { actionPath, openingPicture, playSteps } from '../play-steps.ts';
+import { playSteps } from '../play-steps.ts';
 import type { Primitive, SceneLayer } from '../scene.ts';
-import { pxPerYard, svgStyles } from '../svg-styles.ts';
 import { bareField } from './bare-field.ts';
+import { groundShare, placesOf } from './ground-share.ts';
 import { scaledField, scaledPlay } from './scaled-play.ts';
 
 /** What one man looks at: himself and what he does in full, everybody else pale. */
@@ -27,7 +26,7 @@ export interface SpotPictures {
 
 /** Pictures of a play that are to be drawn `width` points wide. */
 export function spotPictures(play: Play, field: FieldMarkings, width: number): SpotPictures {
-  const share = groundShare(play, width);
+  const share = groundShare(play, width, lettersWanted);
   const [small, ground] = [scaledPlay(play, share), scaledField(field, share)];
   const view = viewAround(placesOf(small), { left: -1, top: -share * 6.5, width: 2, height: share * 18 });
   const under = bareField(ground, view);
@@ -44,37 +43,6 @@ export function spotPictures(play: Play, field: FieldMarkings, width: number): S
 
 /** Letters in a picture are to be this large, points, as far as there is room: those of the page's own words. */
 const lettersWanted = 11;
-/** A smaller ground than this would have men at the crease stand on each other. */
-const smallestGround = 0.62;
-/** Room beside the outermost man, yd, as a view has it. */
-const besideHim = 1.8;
-
-/** A carry must be this long to be drawn as a zigzag and not as a run, yd: its man's radius, one wave, its straight end and its head. */
-const shortestZigzag = 3.9;
-
-// The view is twice as wide as the outermost man stands from the middle; the less ground, the larger its letters.
-function groundShare(play: Play, width: number): number {
-  const outermost = Math.max(1, ...placesOf(play).map(({ x }) => Math.abs(x)));
-  const lettersPx = svgStyles.sun.attackerText.fontPx!;
-  const halfView = (lettersPx * width) / (2 * lettersWanted * pxPerYard);
-  const least = Math.max(smallestGround, ...carriesOf(play).map((length) => shortestZigzag / length));
-  return Math.min(1, Math.max(least, (halfView - besideHim) / outermost));
-}
-
-/** How long each carry is, yd, that can be drawn as one at all. */
-function carriesOf(play: Play): readonly number[] {
-  return playSteps(play).flatMap(({ beat, before }) =>
-    beat.actions
-      .filter(({ kind }) => kind === 'carry')
-      .map((action) => pathLength(actionPath(action, before) ?? []))
-      .filter((length) => length >= shortestZigzag),
-  );
-}
-
-function placesOf(play: Play): readonly Point[] {
-  const pictures = [openingPicture(play), ...playSteps(play).map(({ after }) => after)];
-  return pictures.flatMap(({ places }) => Object.values(places));
-}
 
 function moveOf(
   play: Play,

@@ -31,9 +31,10 @@ export interface PlaysOptions extends MeasureOptions {
   readonly onPlay?: (measured: MeasuredPlay) => void;
 }
 
-/** Until goals a man-up are known to 0.03 either way: what a page says with two decimals. */
+/** Enough for 0.03 either way by the odds of the shots that are taken: what a page says with two decimals. */
+const trials = 300;
 const effort: Effort = {
-  rule: { ...defaultStopRule, most: 1000, halfWidth: 0.03 },
+  rule: { ...defaultStopRule, least: trials, most: trials, halfWidth: 0 },
   watched: 0,
   looks: 0,
   perLook: 0,
