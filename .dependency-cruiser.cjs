@@ -35,7 +35,7 @@ module.exports = {
     closed('render', ['^src/(render|playbook|engine)/'], 'a scene is data and SVG is text: neither needs a package'),
     closed(
       'teach',
-      ['^src/(teach|worker/(?!(node|browser)([.]ts$|/))|render|playbook|engine)/'],
+      ['^src/(teach/|worker/(?!(node|browser)([.]ts$|/))|(render|playbook|engine)/)'],
       'what is handed out is data and text here: the same from the page and from the shell',
     ),
     looksDown('engine', []),

@@ -9,7 +9,7 @@ import { badUse } from './failure.ts';
  * Fails with a plain sentence when it cannot, and when the file is already there, which then stays as it is.
  */
 export async function writeNew(path: string, content: string | Uint8Array): Promise<void> {
-  if (existsSync(path)) throw alreadyThere(path);
+  checkNew(path);
   const draft = join(dirname(path), `.${randomUUID()}.tmp`);
   try {
     await mkdir(dirname(path), { recursive: true });
@@ -21,6 +21,11 @@ export async function writeNew(path: string, content: string | Uint8Array): Prom
   } finally {
     await rm(draft, { force: true }).catch(() => undefined);
   }
+}
+
+/** Fails when the file is already there: to be asked before work that takes long. */
+export function checkNew(path: string): void {
+  if (existsSync(path)) throw alreadyThere(path);
 }
 
 // A hard link fails when the name is taken meanwhile; a rename would replace it without a word. Memory sticks know no

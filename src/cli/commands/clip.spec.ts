@@ -99,7 +99,15 @@ describe('clip', () => {
 
   it.each([
     [[], 'a clip is that of one play: name one of lantern'],
-    [['--play', 'lantern', '--out', 'clip.pdf'], 'invalid --out: clip.pdf (expected a name that ends in .html)'],
+    [
+      ['--play', 'lantern', '--out', 'clip.pdf'],
+      'invalid --out: clip.pdf (expected a name that ends in .html for a page, or in .mp4, .webm or .gif for a film)',
+    ],
+    [['--play', 'lantern', '--follow', 'X', '--out', 'a.gif'], 'a film shows the whole unit'],
+    [['--play', 'lantern', '--speed', 'half', '--out', 'a.html'], '--speed is for a film'],
+    [['--play', 'lantern', '--form', 'card'], '--form is for a film'],
+    [['--play', 'lantern', '--speed', '2', '--out', 'a.mp4'], 'invalid --speed: 2 (expected half or real)'],
+    [['--play', 'lantern', '--form', 'round', '--out', 'a.mp4'], 'invalid --form: round (expected wide, tall, card)'],
     [['--play', 'lantern', '--against', 'jump', '--follow', 'Q'], 'unknown spot after --follow: Q (expected '],
   ])('is refused with a reason: %o', async (words, reason) => {
     const { code, err, out } = await clip(...words);

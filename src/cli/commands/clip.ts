@@ -6,32 +6,38 @@ import { clipPage, type PlayClip, playClip, watchedForClip } from '../../teach/i
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
 import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
-import { type Conditions, type RawConditions, readConditions, shown } from '../conditions.ts';
+import { type Conditions, type RawConditions, readConditions } from '../conditions.ts';
 import { badUse, exitCodes, Failure, unknownName } from '../failure.ts';
 import type { Io } from '../io.ts';
 import { levelNote } from '../level-note.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
 import { startProgress } from '../progress.ts';
-import { writeNew } from '../write-file.ts';
+import { checkNew, writeNew } from '../write-file.ts';
+import { clipFilm } from './clip-film.ts';
+import { checkClipLook, type RawClipLook, readClipFormat, readFilmOptions } from './clip-format.ts';
 
-interface RawClip extends RawConditions {
+interface RawClip extends RawConditions, RawClipLook {
   readonly play?: string;
   readonly against: string;
-  readonly follow?: string;
   readonly out?: string;
   readonly names?: true;
 }
 
-/** `sliderule clip FILE`: a play as one page that plays on a phone. */
+/** `sliderule clip FILE`: a play as one page that plays on a phone, or as a film. */
 export const addClip: AddCommand = (program, io) => {
   const command = program
     .command('clip')
-    .description('put a play on one web page that plays on a phone without a network')
+    .description('make of a play one web page that plays on a phone without a network, or a film')
     .argument('<file>', 'the playbook, a JSON document')
     .option('--play <id>', 'the play; needed')
     .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all')
     .option('--follow <spot>', "begin with this man's view, such as TR (default: the whole unit)")
-    .option('--out <file>', 'where to write it (default: ID-clip.html)')
+    .option('--out <file>', 'a page (.html) or a film (.mp4, .webm, .gif) by its ending (default: ID-clip.html)')
+    .option('--speed <speed>', 'of a film: half or real (default: half)')
+    .option(
+      '--form <form>',
+      'of a film: wide for a screen, tall for a phone, card for a message (default: wide, of a GIF card)',
+    )
     .option('--names', 'with names beside the numbers (left out by themselves, for the sake of minors)');
   addConditions(command)
     .addHelpText(
@@ -40,6 +46,7 @@ export const addClip: AddCommand = (program, io) => {
         'sliderule clip playbook.json --play lantern',
         'sliderule clip playbook.json --play lantern --against box-zone,jump --follow X',
         'sliderule clip playbook.json --play ferry --side left --out ferry-left.html',
+        'sliderule clip playbook.json --play ferry --against jump --out ferry.mp4',
       ]),
     )
     .action(async (file: string, raw: RawClip) => {
@@ -47,7 +54,10 @@ export const addClip: AddCommand = (program, io) => {
       const opened = await openPlaybook(file, io);
       const play = onePlay(opened, raw.play);
       const out = raw.out ?? `${play}-clip.html`;
-      if (!/\.html?$/i.test(out)) throw badUse(`invalid --out: ${shown(out)} (expected a name that ends in .html).`);
+      const format = readClipFormat(out);
+      checkClipLook(format, raw);
+      const film = format === 'html' ? undefined : readFilmOptions(format, raw);
+      checkNew(out);
       const foes = chosenFoes(opened.playbook, raw.against);
       io.err(levelNote(opened.playbook, conditions.level));
       const follow = raw.follow === undefined ? undefined : spotOf(opened, play, raw.follow);
@@ -55,12 +65,24 @@ export const addClip: AddCommand = (program, io) => {
       const { clip, leftOut } = await madeClip(io, opened, wishes);
       for (const name of leftOut)
         io.err(`Against ${name} the play begins in none of ${watchedForClip} man-ups: left out.\n`);
-      const html = await clipPage(opened.playbook, clip, { script: pageScript(io), hashOf });
-      await writeNew(out, html);
-      const size = count(Math.ceil(Buffer.byteLength(html) / 1000));
-      io.out(`Written: ${out}, ${size} kB, against ${clip.schemes.length} of ${foes.schemes.length} schemes.\n`);
+      const against = `against ${clip.schemes.length} of ${foes.schemes.length} schemes.`;
+      if (format === 'html' || film === undefined) {
+        const html = await clipPage(opened.playbook, clip, { script: pageScript(io), hashOf });
+        await writeNew(out, html);
+        io.out(`Written: ${out}, ${count(Math.ceil(Buffer.byteLength(html) / 1000))} kB, ${against}\n`);
+        return;
+      }
+      const { bytes, seconds } = await clipFilm(io, opened.playbook, clip, format, film);
+      await writeNew(out, bytes);
+      io.out(`Written: ${out}, ${(bytes.length / 1e6).toFixed(1)} MB, ${Math.round(seconds)} s, ${against}\n`);
+      if (format === 'gif' && bytes.length > largeGif) io.err(largeGifWords);
     });
 };
+
+/** Bytes that a GIF in a message should not be more than, and what to do about it. */
+const largeGif = 5_000_000;
+const largeGifWords =
+  'A GIF of this size is slow in a message: name one or two schemes after --against, or write an .mp4.\n';
 
 interface Wishes {
   readonly play: string;

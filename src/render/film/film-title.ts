@@ -2,14 +2,14 @@ import { wrapLines } from '../pages/measure-text.ts';
 import { viewpointNote } from '../play-scene.ts';
 import type { Film } from './film.ts';
 import { type FilmMark, type FilmText, rect } from './film-marks.ts';
-import { heightOf, linesAt, type TextLook } from './text-column.ts';
+import { heightOf, linesAt, type TextLook, widthKept } from './text-column.ts';
 
 /** What stands beside the field before a play begins: the play, the scheme, who plays where, and how this man-up was chosen. */
 export function filmTitle(film: Film, part: number): readonly FilmMark[] {
   const { words, margin, letters } = film.layout;
   const { name } = film.clip.schemes[part]!;
   const left = words.left + margin;
-  const width = words.width - 2 * margin;
+  const width = (words.width - 2 * margin) * widthKept;
   const bottom = words.top + words.height - margin;
   const several = film.parts.length > 1 ? ` (${part + 1} of ${film.parts.length})` : '';
   const wanted: readonly Paragraph[] = [

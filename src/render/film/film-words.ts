@@ -3,7 +3,16 @@ import { textWidth, wrapLines } from '../pages/measure-text.ts';
 import { viewpointNote } from '../play-scene.ts';
 import type { Film, FilmMoment } from './film.ts';
 import { type FilmMark, type FilmText, rect } from './film-marks.ts';
-import { fitParagraphs, heightOf, lineEndedAt, linesAt, oneLine, paragraphsAt, type TextLook } from './text-column.ts';
+import {
+  fitParagraphs,
+  heightOf,
+  lineEndedAt,
+  linesAt,
+  oneLine,
+  paragraphsAt,
+  type TextLook,
+  widthKept,
+} from './text-column.ts';
 
 /** What stands beside the field while a play runs: which play against which scheme, the clock, what happens and what happened. */
 export function filmWords(film: Film, moment: FilmMoment): readonly FilmMark[] {
@@ -82,7 +91,7 @@ function saidMarks({ parts, layout }: Film, { part, time }: FilmMoment, from: nu
   const [left, width] = [words.left + margin, words.width - 2 * margin];
   const top = from + margin * 0.5;
   const padding = Math.min(saidPadding, margin);
-  const room = { width: width - saidBar - 2 * padding, height: saidHeight - 1.6 * padding };
+  const room = { width: (width - saidBar - 2 * padding) * widthKept, height: saidHeight - 1.6 * padding };
   const { now } = saidAt(parts[part]!.scheme.captions, time);
   const texts = now.length === 0 ? ['The play is about to begin.'] : now.map(([, text]) => text);
   const fitted = fitParagraphs(texts, letters.said, 'bold', room);
@@ -115,7 +124,7 @@ function pastMarks({ parts, layout }: Film, { part, time }: FilmMoment, from: nu
   const look: TextLook = { size: letters.past, weight: 'regular', ink: 'quiet' };
   const left = words.left + margin;
   const clockWidth = textWidth('00.0 s ', letters.past, 'bold');
-  const width = words.width - 2 * margin - clockWidth;
+  const width = (words.width - 2 * margin - clockWidth) * widthKept;
   const { before } = saidAt(parts[part]!.scheme.captions, time);
   const marks: FilmText[] = [];
   let top = from + margin * 0.6;
@@ -137,9 +146,8 @@ function footMarks({ clip, layout }: Film): { readonly marks: readonly FilmText[
   const bottom = words.top + words.height - margin * 0.7;
   if (!legend) return { marks: [], top: words.top };
   const width = words.width - 2 * margin;
-  const lines = [`${clip.team}. One simulated man-up, and no promise.`, viewpointNote, legendWords].flatMap((text) =>
-    wrapLines(text, letters.small, 'regular', width),
-  );
+  const told = `${clip.team}. One simulated man-up, no promise. ${viewpointNote} ${legendWords}`;
+  const lines = wrapLines(told, letters.small, 'regular', width * widthKept);
   const top = bottom - heightOf(lines.length, letters.small);
   return {
     marks: linesAt(lines, words.left + margin, top, { size: letters.small, weight: 'regular', ink: 'quiet' }),
