@@ -3,14 +3,16 @@ import { actionWords } from '../play-words.ts';
 import { attackerName, type TraceNames } from '../trace-names.ts';
 import { eventWords, isMainEvent } from '../words.ts';
 import type { ClipCaption } from './clip.ts';
+import { isInLastTen, type ReadsOfPlay, readCaptions, readOfLook } from './read-captions.ts';
 
 /**
- * What is said under a play while it runs: every main event, and every opening when it opens, in order of time. Times are to a hundredth of a
+ * What is said under a play while it runs: every main event, what a man looks for when the ball comes to him, and every opening when it opens, with the
+ * read that asks for it, in order of time. Times are to a hundredth of a
  * second, so that stepping to a caption shows its moment.
  */
 export function clipCaptions(
   script: Pick<ScriptTrace, 'trial' | 'trace' | 'began' | 'windows'>,
-  play: Pick<Play, 'beats' | 'lastTen'>,
+  play: ReadsOfPlay,
   names: TraceNames,
 ): readonly ClipCaption[] {
   const { trace, began, windows, trial } = script;
@@ -19,11 +21,18 @@ export function clipCaptions(
     .map(
       (event): ClipCaption => [hundredth(event.time), `${toldWords(event, play) ?? eventWords(event, trace, names)}.`],
     );
-  const opened = openingsTogether(windows.filter((window) => window.trial === trial)).map(
-    (together): ClipCaption => [hundredth(began + together[0]!.opens), openingWords(together, names)],
+  const opened = openingsTogether(windows.filter((window) => window.trial === trial)).map((together): ClipCaption => {
+    const time = hundredth(began + together[0]!.opens);
+    const asked = readNumber(together, play, names, isInLastTen(trace.events, time));
+    return [time, `${openingWords(together, names)}${asked}`];
+  });
+  const looks = readCaptions(
+    trace.events.filter((event) => event.time >= began),
+    play,
+    names.offense,
   );
   // A stable sort: what happens at one moment stays in the order in which it was decided.
-  return withoutRepeats([...told, ...opened].sort(([one], [other]) => one - other)).map(([time, text]) => [
+  return withoutRepeats([...told, ...looks, ...opened].sort(([one], [other]) => one - other)).map(([time, text]) => [
     time,
     unbroken(text),
   ]);
@@ -37,6 +46,14 @@ function openingsTogether(windows: readonly LookWindow[]): readonly (readonly Lo
     lists.set(key, [...(lists.get(key) ?? []), window]);
   }
   return [...lists.values()];
+}
+
+/** " That is X's read 2.": empty where no read asks for any of these looks. */
+function readNumber(together: readonly LookWindow[], play: ReadsOfPlay, names: TraceNames, lastTen: boolean): string {
+  const numbers = together.flatMap((window) => readOfLook(window, play, names.offense, lastTen) ?? []);
+  const [first] = together;
+  if (numbers.length === 0 || first === undefined) return '';
+  return ` That is ${attackerName(names, first.from)}'s read ${Math.min(...numbers)}.`;
 }
 
 /** "C is open to a feed from X." Of several: "X has C open to a feed and WL to a pass." A shot is the carrier's own: "X is free to shoot." */

@@ -1,21 +1,17 @@
-import type { Play, ScriptTrace, Trace } from '../../engine/index.ts';
+import type { ScriptTrace, Trace } from '../../engine/index.ts';
 import { frameAt, traceEnd } from '../trace-frame.ts';
 import { flightsBetween } from '../trace-marks.ts';
 import type { TraceNames } from '../trace-names.ts';
 import type { ClipFlight, ClipOpening, ClipScheme, Track } from './clip.ts';
 import { clipCaptions } from './clip-captions.ts';
+import type { ReadsOfPlay } from './read-captions.ts';
 import { sampleCount, samplesPerSecond, trackOf } from './track.ts';
 
 /** What of a watched script is shown: also of a part of a trial that is shown by itself. */
 export type ShownScript = Pick<ScriptTrace, 'trial' | 'trace' | 'began' | 'windows'>;
 
 /** What a page needs of one watched script of `play` to play it. `note` says how the man-up was chosen. */
-export function clipOfScript(
-  script: ShownScript,
-  play: Pick<Play, 'beats' | 'lastTen'>,
-  names: TraceNames,
-  note: string,
-): ClipScheme {
+export function clipOfScript(script: ShownScript, play: ReadsOfPlay, names: TraceNames, note: string): ClipScheme {
   const { trace } = script;
   const seconds = traceEnd(trace);
   const men = Array.from({ length: trace.agents }, (_, man) => man);
