@@ -37,6 +37,16 @@ describe('what a man looks for', () => {
     expect(readCaptions(events, later, spots).map(([, text]) => text.includes('skips'))).toEqual([false, true]);
   });
 
+  it('is told when its step begins while he has the ball, and only what is new', () => {
+    const later = { ...play, reads: [shoot, { ...feed, during: 'two' }] };
+    expect(readCaptions([setUp, beat('one', 1), beat('two', 2.5), beat('three', 4)], later, spots)).toEqual([
+      [1, 'TR looks: 1, if TR is free, TR shoots.'],
+      [2.5, 'TR looks: 2, if WL is open, TR skips to WL.'],
+    ]);
+    const pass = { kind: 'pass', time: 2 } as TraceEvent;
+    expect(readCaptions([setUp, pass, beat('two', 2.5)], later, spots)).toHaveLength(1);
+  });
+
   it('is in the last ten seconds what is taught for them', () => {
     const ten = { ...play, lastTen: { beats: [], reads: [{ ...shoot, cues: [] }] } } as unknown as ReadsOfPlay;
     const events: readonly TraceEvent[] = [
