@@ -46,6 +46,17 @@ export * from './play-scene.ts';
 export * from './play-steps.ts';
 export * from './play-words.ts';
 export * from './practice-words.ts';
+export { choiceWords, lowerFirst } from './quiz/choice-words.ts';
+export type { Quiz, QuizChoice, QuizQuestion, Worth } from './quiz/quiz.ts';
+export type { ResultFile, RoundAnswer, RoundResult } from './quiz/quiz-result.ts';
+export {
+  againstWords,
+  inHundred,
+  type ReasonedChoice,
+  reasonWords,
+  supportOf,
+  taughtWords,
+} from './quiz/reason-words.ts';
 export * from './read-card-words.ts';
 export * from './read-grade-words.ts';
 export * from './runner-card-words.ts';
