@@ -3,6 +3,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { firstOfThePage } from './scripts/vite/first-of-the-page.ts';
+import { pagePrograms } from './scripts/vite/page-programs.ts';
 import { threadsInOneBuild } from './scripts/vite/threads-in-one-build.ts';
 
 /** Layers whose files do nothing when they are loaded but define what they export; a thread's own file is an entry, which always runs. */
@@ -19,6 +20,7 @@ export default defineConfig({
       program: fileURLToPath(new URL('./src/app/threads.ts', import.meta.url)),
       font: 'inter-latin-wght-normal.woff2',
     }),
+    pagePrograms({ CLIP_PAGE_PROGRAM: { entry: 'src/clip/main.ts', outfile: 'dist/clip-page.js' } }),
     keepOffline(),
   ],
   worker: { format: 'es' },

@@ -24,6 +24,7 @@ interface PartOfPlace {
 // Each part is loaded when somebody goes there: none of them needs what makes the others' files.
 const parts: readonly PartOfPlace[] = [
   { part: 'sheets', text: 'Sheets', Panel: lazy(() => import('./sheets-panel.tsx')) },
+  { part: 'clip', text: 'Clip', Panel: lazy(() => import('./clip-panel.tsx')) },
 ];
 
 /** The place of what players learn from: pages, clips, quizzes, and what is run in practice. */

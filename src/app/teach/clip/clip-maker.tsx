@@ -1,0 +1,141 @@
+import { Download, Film as FilmIcon } from 'lucide-react';
+import { type ReactNode, useMemo } from 'react';
+import type { Playbook } from '../../../playbook/index.ts';
+import type { Clip, FilmScript } from '../../../render/index.ts';
+import { filmScript } from '../../../teach/index.ts';
+import { Button } from '../../controls/button.tsx';
+import panel from '../../opponents/panel.module.css';
+import { downloadFile } from '../../shell/download-file.ts';
+import { type ClipFormat, clipFilmOptions } from './clip-choices.ts';
+import { clipFileName } from './clip-file-name.ts';
+import styles from './clip-panel.module.css';
+import { useClipChoices } from './clip-state.ts';
+import { FilmPreview } from './film-preview.tsx';
+import { type ClipMaking, filmMaker, type MakeFile, useClipFile } from './use-clip-file.ts';
+
+export interface ClipMakerProps {
+  readonly playbook: Playbook;
+  readonly clip: Clip;
+  readonly format: ClipFormat;
+}
+
+/** A clip as it will be, the button that makes a file of it, and then the file. */
+export function ClipMaker({ playbook, clip, format }: ClipMakerProps): ReactNode {
+  const { form, speed } = useClipChoices();
+  const script = useMemo(
+    () => filmScript(playbook, clip, clipFilmOptions(format, format === 'page' ? undefined : form, speed)),
+    [playbook, clip, format, form, speed],
+  );
+  const { making, make, stop } = useClipFile(script);
+  const canMake = format !== 'video' || typeof VideoEncoder !== 'undefined';
+  return (
+    <>
+      {canMake ? (
+        <MakeTools
+          making={making}
+          clip={clip}
+          format={format}
+          onMake={() => make(makerOf(playbook, script, format))}
+          onStop={stop}
+        />
+      ) : (
+        <p className={panel.quiet}>{noEncoderWords}</p>
+      )}
+      <p role="status" className={panel.quiet}>
+        {saidOf(making)}
+      </p>
+      <FilmPreview script={script} words={previewWords(clip)} />
+    </>
+  );
+}
+
+interface MakeToolsProps {
+  readonly making: ClipMaking;
+  readonly clip: Clip;
+  readonly format: ClipFormat;
+  readonly onMake: () => void;
+  readonly onStop: () => void;
+}
+
+const makeWords: Readonly<Record<ClipFormat, string>> = {
+  page: 'Make the page',
+  video: 'Make the video',
+  gif: 'Make the GIF',
+};
+
+function MakeTools({ making, clip, format, onMake, onStop }: MakeToolsProps): ReactNode {
+  if (making.kind === 'making') {
+    const percent = Math.floor(making.share * 100);
+    return (
+      <div className={styles.tools}>
+        <progress className={styles.progress} value={making.share} max={1} aria-label="How much of the film is made" />
+        <span className={styles.share} aria-hidden="true">
+          {percent} %
+        </span>
+        <Button onClick={onStop}>Cancel</Button>
+      </div>
+    );
+  }
+  if (making.kind === 'made') {
+    const { content, ending } = making.file;
+    const name = clipFileName(clip, ending);
+    return (
+      <div className={styles.tools}>
+        <Button tone="main" icon={<Download aria-hidden="true" />} onClick={() => downloadFile(name, content)}>
+          Save {name}
+        </Button>
+        <span className={styles.share}>{sizeWords(content.size)}</span>
+      </div>
+    );
+  }
+  return (
+    <div className={styles.tools}>
+      <Button tone="main" icon={<FilmIcon aria-hidden="true" />} onClick={onMake}>
+        {makeWords[format]}
+      </Button>
+    </div>
+  );
+}
+
+function makerOf(playbook: Playbook, script: FilmScript, format: ClipFormat): MakeFile {
+  if (format !== 'page') return filmMaker(script, format);
+  return async () => {
+    const { clipPageFile } = await import('./clip-page-file.ts');
+    return { kind: 'made', file: { content: await clipPageFile(playbook, script.clip), ending: 'html' } };
+  };
+}
+
+const noEncoderWords =
+  'This browser cannot make videos. Make a page or a GIF of it, or open the workbench in another browser.';
+
+function saidOf(making: ClipMaking): string {
+  switch (making.kind) {
+    case 'idle':
+      return '';
+    case 'making':
+      return 'It is being made; you can go on looking at it meanwhile.';
+    case 'made':
+      return `Made: ${sizeWords(making.file.content.size)}. Save it to keep it.`;
+    case 'stopped':
+      return 'Stopped. Nothing was made.';
+    case 'noEncoder':
+      return noEncoderWords;
+    case 'failed':
+      return `That did not work: ${making.reason}. Make it once more, or as another kind of file.`;
+    default:
+      return exhaustive(making);
+  }
+}
+
+/** "940 kB", "4.1 MB" */
+function sizeWords(bytes: number): string {
+  return bytes < 1e6 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+}
+
+function previewWords({ play, schemes }: Clip): string {
+  return `${play} against ${schemes.map(({ name }) => name).join(', then ')}, as it is shown: what happens is written beside the field.`;
+}
+
+function exhaustive(making: never): never {
+  throw new TypeError(`unknown state of the file: ${JSON.stringify(making)}`);
+}
