@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { RoundResult } from '../render/index.ts';
-import { codeAlphabet, readResultCode } from '../teach/index.ts';
+import { codeAlphabet, type RoundResult, readResultCode } from '../render/index.ts';
 import { writeResultCode } from './write-result-code.ts';
 
 const answer = fc

@@ -49,6 +49,7 @@ export * from './practice-words.ts';
 export { choiceWords, lowerFirst } from './quiz/choice-words.ts';
 export type { Quiz, QuizChoice, QuizQuestion, Worth } from './quiz/quiz.ts';
 export type { ResultFile, RoundAnswer, RoundResult } from './quiz/quiz-result.ts';
+export { codeAlphabet, type ReadCode, readResultCode } from './quiz/read-result-code.ts';
 export {
   againstWords,
   inHundred,

@@ -2,11 +2,9 @@ export { clipPage } from './clip/clip-page.ts';
 export { filmScript } from './clip/film-script.ts';
 export { type ClipWishes, type PlayClip, playClip, watchedForClip } from './clip/play-clip.ts';
 export { type MadeQuiz, makeQuiz, mostQuestions, type QuizWishes, quizFutures } from './quiz/make-quiz.ts';
-export { codeAlphabet, type ReadCode, readResultCode } from './quiz/read-result-code.ts';
 export { secondsToAnswer } from './quiz/seconds-to-answer.ts';
 export { type MeasuredPlay, measurePlays, type PlaysAsked } from './sheets/measure-plays.ts';
 export { opponentContent, type PlayAgainst, sharesOfOpponent } from './sheets/opponent-content.ts';
-export { type OpponentWhole, opponentWhole } from './sheets/opponent-whole.ts';
 export {
   isOfOnePlay,
   type PlaySheetKind,

@@ -8,7 +8,7 @@ import {
   type MomentOutcomes,
 } from '../../engine/index.ts';
 import { type Playbook, type QuizEntry, schemeName, toEnginePlay } from '../../playbook/index.ts';
-import type { Quiz, QuizQuestion } from '../../render/index.ts';
+import { codeAlphabet, type Quiz, type QuizQuestion } from '../../render/index.ts';
 import {
   type AnswerOptions,
   type Cast,
@@ -22,7 +22,6 @@ import { applyingRead } from './applying-read.ts';
 import { chooseQuestions, type PossibleQuestion } from './choose-questions.ts';
 import { offeredChoices } from './offered-choices.ts';
 import { quizQuestion, signsOf } from './quiz-question.ts';
-import { codeAlphabet } from './read-result-code.ts';
 import { secondsToAnswer } from './seconds-to-answer.ts';
 
 /** What a quiz is to ask. */

@@ -1,4 +1,4 @@
-import type { RoundAnswer, RoundResult } from '../../render/index.ts';
+import type { RoundAnswer, RoundResult } from './quiz-result.ts';
 
 /** What a code says, or what is wrong with it in a sentence. */
 export type ReadCode =
