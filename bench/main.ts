@@ -9,6 +9,7 @@ import { measureBodies } from './body-speed.ts';
 import { measureChances, readyHouse, runHouse } from './chance-speed.ts';
 import { benchPage } from './page.ts';
 import { replacePart } from './page-section.ts';
+import { measurePaper } from './paper-speed.ts';
 import { profile } from './profile.ts';
 import { measureReads } from './reads-speed.ts';
 import { measureWorkers, runTwoWorkers } from './worker-speed.ts';
@@ -44,11 +45,13 @@ async function bench(): Promise<void> {
   const shares = await profile(() => void runHouse(house, 0, trials), bundlePath());
   const workers = await measureWorkers(trials, repeats);
   const reads = await measureReads(firstTrials, usualTrials);
+  const paper = measurePaper();
   const page = benchPage({
     machine: machineWords(),
     chances,
     workers,
     reads,
+    paper,
     peakAlone: peakOf('memory-alone'),
     peakTwo: peakOf('memory-two'),
     allocation,

@@ -1,6 +1,7 @@
 import type { Allocation } from './allocation.ts';
 import type { BodySpeed } from './body-speed.ts';
 import type { ChanceSpeed } from './chance-speed.ts';
+import type { PaperSpeed } from './paper-speed.ts';
 import type { ProfileShare } from './profile.ts';
 import type { ReadsSpeed } from './reads-speed.ts';
 import type { WorkerSpeed } from './worker-speed.ts';
@@ -14,6 +15,7 @@ export interface BenchResult {
   readonly peakTwo: number;
   readonly allocation: Allocation;
   readonly reads: readonly ReadsSpeed[];
+  readonly paper: readonly PaperSpeed[];
   readonly bodies: readonly BodySpeed[];
   readonly shares: readonly ProfileShare[];
 }
@@ -55,6 +57,12 @@ export function benchPage(result: BenchResult): string {
         seconds.toFixed(1),
         threads === 1 ? '3' : '60',
       ]),
+    ),
+    '## Paper',
+    "From the command to the file, the start of the runtime included, wall clock; the demo's plays.",
+    table(
+      ['what', 'seconds', 'target'],
+      result.paper.map(({ what, seconds, target }) => [what, seconds.toFixed(2), String(target)]),
     ),
     '## The step of the bodies',
     'Thirteen men, 400 steps, four places each. The object version comes to the same places; the library arrives by its own law.',

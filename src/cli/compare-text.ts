@@ -1,6 +1,6 @@
 import { compareTallies, type Interval, type PlayReport, type Tally } from '../engine/index.ts';
 import { perChance, percent } from '../render/index.ts';
-import type { OpponentWhole } from '../teach/index.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 import type { ReportNames } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';

@@ -1,5 +1,5 @@
 import type { LookReport, PlayReport, SchemeReport } from '../engine/index.ts';
-import type { OpponentWhole } from '../teach/index.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 
 /**
  * What `sliderule test --json` prints: an array with one object a play, keys as documented in docs/cli.md.

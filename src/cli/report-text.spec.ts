@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { OwnThrowReport } from '../engine/index.ts';
 import { count, lookSentence, perChance, percent, withInterval } from '../render/index.ts';
-import { opponentWhole } from '../teach/index.ts';
 import { compareText } from './compare-text.ts';
+import { opponentWhole } from './opponent-whole.ts';
 import { reportsJson } from './report-json.ts';
 import { howToRead, isClearlyApart, reportText } from './report-text.ts';
 import { sampleLook, sampleNames, sampleReport, sampleScheme, sampleTally } from './sample-report.fixture.ts';

@@ -1,7 +1,7 @@
 import { type Interval, leastReplays, type PlayReport, type SchemeReport, type TurnoverKind } from '../engine/index.ts';
 import { count, counted, perChance, percent, tenth, turnoverNames, withInterval } from '../render/index.ts';
-import type { OpponentWhole } from '../teach/index.ts';
 import { looksSentence, looksTable } from './looks-table.ts';
+import type { OpponentWhole } from './opponent-whole.ts';
 import { playRunSentence, playRunTable } from './play-run-text.ts';
 import { type ReportNames, schemeName } from './report-names.ts';
 import { formatTable, tableWidth } from './table.ts';

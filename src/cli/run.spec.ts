@@ -352,7 +352,22 @@ describe('sheet', () => {
     expect(words.match(/0\.\d\d \(/g)).toHaveLength(2 * demoPlaybook.plays.length);
   });
 
+  it('puts an opponent on one page, with our plays by what they make against him', async () => {
+    const out = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'page.svg');
+    const asked = ['--opponent', 'copper-falls', '--trials', '40', '--out', out];
+    expect((await sliderule(['sheet', demo, ...asked])).code).toBe(0);
+    const words = readFileSync(out, 'utf8');
+    expect(words).toContain('Against Copper Falls');
+    expect(words).toContain('40 against each scheme');
+    const goals = [...words.matchAll(/>(0\.\d\d) \(0\.\d\d to/g)].map(([, mean]) => Number(mean));
+    expect(goals).toHaveLength(demoPlaybook.plays.length);
+    expect(goals).toEqual([...goals].sort((one, other) => other - one));
+  });
+
   it.each([
+    [['--opponent', 'nobody'], 'unknown opponent after --opponent: nobody (expected copper-falls, northgate)'],
+    [['--opponent', 'northgate', '--against', 'jump'], '--opponent and --against do not go together'],
+    [['--opponent', 'northgate', '--book'], '--book and --opponent do not go together'],
     [['--play', 'lantern', '--spots', '--out', 'page.png'], 'only as .pdf'],
     [['--cards', '--book'], '--cards and --book do not go together'],
     [['--spots'], 'name one of lantern, quarry, ferry after --play'],

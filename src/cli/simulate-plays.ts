@@ -8,7 +8,6 @@ import {
   reportScheme,
   type Tally,
 } from '../engine/index.ts';
-import { type OpponentWhole, opponentWhole } from '../teach/index.ts';
 import { buildMatchup, type Measured, measureMatchups, penaltyOf, type TrialSetup } from '../worker/index.ts';
 import { createTrialPool, defaultThreads } from '../worker/node.ts';
 import type { Foes } from './choose-matchups.ts';
@@ -18,6 +17,7 @@ import { badUse } from './failure.ts';
 import type { Io } from './io.ts';
 import { levelNote } from './level-note.ts';
 import type { OpenPlaybook } from './open-playbook.ts';
+import { type OpponentWhole, opponentWhole } from './opponent-whole.ts';
 import { startProgress } from './progress.ts';
 
 /** One play's report, and the tallies that it was made of, scheme by scheme: plays are compared trial by trial. */

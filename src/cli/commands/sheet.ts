@@ -2,6 +2,8 @@ import { papers } from '../../render/index.ts';
 import {
   dayWords,
   isOfOnePlay,
+  type MeasuredPlay,
+  measurePlays,
   opponentContent,
   type PrintedPages,
   printedOpponent,
@@ -10,12 +12,15 @@ import {
   type SheetWishes,
   sheetContent,
 } from '../../teach/index.ts';
-import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
+import { createTrialPool, defaultThreads } from '../../worker/node.ts';
+import { chosenFoes, chosenPlays, type Foes, weightOf } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
-import { type RawConditions, readConditions } from '../conditions.ts';
+import { type Conditions, type RawConditions, readConditions } from '../conditions.ts';
 import { badUse, unknownName } from '../failure.ts';
+import type { Io } from '../io.ts';
+import { levelNote } from '../level-note.ts';
 import { type OpenPlaybook, openPlaybook } from '../open-playbook.ts';
-import { type SimulatedPlay, simulatePlays } from '../simulate-plays.ts';
+import { startProgress } from '../progress.ts';
 import { writeNew } from '../write-file.ts';
 import { readPaper, readSheetFormat, written } from './sheet-format.ts';
 import { defaultSheetFile, type RawSheetKind, readSheetKind } from './sheet-kind.ts';
@@ -46,7 +51,7 @@ export const addSheet: AddCommand = (program, io) => {
     .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all')
     .option('--no-worths', 'without what the play makes against the schemes, which takes some seconds to find');
   addConditions(command)
-    .option('--trials <number>', 'simulated man-ups for each scheme (default: until goals are known to 0.03)')
+    .option('--trials <number>', 'simulated man-ups for each scheme (default: 300, goals to about 0.03)')
     .option('--threads <number>', 'worker threads (default: one a core)')
     .addHelpText(
       'after',
@@ -70,13 +75,14 @@ export const addSheet: AddCommand = (program, io) => {
       const out = raw.out ?? defaultSheetFile(kind, raw.opponent ?? plays[0]!);
       const format = readSheetFormat(out, kind);
       const foes = foesFor(opened, raw);
-      const simulated = raw.worths ? await simulatePlays(io, opened, plays, foes, conditions, 'goals') : [];
+      io.err(levelNote(opened.playbook, conditions.level));
+      const measured = raw.worths ? await measuredPlays(io, opened, plays, foes, conditions) : [];
       const printed =
         kind === 'opponent'
-          ? opponentOf(opened, foes, wishes, simulated)
+          ? opponentOf(opened, foes, wishes, measured)
           : printedPages(
               kind,
-              plays.map((play, at) => sheetContent(opened.playbook, play, wishes, simulated[at]?.report.results)),
+              plays.map((play, at) => sheetContent(opened.playbook, play, wishes, measured[at]?.results)),
             );
       await writeNew(out, await written(printed, format, made));
       const count = printed.pages.length === 1 ? 'one page' : `${printed.pages.length} pages`;
@@ -97,12 +103,38 @@ function opponentOf(
   { playbook }: OpenPlaybook,
   { opponent }: Foes,
   wishes: SheetWishes,
-  simulated: readonly SimulatedPlay[],
+  measured: readonly MeasuredPlay[],
 ): PrintedPages {
-  const found = simulated.flatMap(({ report: { play, results }, whole }) =>
-    whole === undefined ? [] : [{ play, results, goals: whole.goalsPerChance }],
-  );
-  return printedOpponent(opponentContent(playbook, opponent!.id, wishes, found));
+  return printedOpponent(opponentContent(playbook, opponent!.id, wishes, measured));
+}
+
+/** What the plays make, with a progress line where somebody sees it. */
+async function measuredPlays(
+  io: Io,
+  { playbook }: OpenPlaybook,
+  plays: readonly string[],
+  foes: Foes,
+  { side, penalty, level, seed, trials, threads }: Conditions,
+): Promise<readonly MeasuredPlay[]> {
+  const { schemes, opponent } = foes;
+  const asked = {
+    ...{ plays, schemes, side, penalty, level, seed },
+    weights: schemes.map((scheme) => weightOf(foes, scheme)),
+    ...(opponent && { opponent: opponent.id }),
+    ...(trials !== null && { trials }),
+  };
+  const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
+  const progress = startProgress(io, 'Simulating');
+  try {
+    return await measurePlays(pool, playbook, asked, {
+      signal: io.signal,
+      onPlan: progress.plan,
+      onAnswer: progress.step,
+    });
+  } finally {
+    progress.stop();
+    await pool.close();
+  }
 }
 
 function playsFor(kind: SheetKind, { playbook }: OpenPlaybook, named: string | undefined): readonly string[] {

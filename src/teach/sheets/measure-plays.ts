@@ -17,6 +17,8 @@ export interface PlaysAsked extends Omit<MatchupChoice, 'play' | 'scheme' | 'pra
   /** How often each scheme is met beside the others, in their order; all alike when absent. */
   readonly weights?: readonly number[];
   readonly seed: number;
+  /** Man-ups against each scheme; as many as a page needs when absent. */
+  readonly trials?: number;
 }
 
 export interface MeasuredPlay {
@@ -32,19 +34,17 @@ export interface PlaysOptions extends MeasureOptions {
 }
 
 /** Enough for 0.03 either way by the odds of the shots that are taken: what a page says with two decimals. */
-const trials = 300;
-const effort: Effort = {
-  rule: { ...defaultStopRule, least: trials, most: trials, halfWidth: 0 },
-  watched: 0,
-  looks: 0,
-  perLook: 0,
-};
+const usualTrials = 300;
+
+function effortOf(trials: number): Effort {
+  return { rule: { ...defaultStopRule, least: trials, most: trials, halfWidth: 0 }, watched: 0, looks: 0, perLook: 0 };
+}
 
 /** What plays make against schemes, one play after the other. Rejects with a `RefusedSetup` as any question to the threads. */
 export async function measurePlays(
   pool: TrialPool,
   playbook: Playbook,
-  { plays, schemes, weights, ...choice }: PlaysAsked,
+  { plays, schemes, weights, trials = usualTrials, ...choice }: PlaysAsked,
   options: PlaysOptions = {},
 ): Promise<readonly MeasuredPlay[]> {
   const measured: MeasuredPlay[] = [];
@@ -55,7 +55,7 @@ export async function measurePlays(
       scheme,
       document: onePlayText(playbook, { ...choice, play, scheme }),
     }));
-    const found = await measureMatchups(pool, setups, effort, options);
+    const found = await measureMatchups(pool, setups, effortOf(trials), options);
     const one: MeasuredPlay = {
       play,
       goals: estimateGoals(

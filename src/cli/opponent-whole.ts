@@ -6,8 +6,8 @@ import {
   type SchemeReport,
   studentMeanInterval,
   type Tally,
-} from '../../engine/index.ts';
-import type { Opponent } from '../../playbook/index.ts';
+} from '../engine/index.ts';
+import type { Opponent } from '../playbook/index.ts';
 
 /** What a play does against an opponent as a whole: its schemes by their weights. */
 export interface OpponentWhole {
