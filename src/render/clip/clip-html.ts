@@ -1,11 +1,10 @@
 import type { FieldMarkings } from '../field-scene.ts';
 import { viewpointNote } from '../play-scene.ts';
-import type { View } from '../scene.ts';
-import { escapeXml, marksToSvg } from '../svg.ts';
-import { pxPerYard } from '../svg-styles.ts';
-import { watchField } from '../watch-scene.ts';
+import { escapeXml } from '../svg.ts';
 import type { Clip } from './clip.ts';
 import { clipStyle } from './clip-style.ts';
+import { fieldGround } from './field-ground.ts';
+import { pageWithProgram } from './page-with-program.ts';
 
 /** What a clip's page is made of besides the clip. */
 export interface ClipParts {
@@ -22,31 +21,16 @@ export interface ClipParts {
  */
 export async function clipHtml(clip: Clip, { field, script, hashOf }: ClipParts): Promise<string> {
   if (clip.schemes.length === 0) throw new RangeError('a clip needs one scheme at least');
-  if (/<\/script/i.test(script)) throw new RangeError('the script of a page may not hold the end of its own element');
-  const style = clipStyle();
-  const [scriptHash, styleHash] = await Promise.all([hashOf(script), hashOf(style)]);
-  const rules = `default-src 'none'; script-src 'sha256-${scriptHash}'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${rules}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeXml(clip.play)}: a man-up play</title>
-<style>${style}</style>
-</head>
-<body>
-${body(clip, field)}
-<script type="application/json" id="clip">${jsonInPage(clip)}</script>
-<script>${script}</script>
-</body>
-</html>
-`;
-}
-
-/** JSON that no parser of HTML takes for a tag. */
-function jsonInPage(clip: Clip): string {
-  return JSON.stringify(clip).replaceAll('<', '\\u003c');
+  const title = `${clip.play}: a man-up play`;
+  return pageWithProgram({
+    title,
+    style: clipStyle(),
+    body: body(clip, field),
+    data: clip,
+    dataId: 'clip',
+    script,
+    hashOf,
+  });
 }
 
 function body({ play, team, spots, men, schemes, follow }: Clip, field: FieldMarkings): string {
@@ -61,7 +45,7 @@ function body({ play, team, spots, men, schemes, follow }: Clip, field: FieldMar
 <div><label for="against">Against</label><select id="against">${against.join('')}</select></div>
 <div><label for="follow">Follow me</label><select id="follow">${views.join('')}</select></div>
 </div>
-<div class="stage"><svg class="field" id="field" role="img" aria-label="" viewBox="0 0 1000 945"><g id="world">${ground(field)}</g><g id="lines"></g><g id="men"></g></svg></div>
+<div class="stage"><svg class="field" id="field" role="img" aria-label="" viewBox="0 0 1000 945"><g id="world">${fieldGround(field)}</g><g id="lines"></g><g id="men"></g></svg></div>
 <div class="side">
 <div class="bar"><button id="back" type="button">Back</button><button id="play" class="main" type="button">Play</button><button id="next" type="button">Next</button></div>
 <div class="scrub"><input id="time" type="range" min="0" step="0.1" value="0" aria-label="Moment of the play"><span class="time" id="clock"></span></div>
@@ -88,14 +72,4 @@ function option(value: string, words: string, selected: boolean): string {
 
 function manName(spot: string, man: string | undefined): string {
   return man === undefined ? spot : `${spot}, ${man}`;
-}
-
-/** Wider than any view of it, also one that has been turned round a man at the edge. */
-const groundView: View = { left: -40, top: -30, width: 80, height: 85 };
-
-/** The ground in yards, so that the page moves all of it by one change of a matrix. */
-function ground(field: FieldMarkings): string {
-  const { view, items } = watchField(field, { view: groundView, size: 'small' });
-  const scale = Math.round(1e6 / pxPerYard) / 1e6;
-  return `<g transform="translate(${view.left} ${view.top}) scale(${scale})">${marksToSvg(items, view)}</g>`;
 }
