@@ -1,0 +1,231 @@
+import {
+  cardOfList,
+  defaultStopRule,
+  estimateGoals,
+  type Interval,
+  type Level,
+  type Play,
+  type Read,
+  readsOfCard,
+  type SpotId,
+} from '../../engine/index.ts';
+import { type Playbook, toEnginePlay } from '../../playbook/index.ts';
+import {
+  type Effort,
+  expectKind,
+  type MeasureOptions,
+  measureMatchups,
+  onePlayText,
+  type ReadsEffort,
+  type ReadsStudy,
+  readsEffort,
+  studyReads,
+  type TrialPool,
+  type TrialSetup,
+} from '../../worker/index.ts';
+import { byWorth, type LookWorth, lookWorths } from './look-worth.ts';
+import { type PartStand, partStand } from './part-stand.ts';
+
+/** Against what, and how, the plays of a practice are tried. */
+export interface PracticeQuestion {
+  readonly plays: readonly string[];
+  /** Schemes with how likely each is, above 0. */
+  readonly schemes: readonly { readonly id: string; readonly weight: number }[];
+  readonly opponent?: string;
+  readonly side: 'left' | 'right';
+  readonly penalty: number | null;
+  readonly level: Level | null;
+  readonly seed: number;
+}
+
+/** How much is simulated for it. */
+export interface PracticeFindEffort {
+  /** Man-ups against each scheme that are counted, and that are watched for looks. */
+  readonly trials: number;
+  readonly watched: number;
+  /** Man-ups that reads are studied in, shared among the schemes, and as many others; 0 leaves reads out. */
+  readonly studied: number;
+}
+
+/** The usual effort: some seconds, half of them for the reads. */
+export const usualPracticeEffort: PracticeFindEffort = { trials: 150, watched: 100, studied: 120 };
+
+/** What was found out about one play. */
+export interface PlayFindings {
+  readonly play: string;
+  /** Goals a man-up over the schemes, by their weights. */
+  readonly goals: Interval;
+  /** Each look that it teaches. */
+  readonly looks: readonly LookWorth[];
+  /** The one read that it does not teach and that would surely earn most; `null` when none surely earns anything, or nobody asked. */
+  readonly newRead: NewRead | null;
+  /** How the worthiest of them come open, each against the scheme where it carries most, in the order of their worth. */
+  readonly stands: readonly LookStand[];
+}
+
+/** How one look came open. */
+export interface LookStand {
+  readonly from: SpotId;
+  readonly to: SpotId;
+  readonly stand: PartStand;
+}
+
+export interface NewRead {
+  readonly read: Read;
+  /** Goals a man-up over going on with the play. */
+  readonly gain: Interval;
+}
+
+/**
+ * What is worth practising in some plays, asked of the threads: which of their looks carry the goals against the schemes that are expected, and what the reads are
+ * worth. The same question and effort give the same answer for any number of threads. Rejects with a `RefusedSetup` when something is named that the
+ * playbook does not have.
+ */
+export async function findPractice(
+  pool: TrialPool,
+  playbook: Playbook,
+  question: PracticeQuestion,
+  effort: PracticeFindEffort = usualPracticeEffort,
+  options: MeasureOptions = {},
+): Promise<readonly PlayFindings[]> {
+  const findings: PlayFindings[] = [];
+  for (const id of question.plays) findings.push(await findPlay(pool, playbook, id, question, effort, options));
+  return findings;
+}
+
+async function findPlay(
+  pool: TrialPool,
+  playbook: Playbook,
+  id: string,
+  question: PracticeQuestion,
+  effort: PracticeFindEffort,
+  options: MeasureOptions,
+): Promise<PlayFindings> {
+  const play = toEnginePlay(playbook, id, question.side);
+  const setups = question.schemes.map(({ id: scheme }) => setupOf(playbook, id, scheme, question));
+  const measured = await measureMatchups(pool, setups, measuredBy(effort), options);
+  const weights = question.schemes.map(({ weight }) => weight);
+  const looks = lookWorths(
+    play,
+    question.schemes.map(({ id: scheme, weight }, at) => ({
+      scheme,
+      weight,
+      watched: effort.watched,
+      looks: measured[at]!.looks,
+    })),
+  );
+  const goals = estimateGoals(
+    measured.map(({ tally }) => tally),
+    weights,
+  );
+  const stands = await findStands(pool, playbook, id, question, looks, options);
+  if (effort.studied === 0) return { play: id, goals, looks, newRead: null, stands };
+  const weighed = setups.map((setup, at) => ({ setup, weight: weights[at]! }));
+  const studies: ReadsStudy[] = [];
+  for (const carrier of teachable(play)) {
+    const study = await studyReads(pool, weighed, { play, carrier }, studiedBy(effort.studied, setups.length), options);
+    if (study !== null) studies.push(study);
+  }
+  return {
+    play: id,
+    goals,
+    looks: looks.map((look) => withRead(look, studies)),
+    newRead: bestNewRead(play, studies),
+    stands,
+  };
+}
+
+/** Looks of which it is shown how they come open: more parts than that nobody has time for. */
+const mostStands = 3;
+
+/** A script for each of the worthiest looks that the play teaches, in a man-up in which it opens. */
+async function findStands(
+  pool: TrialPool,
+  playbook: Playbook,
+  play: string,
+  question: PracticeQuestion,
+  looks: readonly LookWorth[],
+  options: MeasureOptions,
+): Promise<readonly LookStand[]> {
+  const shown = byWorth(looks.filter(({ isTaught, against }) => isTaught && against[0]!.example !== null));
+  const asked = shown.slice(0, mostStands);
+  options.onPlan?.(asked.length);
+  const answers = await pool.answer(
+    asked.map(({ against: [{ scheme, example }] }) => ({
+      kind: 'trace',
+      setup: setupOf(playbook, play, scheme, question),
+      of: 'script',
+      trial: example!,
+    })),
+    options,
+  );
+  return asked.flatMap((look, at) => {
+    const answer = expectKind(answers[at]!, 'trace');
+    if (answer.of !== 'script' || answer.script === null) return [];
+    const stand = partStand(answer.script, answer.cast, look, look.against[0].scheme);
+    return [{ from: look.from, to: look.to, stand }];
+  });
+}
+
+/** A play against one scheme, as the threads are asked about it. */
+export function setupOf(playbook: Playbook, play: string, scheme: string, question: PracticeQuestion): TrialSetup {
+  const { side, penalty, level, seed, opponent } = question;
+  const choice = { play, scheme, ...(opponent !== undefined && { opponent }) };
+  return { document: onePlayText(playbook, choice), ...choice, side, penalty, level, seed };
+}
+
+function measuredBy({ trials, watched }: PracticeFindEffort): Effort {
+  const rule = { ...defaultStopRule, least: trials, most: trials, halfWidth: 0 };
+  return { rule, watched, looks: 0, perLook: 0 };
+}
+
+/** Fewer man-ups against one scheme say nothing of it. */
+const fewestStudied = 12;
+
+/** One read at a time is learnt, so one is looked for; with so few lists the search is done in a moment. */
+function studiedBy(trials: number, schemes: number): ReadsEffort {
+  const usual = readsEffort(Math.max(fewestStudied, Math.ceil(trials / schemes)));
+  return { ...usual, limits: { ...usual.limits, mostReads: 1, lists: 2000 } };
+}
+
+/** Those whom the play teaches a read, as offense indices: the men who already look for something. */
+function teachable({ spots, reads }: Play): readonly number[] {
+  return spots.flatMap(({ id }, at) => (reads.some(({ carrier }) => carrier === id) ? [at] : []));
+}
+
+/** A grade is over his possessions: in goals a man-up it counts as often as he has the ball. */
+function withRead(look: LookWorth, studies: readonly ReadsStudy[]): LookWorth {
+  if (look.read === null) return look;
+  for (const { grades, comes } of studies) {
+    const grade = grades.find(({ read }) => read === look.read);
+    if (grade !== undefined) return { ...look, decides: scaled(grade.gain, comes) };
+  }
+  return look;
+}
+
+/** A gain that is written as .00 is none. Goals a man-up. */
+const toldFrom = 0.005;
+
+function bestNewRead(play: Play, studies: readonly ReadsStudy[]): NewRead | null {
+  const found = studies.flatMap(({ carrier, cards, comes, at }): readonly NewRead[] => {
+    const card = cards[1];
+    const [read] = card === undefined ? [] : readsOfCard(cardOfList(play, carrier, card.list, at));
+    if (card === undefined || read === undefined || read.cues.length === 0 || isTaught(play, read)) return [];
+    const gain = scaled(card.gain, comes);
+    return gain.low >= toldFrom ? [{ read, gain }] : [];
+  });
+  return found.reduce<NewRead | null>(
+    (best, one) => (best === null || one.gain.mean > best.gain.mean ? one : best),
+    null,
+  );
+}
+
+/** Whether the play has him do the same for the same cues already. */
+function isTaught({ reads }: Play, read: Read): boolean {
+  const words = JSON.stringify([read.carrier, read.cues, read.then]);
+  return reads.some(({ carrier, cues, then }) => JSON.stringify([carrier, cues, then]) === words);
+}
+
+function scaled({ mean, low, high }: Interval, share: number): Interval {
+  return { mean: mean * share, low: low * share, high: high * share };
+}

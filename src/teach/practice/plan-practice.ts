@@ -1,0 +1,177 @@
+import { limits, type Practice, type PracticeBlock, practiceKinds } from '../../playbook/index.ts';
+import { practiceKindWords } from '../../render/index.ts';
+import { type BlockPlan, blockPlan, type PlannedPlay, type PracticeTurnout, type WantedBlock } from './block-plan.ts';
+import { fitBlocks } from './fit-blocks.ts';
+import { byWorth, costsGoals } from './look-worth.ts';
+import { repsIn } from './practice-times.ts';
+import { drilledLooks, dummyRuns, liveRuns, schemesShown, skeletonRuns } from './share-reps.ts';
+import { costWords, focusWords, type SchemeWords, whyLook, whyNew } from './why-words.ts';
+
+/** What a practice is wished to be. */
+export interface PracticeWishes extends PracticeTurnout {
+  readonly name: string;
+  /** YYYY-MM-DD. */
+  readonly date?: string;
+  /** How long there is; above 0. */
+  readonly minutes: number;
+  readonly scheme: SchemeWords;
+}
+
+/** What stands on a block with shots when nobody is in the goal, and when its goalkeeper is not warm yet. */
+export const openGoalNote = 'No goalkeeper: the goal is empty or covered, and nobody stands in it.';
+export const coldKeeperNote = 'No shot yet: the goalkeeper is not warm. The rep ends with the catch.';
+/** What the unit does while its goalkeeper warms up. */
+export const keeperNote = 'The others drink. Nobody stands behind the goal.';
+
+/**
+ * A practice plan: what is worth most gets most of the time that there is, and everything that is taught is run at least once. More time never gives less of anything;
+ * what does not fit is left out, the last first, and told. RangeError without a play.
+ */
+export function planPractice(plays: readonly PlannedPlay[], wishes: PracticeWishes): Omit<Practice, 'id'> {
+  if (plays.length === 0) throw new RangeError('no play to practise (expected one or more)');
+  const plan = blockPlan(plays, wishes);
+  const halves = Math.floor(2 * wishes.minutes);
+  const fit = fitBlocks(halves, plan.core, plan.more);
+  const timed = [...plan.core, ...plan.more].map((block, at) => ({ block, halves: [...fit.core, ...fit.more][at]! }));
+  const kept = timed.filter((one) => one.halves > 0);
+  const isWarm = wishes.keeper && kept.some(({ block }) => block.kind === 'keeper');
+  const blocks = kept
+    .map(({ block, halves }) => filledBlock(block, halves / 2, plays, { ...wishes, isWarm }))
+    .filter((block) => block !== undefined)
+    .sort((a, b) => placeOf(a) - placeOf(b));
+  const { name, date, minutes, players, keeper } = wishes;
+  return {
+    name,
+    ...(date !== undefined && { date }),
+    minutes,
+    players,
+    ...(!keeper && { keeper: false }),
+    plays: plays.map(({ play }) => play.id),
+    blocks,
+    leftOut: leftOut(plan, timed, plays, fit.free).map((words) => words.slice(0, limits.why)),
+    notes: plays.map(({ findings }) => focusWords(findings, drilledLooks(findings, wishes.level))).join(' '),
+  };
+}
+
+/** In the order of teaching; blocks of one kind stay as they are. */
+function placeOf({ kind }: PracticeBlock): number {
+  return kind === 'water' ? practiceKinds.indexOf('dummy') - 0.5 : orderOfKinds.indexOf(kind);
+}
+
+const orderOfKinds: readonly PracticeBlock['kind'][] = practiceOrder();
+
+/** The goalkeeper warms up before the first shot, which is one at the end of a dummy rep. */
+function practiceOrder(): readonly PracticeBlock['kind'][] {
+  const others = practiceKinds.filter((kind) => kind !== 'keeper');
+  const at = others.indexOf('dummy');
+  return [...others.slice(0, at), 'keeper', ...others.slice(at)];
+}
+
+interface Filling extends PracticeWishes {
+  /** Whether the goalkeeper is warm when the shooting begins. */
+  readonly isWarm: boolean;
+}
+
+function filledBlock(
+  wanted: WantedBlock,
+  minutes: number,
+  plays: readonly PlannedPlay[],
+  filling: Filling,
+): PracticeBlock {
+  const { kind, at } = wanted;
+  const planned = plays[at ?? 0]!;
+  const reps = repsIn(kind, minutes);
+  const block = { kind, minutes, ...(at !== null && { play: planned.play.id }), ...(reps > 0 && { reps }) };
+  return { ...block, ...insideOf(wanted, reps, planned, filling), ...noteOf(kind, filling) };
+}
+
+/** What a block goes through, and why it is there. */
+function insideOf(
+  { kind, part, situation }: WantedBlock,
+  reps: number,
+  { findings }: PlannedPlay,
+  { level, scheme }: Filling,
+): Partial<PracticeBlock> {
+  const [first] = drilledLooks(findings, level);
+  const whyFirst = first === undefined ? {} : { why: whyLook(first, findings.goals, scheme) };
+  switch (kind) {
+    case 'talk':
+      return findings.newRead === null ? {} : { why: whyNew(findings.newRead) };
+    case 'skeleton':
+      return {
+        runs: [...skeletonRuns(findings, reps)],
+        why: 'Every look that is taught is run once at least; those that carry most, most.',
+      };
+    case 'dummy':
+      return { runs: [...dummyRuns(findings, level, reps)], ...whyFirst };
+    case 'part':
+      if (part === undefined) return {};
+      return {
+        scheme: part.scheme,
+        spots: [...part.men],
+        runs: [{ look: lookSpots(part.look), scheme: part.scheme, reps: Math.max(1, reps) }],
+        why: `${whyLook(part.look, findings.goals, scheme)} Its worth is that of the whole play, 6 v 5; the part alone was not simulated.`,
+      };
+    case 'live':
+      return { runs: [...liveRuns(findings, level, reps)], why: liveWhy(findings, level, scheme) };
+    case 'situation':
+      return { ...(situation !== undefined && { situation }), ...schemeOf(findings, level) };
+    case 'walk':
+    case 'keeper':
+    case 'water':
+      return {};
+    default:
+      return exhaustive(kind);
+  }
+}
+
+function liveWhy(findings: PlannedPlay['findings'], level: Filling['level'], scheme: SchemeWords): string {
+  const [first] = schemesShown(findings, level);
+  return first === undefined
+    ? ''
+    : `Shown by how likely each is, times what the looks of the play carry there: ${scheme(first.scheme)} first.`;
+}
+
+function schemeOf(findings: PlannedPlay['findings'], level: Filling['level']): Pick<PracticeBlock, 'scheme'> {
+  const [first] = schemesShown(findings, level);
+  return first === undefined ? {} : { scheme: first.scheme };
+}
+
+function lookSpots({ from, to }: { readonly from: string; readonly to: string }): string[] {
+  return from === to ? [from] : [from, to];
+}
+
+function noteOf(kind: PracticeBlock['kind'], { keeper, isWarm, players }: Filling): Pick<PracticeBlock, 'note'> {
+  const standIns = kind === 'dummy' && players < 11 ? `Coaches stand in for ${11 - players} of the defenders. ` : '';
+  const shoots = ['dummy', 'part', 'live', 'situation'].includes(kind);
+  const goal = !shoots ? '' : keeper ? (isWarm ? '' : coldKeeperNote) : openGoalNote;
+  const words = kind === 'keeper' ? keeperNote : `${standIns}${goal}`.trim();
+  return words === '' ? {} : { note: words };
+}
+
+/** What there was no time for, what cannot be done, what is not worth doing, and what time is left over. */
+function leftOut(
+  { cannot }: BlockPlan,
+  timed: readonly { readonly block: WantedBlock; readonly halves: number }[],
+  plays: readonly PlannedPlay[],
+  free: number,
+): readonly string[] {
+  const noTime = timed.filter(({ block, halves }) => halves === 0 && block.kind !== 'water' && block.kind !== 'keeper');
+  const several = plays.length > 1;
+  const names = noTime.map(({ block }) => {
+    const play = several && block.at !== null ? ` of ${plays[block.at]!.play.name}` : '';
+    const look = block.part === undefined ? '' : ` (${block.part.look.from} to ${block.part.look.to})`;
+    return `${practiceKindWords[block.kind]}${play}${look}`;
+  });
+  const costly = plays.flatMap(({ findings }) => byWorth(findings.looks.filter(costsGoals)).map(costWords));
+  return [
+    ...(names.length === 0 ? [] : [`No time: ${names.join(', ')}.`]),
+    ...cannot,
+    ...costly,
+    ...(free === 0 ? [] : [`${free / 2} min to spare: too short for what would come next.`]),
+  ];
+}
+
+function exhaustive(kind: never): never {
+  throw new TypeError(`unknown kind: ${JSON.stringify(kind)}`);
+}

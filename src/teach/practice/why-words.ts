@@ -1,0 +1,69 @@
+import type { Interval } from '../../engine/index.ts';
+import { perChance, percent, readWords } from '../../render/index.ts';
+import type { NewRead, PlayFindings } from './find-practice.ts';
+import type { LookWorth } from './look-worth.ts';
+
+/** What a scheme is called where it stands in a sentence. */
+export type SchemeWords = (id: string) => string;
+
+/** "X skips to TR", "WL shoots": a look as something that is done. */
+export function lookDone({ from, to, kind }: Pick<LookWorth, 'from' | 'to' | 'kind'>): string {
+  switch (kind) {
+    case 'shot':
+      return `${from} shoots`;
+    case 'pass':
+      return `${from} passes to ${to}`;
+    case 'skip':
+      return `${from} skips to ${to}`;
+    case 'feed':
+      return `${from} feeds ${to}`;
+    default:
+      return exhaustive(kind);
+  }
+}
+
+/** Why a look gets reps, in a sentence with its numbers: what it carries of what the play makes, where it is there, and how often the ball is lost on the way. */
+export function whyLook(look: LookWorth, goals: Interval, scheme: SchemeWords): string {
+  const { carries, against, isTaught } = look;
+  const done = capital(lookDone(look));
+  const [best] = against;
+  if (best.carries === 0) return `${done}: taught, and hardly ever there in these man-ups. Look at it in Play.`;
+  const taught = isTaught ? '' : ' It is not in the play, and opens while the play runs.';
+  const lost = look.kind === 'shot' ? '' : `, and ${percent(best.completion)} of the balls arrive`;
+  return (
+    `${done}: there for ${span(carries)} goals a man-up, where the play makes ${span(goals)} in all. ` +
+    `Most against ${scheme(best.scheme)}: there in ${percent(best.share)}${lost}.${taught}`
+  );
+}
+
+/** What is new today. */
+export function whyNew({ read, gain }: NewRead): string {
+  return `New today, and nothing else: ${readWords(read)}. Worth ${span(gain)} goals a man-up over going on.`;
+}
+
+/** A read that surely costs goals is named, because reps would only teach it better. */
+export function costWords(look: LookWorth): string {
+  return `Drilling the read by which ${lookDone(look)}: it costs ${costSpan(look.decides!)} goals a man-up. Mend it in Reads first.`;
+}
+
+/** Of which looks the practice is, in a line: the worthiest first. */
+export function focusWords({ looks, newRead }: PlayFindings, drilled: readonly LookWorth[]): string {
+  const first = (drilled.length > 0 ? drilled : looks).slice(0, 2).map(lookDone).join('; ');
+  return newRead === null ? `${first}.` : `${first}. New: ${readWords(newRead.read)}.`;
+}
+
+function span({ mean, low, high }: Interval): string {
+  return `${perChance(mean)} (${perChance(low)} to ${perChance(high)})`;
+}
+
+function costSpan({ mean, low, high }: Interval): string {
+  return span({ mean: -mean, low: -high, high: -low });
+}
+
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+}
+
+function exhaustive(kind: never): never {
+  throw new TypeError(`unknown kind: ${JSON.stringify(kind)}`);
+}
