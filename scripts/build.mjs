@@ -8,6 +8,8 @@ const targets = [
   { entry: 'src/worker/node/trial-worker.ts', outfile: 'dist/trial-worker.js' },
   // The program of a page that `clip` writes: the command line puts it into the page as it stands.
   { entry: 'src/clip/main.ts', outfile: 'dist/clip-page.js', inPage: true },
+  // And that of a page that `quiz` writes.
+  { entry: 'src/clip/quiz-main.ts', outfile: 'dist/quiz-page.js', inPage: true },
   // The program of the page that a browser makes a film in, for `clip` too.
   { entry: 'src/press/film-page.ts', outfile: 'dist/film-page.js', inPage: true },
 ];

@@ -16,6 +16,8 @@ import { svgElement } from './svg-element.ts';
 /** The field of the page, made for one film: shows any moment of it. */
 export interface Picture {
   readonly show: (time: number, follow: number) => void;
+  /** The six, in the order of the spots. */
+  readonly attackers: readonly SVGGElement[];
 }
 
 const pictureWidth = 1000;
@@ -41,6 +43,7 @@ export function createPicture(film: Film, spots: readonly string[]): Picture {
   );
   const groups = [...attackers.map(({ group }) => group), ...defenders.map(({ group }) => group), keeper];
   return {
+    attackers: attackers.map(({ group }) => group),
     show: (time, follow) => {
       const camera = follow < 0 ? unitCamera(view, size) : followCamera(film, follow, time, size);
       part('world').setAttribute('transform', `matrix(${matrixOf(camera).map(rounded).join(' ')})`);

@@ -23,6 +23,7 @@ export * from './look-words.ts';
 export * from './number-text.ts';
 export { benchCard } from './pages/bench-card.ts';
 export { type Call, callCards } from './pages/call-cards.ts';
+export { type DrillStep, drillPictures } from './pages/drill-picture.ts';
 export { type MetPlay, type MetScheme, type OpponentContent, opponentPage } from './pages/opponent-page.ts';
 export {
   type Page,
@@ -37,6 +38,9 @@ export {
 } from './pages/page.ts';
 export { pageFont, pageInks, pageTint, pageToSvg, pictureToSvg } from './pages/page-svg.ts';
 export { playSheet, type SheetContent } from './pages/play-sheet.ts';
+export { practiceCautions } from './pages/practice-cautions.ts';
+export { type PartSheet, practicePart } from './pages/practice-part.ts';
+export { type PracticeRow, type PracticeSheet, practicePlan } from './pages/practice-plan.ts';
 export { type Bookmark, type PrintedBook, printedBook } from './pages/printed-book.ts';
 export { spotPages } from './pages/spot-pages.ts';
 export * from './palettes.ts';
@@ -48,6 +52,7 @@ export * from './play-words.ts';
 export * from './practice-words.ts';
 export { choiceWords, lowerFirst } from './quiz/choice-words.ts';
 export type { Quiz, QuizChoice, QuizQuestion, Worth } from './quiz/quiz.ts';
+export { type QuizParts, quizHtml } from './quiz/quiz-html.ts';
 export type { ResultFile, RoundAnswer, RoundResult } from './quiz/quiz-result.ts';
 export { codeAlphabet, type ReadCode, readResultCode } from './quiz/read-result-code.ts';
 export {
