@@ -63,8 +63,9 @@ export interface PlayFindings {
   readonly stands: readonly LookStand[];
 }
 
-/** How one look came open. */
+/** How one look of a play came open. */
 export interface LookStand {
+  readonly play: string;
   readonly from: SpotId;
   readonly to: SpotId;
   readonly stand: PartStand;
@@ -163,7 +164,7 @@ async function findStands(
     const answer = expectKind(answers[at]!, 'trace');
     if (answer.of !== 'script' || answer.script === null) return [];
     const stand = partStand(answer.script, answer.cast, look, look.against[0].scheme);
-    return [{ from: look.from, to: look.to, stand }];
+    return [{ play, from: look.from, to: look.to, stand }];
   });
 }
 

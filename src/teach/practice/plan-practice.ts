@@ -92,8 +92,6 @@ function insideOf(
   { findings }: PlannedPlay,
   { level, scheme }: Filling,
 ): Partial<PracticeBlock> {
-  const [first] = drilledLooks(findings, level);
-  const whyFirst = first === undefined ? {} : { why: whyLook(first, findings.goals, scheme) };
   switch (kind) {
     case 'talk':
       return findings.newRead === null ? {} : { why: whyNew(findings.newRead) };
@@ -103,14 +101,14 @@ function insideOf(
         why: 'Every look that is taught is run once at least; those that carry most, most.',
       };
     case 'dummy':
-      return { runs: [...dummyRuns(findings, level, reps)], ...whyFirst };
+      return dummyInside(findings, level, reps, scheme);
     case 'part':
       if (part === undefined) return {};
       return {
         scheme: part.scheme,
         spots: [...part.men],
         runs: [{ look: lookSpots(part.look), scheme: part.scheme, reps: Math.max(1, reps) }],
-        why: `${whyLook(part.look, findings.goals, scheme)} Its worth is that of the whole play, 6 v 5; the part alone was not simulated.`,
+        why: whyLook(part.look, findings.goals, scheme),
       };
     case 'live':
       return { runs: [...liveRuns(findings, level, reps)], why: liveWhy(findings, level, scheme) };
@@ -123,6 +121,17 @@ function insideOf(
     default:
       return exhaustive(kind);
   }
+}
+
+function dummyInside(
+  findings: PlannedPlay['findings'],
+  level: Filling['level'],
+  reps: number,
+  scheme: SchemeWords,
+): Partial<PracticeBlock> {
+  const runs = [...dummyRuns(findings, level, reps)];
+  const [first] = drilledLooks(findings, level);
+  return { runs, ...(first !== undefined && { why: whyLook(first, findings.goals, scheme, runs[0]?.scheme) }) };
 }
 
 function liveWhy(findings: PlannedPlay['findings'], level: Filling['level'], scheme: SchemeWords): string {

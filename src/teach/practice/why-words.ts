@@ -22,17 +22,20 @@ export function lookDone({ from, to, kind }: Pick<LookWorth, 'from' | 'to' | 'ki
   }
 }
 
-/** Why a look gets reps, in a sentence with its numbers: what it carries of what the play makes, where it is there, and how often the ball is lost on the way. */
-export function whyLook(look: LookWorth, goals: Interval, scheme: SchemeWords): string {
+/**
+ * Why a look gets reps, in two sentences with their numbers: what there is to be had from it beside what the play makes in all, and where it is there. `shown` is a scheme
+ * to say it of; where it carries most when absent.
+ */
+export function whyLook(look: LookWorth, goals: Interval, scheme: SchemeWords, shown?: string): string {
   const { carries, against, isTaught } = look;
   const done = capital(lookDone(look));
-  const [best] = against;
-  if (best.carries === 0) return `${done}: taught, and hardly ever there in these man-ups. Look at it in Play.`;
-  const taught = isTaught ? '' : ' It is not in the play, and opens while the play runs.';
-  const lost = look.kind === 'shot' ? '' : `, and ${percent(best.completion)} of the balls arrive`;
+  const best = against.find((one) => one.scheme === shown) ?? against[0];
+  if (carries.mean === 0) return `${done}: taught, and hardly ever there in these man-ups. Look at it in Play.`;
+  const fresh = isTaught ? '' : ' Not in the play yet: it opens while the play runs.';
+  const arrive = look.kind === 'shot' ? '' : `, and ${percent(best.completion)} of the balls arrive`;
   return (
-    `${done}: there for ${span(carries)} goals a man-up, where the play makes ${span(goals)} in all. ` +
-    `Most against ${scheme(best.scheme)}: there in ${percent(best.share)}${lost}.${taught}`
+    `${done}: ${span(carries)} goals a man-up if it is taken whenever it is there; the play makes ${span(goals)} in all. ` +
+    `Against ${scheme(best.scheme)} it is there in ${percent(best.share)}${arrive}.${fresh}`
   );
 }
 

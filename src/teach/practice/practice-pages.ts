@@ -1,0 +1,183 @@
+import type { Play } from '../../engine/index.ts';
+import {
+  type Playbook,
+  type Practice,
+  type PracticeBlock,
+  ruleCodeOf,
+  schemeName,
+  toEnginePlay,
+} from '../../playbook/index.ts';
+import {
+  type DrillStep,
+  drawnField,
+  drillPictures,
+  type Page,
+  type PracticeRow,
+  playSteps,
+  practicePlan,
+  type SceneLayer,
+} from '../../render/index.ts';
+import type { PrintedPages } from '../sheets/printed-pages.ts';
+import { blockMeasure, blockPoints, blockSetUp, blockTitle, minuteWords, runLines, taughtOf } from './block-words.ts';
+import type { LookStand } from './find-practice.ts';
+import { drillOf, partPage } from './part-page.ts';
+import type { PracticeGround, PracticePagesWishes } from './practice-ground.ts';
+
+/** Of the ground in a small picture so much is shown, so that men and letters are large beside it. */
+const smallShare = 0.62;
+const smallShape = 0.72;
+
+/**
+ * A practice on paper: the plan on one page, then a page for each part of a play. `stands` are what is known of how the looks of its parts come open: a part of which
+ * nothing is known is drawn without defenders. Plays that the playbook does not have any more are named by their ids and not drawn.
+ */
+export function practicePages(
+  playbook: Playbook,
+  practice: Omit<Practice, 'id'>,
+  stands: readonly LookStand[],
+  wishes: PracticePagesWishes,
+): PrintedPages {
+  const field = drawnField(ruleCodeOf(playbook).markings);
+  const scheme = (id: string): string => schemeName(playbook, id);
+  const ground: PracticeGround = { ...wishes, playbook, practice, stands, field, scheme };
+  const plan = practicePlan({
+    name: practice.name,
+    team: playbook.team.name,
+    level: playbook.team.level,
+    day: practice.date === undefined ? '' : dayOfDate(practice.date),
+    turnout: turnoutWords(practice),
+    focus: practice.notes ?? '',
+    equipment: equipmentWords(practice),
+    rows: rowsOf(ground),
+    leftOut: practice.leftOut ?? [],
+    paper: wishes.paper,
+    made: wishes.made,
+  });
+  const parts = practice.blocks.flatMap((block): readonly Page[] => {
+    const play = playOf(ground, block);
+    const page = play === undefined ? undefined : partPage(ground, block, play);
+    return page === undefined ? [] : [page];
+  });
+  return { title: `${practice.name}: practice plan`, pages: [...plan, ...parts] };
+}
+
+function rowsOf(ground: PracticeGround): readonly PracticeRow[] {
+  const { practice, scheme } = ground;
+  let minutes = 0;
+  return practice.blocks.map((block, at): PracticeRow => {
+    const play = playOf(ground, block);
+    const from = clockWords(minutes);
+    minutes += block.minutes;
+    return {
+      from,
+      to: clockWords(minutes),
+      title: blockTitle(block, play, practice.plays.length > 1),
+      measure: blockMeasure(block),
+      setUp: blockSetUp(block, practice, scheme),
+      runs: play === undefined || block.kind === 'part' ? [] : runLines(block, play, scheme),
+      points: blockPoints(block, play),
+      // What was said of a look once needs not be said again on the same page.
+      why: isSaid(practice.blocks, at) ? '' : (block.why ?? ''),
+      note: block.note ?? '',
+      scene: play === undefined ? null : rowScene(ground, block, play),
+    };
+  });
+}
+
+/** Whether a block's reason, or one that begins with the same look, stood at a block before it. */
+function isSaid(blocks: readonly PracticeBlock[], at: number): boolean {
+  const look = (why: string): string => why.slice(0, why.indexOf(':') + 1) || why;
+  const { why } = blocks[at]!;
+  return why !== undefined && blocks.slice(0, at).some((one) => one.why !== undefined && look(one.why) === look(why));
+}
+
+/** A play as it is run on the wished side; undefined for one that is gone or cannot be read. */
+function playOf({ playbook, side }: PracticeGround, { play }: PracticeBlock): Play | undefined {
+  if (play === undefined || !playbook.plays.some(({ id }) => id === play)) return undefined;
+  return toEnginePlay(playbook, play, side);
+}
+
+function rowScene(ground: PracticeGround, block: PracticeBlock, play: Play): SceneLayer | null {
+  const step = smallStep(ground, block, play);
+  return step === undefined ? null : drillPictures([step], ground.field, smallShare, smallShape)[0]!;
+}
+
+/** The one moment that a small picture shows: the look that is run first, the end of a part. */
+function smallStep(ground: PracticeGround, block: PracticeBlock, play: Play): DrillStep | undefined {
+  switch (block.kind) {
+    case 'dummy': {
+      const [from, to = from] = block.runs?.[0]?.look ?? [];
+      const look = from === undefined || to === undefined ? undefined : taughtOf(play, from, to);
+      const at = playSteps(play).findIndex(({ beat }) => beat.id === look?.beat);
+      return wholeStep(play, Math.max(0, at));
+    }
+    case 'part':
+      return drillOf(ground, block, play)?.steps.at(-1)?.drill;
+    case 'talk':
+    case 'walk':
+    case 'keeper':
+    case 'skeleton':
+    case 'live':
+    case 'situation':
+    case 'water':
+      return undefined;
+    default:
+      return exhaustive(block.kind);
+  }
+}
+
+function wholeStep(play: Play, at: number): DrillStep | undefined {
+  const step = playSteps(play)[at];
+  if (step === undefined) return undefined;
+  const men = Object.entries(step.before.places).map(([spot, place]) => ({ spot, at: place }));
+  return { men, ball: step.before.ball, actions: step.beat.actions, defenders: [] };
+}
+
+function turnoutWords({ minutes, players, keeper }: Omit<Practice, 'id'>): string {
+  const goal = keeper === false ? 'no goalkeeper' : 'a goalkeeper';
+  return `${minuteWords(minutes)}, ${players} players and ${goal}`;
+}
+
+function equipmentWords({ players, keeper, blocks }: Omit<Practice, 'id'>): string {
+  const defense = blocks.some(({ kind }) => ['dummy', 'part', 'live', 'situation'].includes(kind));
+  const goal = keeper === false ? 'goal, with a cover' : 'goal';
+  return [
+    goal,
+    'balls, ten or more',
+    'cones for six spots',
+    'stopwatch and whistle',
+    ...(defense ? [`pinnies for ${Math.max(2, Math.min(5, players - 6))}`] : []),
+    'water, first aid, AED.',
+  ].join('; ');
+}
+
+/** Minutes from the beginning: "2:30". */
+export function clockWords(minutes: number): string {
+  const whole = Math.floor(minutes);
+  return `${whole}:${String(Math.round((minutes - whole) * 60)).padStart(2, '0')}`;
+}
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** "10 March 2026" for "2026-03-10": no clock and no time zone is asked. */
+function dayOfDate(date: string): string {
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  return `${day} ${months[month - 1] ?? ''} ${year}`;
+}
+
+function exhaustive(kind: never): never {
+  throw new TypeError(`unknown kind: ${JSON.stringify(kind)}`);
+}
