@@ -36,7 +36,8 @@ const leastSpread = 1e-7;
 /**
  * The homography that takes marks of one picture to those of the other, in the least squares of the direct linear transformation with both sides
  * brought to the same middle and size first (Hartley and Zisserman, Multiple View Geometry, 4.1 and 4.4.4; lines: 4.1.4). Four points, or points and lines that are
- * four in all, no three of them on one line, are the least.
+ * four in all, no three of them on one line, are the least;
+ * two points with two lines leave it open.
  */
 export function fitHomography(points: readonly PointPair[], lines: readonly LinePair[] = []): FittedHomography {
   if (points.length + lines.length < 4) {
