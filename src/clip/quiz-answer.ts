@@ -1,5 +1,6 @@
 import type { QuizChoice, QuizQuestion, Worth } from '../render/index.ts';
 import { element, part } from './page-element.ts';
+import { svgElement } from './svg-element.ts';
 
 /** How an answer came out: the index of what was chosen, or none in time. */
 export type Chosen = number | 'late';
@@ -35,7 +36,7 @@ function worthRow({ words, worth, right, why }: QuizChoice, isMine: boolean, mos
   const head = element(
     'div',
     'row',
-    element('span', 'sign', right ? '\u2713' : '\u2717'),
+    sign(right),
     element('span', '', element('b', '', words), `${right ? ', right' : ''}${isMine ? ', your choice' : ''}`),
     element('span', 'number', numberWords(worth)),
   );
@@ -49,6 +50,13 @@ function worthRow({ words, worth, right, why }: QuizChoice, isMine: boolean, mos
   const row = element('li', `${right ? 'isRight' : 'isWrong'}${isMine ? ' mine' : ''}`, head, bar);
   if (why !== '') row.append(element('p', 'why quiet', why));
   return row;
+}
+
+/** A tick or a cross, drawn: not every phone has letters for them. The words beside it say the same. */
+function sign(right: boolean): SVGSVGElement {
+  const mark = svgElement('svg', 'sign', { viewBox: '0 0 20 20', 'aria-hidden': 'true' });
+  mark.append(svgElement('path', '', { d: right ? 'M3 11l5 5L17 4' : 'M4 4l12 12M16 4L4 16' }));
+  return mark;
 }
 
 function numberWords([mean, low, high]: Worth): string {

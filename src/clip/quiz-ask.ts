@@ -112,7 +112,7 @@ function showLeft(share: number): void {
 function beginChoice(now: Asking): void {
   const { question } = now;
   now.phase = 'choose';
-  part('prompt').textContent = 'You have the ball. What do you do?';
+  part('prompt').textContent = `You are ${spotOf(now)} with the ball. What do you do?`;
   part('said').textContent = question.choices.some(({ target }) => target >= 0)
     ? 'Tap a choice, or a man with a number.'
     : 'Tap a choice.';
@@ -124,7 +124,7 @@ function beginChoice(now: Asking): void {
   question.choices.forEach(({ target }, at) => {
     const man = now.picture.attackers[target];
     man?.classList.add('canTap');
-    man?.append(...badge(at + 1));
+    man?.append(badge(man, at + 1));
   });
   const words = momentWords(now);
   part('field').setAttribute('aria-label', words);
@@ -132,12 +132,16 @@ function beginChoice(now: Asking): void {
   part('prompt').focus({ preventScroll: true });
 }
 
-/** The number of a choice beside the man whom it is about, clear of his letters. */
-function badge(number: number): readonly SVGElement[] {
-  const at = { cx: 22, cy: -20 };
-  const text = svgElement('text', 'badgeText', { x: at.cx, y: at.cy + 6, 'text-anchor': 'middle' });
+/** The number of a choice beside the man whom it is about, clear of his letters and inside the picture. */
+function badge(man: SVGGElement, number: number): SVGGElement {
+  const field = part('field').getBoundingClientRect();
+  const place = man.getBoundingClientRect();
+  const isAtEdge = place.right + place.width / 2 > field.right;
+  const group = svgElement('g', 'badgeGroup', { transform: `translate(${isAtEdge ? -22 : 22} -20)` });
+  const text = svgElement('text', 'badgeText', { y: 6, 'text-anchor': 'middle' });
   text.textContent = String(number);
-  return [svgElement('circle', 'badge', { ...at, r: 13 }), text];
+  group.append(svgElement('circle', 'badge', { r: 13 }), text);
+  return group;
 }
 
 function answer(now: Asking, chosen: Chosen): void {

@@ -34,12 +34,11 @@ function body(quiz: Quiz, field: FieldMarkings): string {
 ${start(quiz)}
 ${ask(field)}
 ${end()}
-<footer class="quiet"><p>${escapeXml(quiz.team)}. What a choice is worth comes from simulated man-ups, each played on ${quiz.futures} times from the moment you see: it is a good guide and no promise. Nothing you do here leaves this page but the code that you send yourself.</p></footer>
 <noscript><p>This page needs JavaScript. Some mail programs show a page without it: save it and open it in a browser.</p></noscript>
 </main>`;
 }
 
-function start({ spots, numbers, seconds, questions }: Quiz): string {
+function start({ spots, numbers, seconds, questions, team, futures }: Quiz): string {
   const men = spots.map(
     (spot, man) =>
       `<button type="button" data-man="${man}" aria-pressed="false"><b>${numbers[man] ?? ''}</b><span class="quiet">${escapeXml(spot)}</span></button>`,
@@ -59,6 +58,7 @@ function start({ spots, numbers, seconds, questions }: Quiz): string {
 <div class="part"><h3>Change it for you</h3>
 <label class="check"><input type="checkbox" id="noClock">No clock: take the time that you need</label>
 <label class="check"><input type="checkbox" id="wholeField">Show the whole field, with the goal at the top</label></div>
+<footer class="quiet"><p>${escapeXml(team)}. What a choice is worth comes from simulated man-ups, each played on ${futures} times from the moment you see: it is a good guide and no promise. Nothing you do here leaves this page but the code that you send yourself.</p></footer>
 </section>`;
 }
 

@@ -62,9 +62,9 @@ legend{font-weight:700;padding:0;margin-bottom:.25rem}
 .worths>li{display:grid;gap:.125rem}
 .row{display:grid;grid-template-columns:1.25rem 1fr auto;gap:.375rem;align-items:baseline}
 .row b{font-weight:700}
-.row .sign{font-weight:700}
-.isRight .sign{color:var(--right)}
-.isWrong .sign{color:var(--wrong)}
+.sign{width:1rem;height:1rem;align-self:center;fill:none;stroke-width:3;stroke-linecap:round}
+.isRight .sign{stroke:var(--right)}
+.isWrong .sign{stroke:var(--wrong)}
 .number{white-space:nowrap;font-variant-numeric:tabular-nums}
 .bar{position:relative;height:.625rem;margin-left:1.625rem;background:var(--panel);border:1px solid var(--rule)}
 .bar i{position:absolute;inset:0 auto 0 0;background:var(--bar);border-right:3px solid var(--ink)}

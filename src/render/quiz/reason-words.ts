@@ -84,14 +84,20 @@ export function againstWords(choice: ReasonedChoice, best: ReasonedChoice, seen:
     if (has('laneTaken', choice.mate)) return said(cueWords({ kind: 'laneTaken', who: choice.mate }, seen.carrier));
     if (!has('open', choice.mate)) return said(`${choice.mate} is not open`);
   }
-  if (choice.kind === 'shoot' || choice.kind === 'stepIn') {
+  // Where to shoot or to step in is best, he is free enough: the other of the two is only worth less.
+  if (isOwnShot(choice) && !isOwnShot(best)) {
     if (has('iAmPressed')) return said(cueWords({ kind: 'iAmPressed' }, seen.carrier));
     if (!has('iAmFree')) return said(`${seen.carrier} is not free to shoot`);
   }
-  const isMissed =
-    best.kind === 'pass' && best.mate !== undefined && (has('open', best.mate) || has('left', best.mate));
-  if ((choice.kind === 'goOn' || choice.kind === 'hold') && isMissed) return said(`${best.mate} is open now`);
+  if ((choice.kind === 'goOn' || choice.kind === 'hold') && best.kind === 'pass' && best.mate !== undefined) {
+    if (has('open', best.mate)) return said(`${best.mate} is open now`);
+    if (has('left', best.mate)) return said(cueWords({ kind: 'left', who: best.mate }, seen.carrier));
+  }
   return sentence(fewer.slice(0, -1));
+}
+
+function isOwnShot({ kind }: ReasonedChoice): boolean {
+  return kind === 'shoot' || kind === 'stepIn';
 }
 
 /** How what the play teaches for this moment does: it says the same, or it says otherwise and what that costs here. */
