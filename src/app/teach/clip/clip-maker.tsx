@@ -5,6 +5,7 @@ import type { Clip, FilmScript } from '../../../render/index.ts';
 import { filmScript } from '../../../teach/index.ts';
 import { Button } from '../../controls/button.tsx';
 import panel from '../../opponents/panel.module.css';
+import { useIsNarrow } from '../../play/use-is-narrow.ts';
 import { downloadFile } from '../../shell/download-file.ts';
 import { type ClipFormat, clipFilmOptions } from './clip-choices.ts';
 import { clipFileName } from './clip-file-name.ts';
@@ -22,9 +23,11 @@ export interface ClipMakerProps {
 /** A clip as it will be, the button that makes a file of it, and then the file. */
 export function ClipMaker({ playbook, clip, format }: ClipMakerProps): ReactNode {
   const { form, speed } = useClipChoices();
+  const isNarrow = useIsNarrow();
+  const shape = format === 'page' ? (isNarrow ? 'card' : 'wide') : form;
   const script = useMemo(
-    () => filmScript(playbook, clip, clipFilmOptions(format, format === 'page' ? undefined : form, speed)),
-    [playbook, clip, format, form, speed],
+    () => filmScript(playbook, clip, clipFilmOptions(format, shape, speed)),
+    [playbook, clip, format, shape, speed],
   );
   const { making, make, stop } = useClipFile(script);
   const canMake = format !== 'video' || typeof VideoEncoder !== 'undefined';
@@ -82,9 +85,11 @@ function MakeTools({ making, clip, format, onMake, onStop }: MakeToolsProps): Re
     return (
       <div className={styles.tools}>
         <Button tone="main" icon={<Download aria-hidden="true" />} onClick={() => downloadFile(name, content)}>
-          Save {name}
+          Save
         </Button>
-        <span className={styles.share}>{sizeWords(content.size)}</span>
+        <span className={styles.file}>
+          {name}, {sizeWords(content.size)}
+        </span>
       </div>
     );
   }
@@ -115,7 +120,7 @@ function saidOf(making: ClipMaking): string {
     case 'making':
       return 'It is being made; you can go on looking at it meanwhile.';
     case 'made':
-      return `Made: ${sizeWords(making.file.content.size)}. Save it to keep it.`;
+      return 'Made. Save it to keep it.';
     case 'stopped':
       return 'Stopped. Nothing was made.';
     case 'noEncoder':

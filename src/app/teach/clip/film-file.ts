@@ -1,8 +1,7 @@
+import { filmToGif } from '../../../press/film-to-gif.ts';
+import { type FilmSurface, filmToVideo, videoWay } from '../../../press/film-to-video.ts';
 import { createFilm, type Film } from '../../../render/index.ts';
 import type { FilmNews, FilmTask, MadeFilm } from './film-task.ts';
-
-/** A canvas of the page or of a thread. */
-export type FilmSurface = HTMLCanvasElement | OffscreenCanvas;
 
 /** How the work is watched and ended. */
 export interface FilmWatch {
@@ -10,7 +9,10 @@ export interface FilmWatch {
   readonly onProgress: (share: number) => void;
 }
 
-/** Does a task on `canvas`, wherever that is. What makes the file is loaded when it is asked for. Rejects with the signal's reason when it is stopped. */
+/**
+ * Does a task on `canvas`, wherever that is. All that makes files is loaded with it: a thread of a page cannot load a part later, as the page's own way
+ * to do so needs the page. Rejects with the signal's reason when it is stopped.
+ */
 export async function filmFile(
   { script, kind }: FilmTask,
   canvas: FilmSurface,
@@ -30,7 +32,6 @@ export async function filmFile(
 }
 
 async function gifOf(film: Film, canvas: FilmSurface, watch: FilmWatch): Promise<MadeFilm> {
-  const { filmToGif } = await import('../../../press/film-to-gif.ts');
   canvas.width = film.layout.width;
   canvas.height = film.layout.height;
   const pen = canvas.getContext('2d', { willReadFrequently: true }) as
@@ -42,7 +43,6 @@ async function gifOf(film: Film, canvas: FilmSurface, watch: FilmWatch): Promise
 }
 
 async function videoOf(film: Film, canvas: FilmSurface, watch: FilmWatch): Promise<MadeFilm | undefined> {
-  const { filmToVideo, videoWay } = await import('../../../press/film-to-video.ts');
   const way = await videoWay(film.layout);
   if (way === undefined) return undefined;
   return { bytes: await filmToVideo(film, canvas, way, watch), ending: way.kind, type: `video/${way.kind}` };

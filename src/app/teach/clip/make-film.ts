@@ -1,5 +1,3 @@
-import { filmFile } from './film-file.ts';
-import { loadFilmLetters } from './film-letters.ts';
 import type { FilmNews, FilmTask } from './film-task.ts';
 
 /** How a film is waited for. */
@@ -27,6 +25,10 @@ function hasPen(canvas: OffscreenCanvas): boolean {
 }
 
 async function onPage(task: FilmTask, order: FilmOrder): Promise<FilmEnd> {
+  const [{ filmFile }, { loadFilmLetters }] = await Promise.all([
+    import('./film-file.ts'),
+    import('./film-letters.ts'),
+  ]);
   await loadFilmLetters(document.fonts);
   try {
     return await filmFile(task, document.createElement('canvas'), order);
