@@ -6,6 +6,7 @@ import { addCompare } from './commands/compare.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addOpen } from './commands/open.ts';
+import { addPractice } from './commands/practice.ts';
 import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
@@ -27,6 +28,7 @@ const commands: readonly AddCommand[] = [
   addCompare,
   addReads,
   addSheet,
+  addPractice,
   addClip,
   addTrace,
   addSchemes,

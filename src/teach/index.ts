@@ -1,9 +1,31 @@
 export { clipPage } from './clip/clip-page.ts';
 export { filmScript } from './clip/film-script.ts';
 export { type ClipWishes, type PlayClip, playClip, watchedForClip } from './clip/play-clip.ts';
+export { blockMeasure, blockTitle, minuteWords, runLines } from './practice/block-words.ts';
+export type { PlayFindings } from './practice/find-practice.ts';
+export {
+  type LookStand,
+  type PracticeFindEffort,
+  type PracticeQuestion,
+  usualPracticeEffort,
+} from './practice/find-practice.ts';
+export { knownStands } from './practice/known-stands.ts';
+export { type MadePractice, makePractice, plannedFrom } from './practice/make-practice.ts';
+export { clockWords, practicePages } from './practice/practice-pages.ts';
+export { lasting, minutesTaken, refitPractice } from './practice/refit-practice.ts';
+export { usualFoes } from './practice/usual-foes.ts';
+export { type LoadedResult, loadResult } from './quiz/load-result.ts';
 export { type MadeQuiz, makeQuiz, mostQuestions, type QuizWishes, quizFutures } from './quiz/make-quiz.ts';
 export { quizPage } from './quiz/quiz-page.ts';
 export { secondsToAnswer } from './quiz/seconds-to-answer.ts';
+export {
+  type ManKnows,
+  mostMissedWords,
+  type QuestionKnown,
+  type QuizKnowledge,
+  type Standing,
+  whoKnows,
+} from './quiz/who-knows.ts';
 export { type MeasuredPlay, measurePlays, type PlaysAsked } from './sheets/measure-plays.ts';
 export { opponentContent, type PlayAgainst, sharesOfOpponent } from './sheets/opponent-content.ts';
 export {

@@ -21,6 +21,11 @@ export function readSheetFormat(path: string, kind: SheetKind): SheetFormat {
   return format;
 }
 
+/** The same for the pages of a practice: a picture is of its plan alone. */
+export function readPracticeFormat(path: string): SheetFormat {
+  return readSheetFormat(path, 'sheet');
+}
+
 /** The paper by its name. */
 export function readPaper(raw: string): PaperName {
   const name = raw.toLowerCase();

@@ -117,15 +117,16 @@ function playWorth(planned: PlannedPlay | undefined): number {
 function partsOf({ play, findings }: PlannedPlay, { players }: PracticeTurnout): readonly WantedPart[] {
   const most = Math.min(partSizes.most, Math.floor((players + 1) / 2));
   if (most < partSizes.least) return [];
-  return byWorth(findings.looks.filter(({ isTaught }) => isTaught))
-    .filter((look) => worthOfLook(look) > 0)
+  const taught = byWorth(findings.looks.filter(({ isTaught }) => isTaught));
+  const worthy = taught.filter((look) => worthOfLook(look) > 0);
+  return (worthy.length > 0 ? worthy : taught)
     .flatMap((look) => {
       const found = findings.stands.find(({ from, to }) => from === look.from && to === look.to);
       if (found === undefined) return [];
       const { scheme, opener } = found.stand;
       return [{ look, scheme, men: menOfPart(play, look, opener, most) }];
     })
-    .slice(0, mostParts);
+    .slice(0, worthy.length > 0 ? mostParts : 1);
 }
 
 function partBlock(part: WantedPart, at: number, planned: PlannedPlay, plays: readonly PlannedPlay[]): WantedBlock {

@@ -39,10 +39,11 @@ export function minuteWords(minutes: number): string {
 /** How the reps are shared out, a line each: "X skips to TR, against Jump ×4". */
 export function runLines({ runs = [] }: PracticeBlock, play: Play, scheme: SchemeWords): readonly string[] {
   const isAlone = runs.length === 1;
-  return runs.map((run) => {
+  return runs.map((run, at) => {
     const against = run.scheme === undefined ? '' : `against ${scheme(run.scheme)}`;
     const done = run.look === undefined ? '' : runDone(run, play);
-    const words = capital([done, against].filter((part) => part !== '').join(', '));
+    const said = [done, against].filter((part) => part !== '').join(', ');
+    const words = at === 0 ? capital(said) : said;
     return isAlone ? words : `${words} \u00d7${run.reps}`;
   });
 }
@@ -137,14 +138,18 @@ export function blockPoints(block: PracticeBlock, play: Play | undefined): reado
   }
 }
 
-/** Words of the reads of the looks that a block runs, two at most; then what every receiver is told. */
+/** Words of the reads of the looks that a block runs, two at most; then what every thrower and receiver is told. */
 function lookPoints({ runs = [] }: PracticeBlock, play: Play): readonly string[] {
   const reads = runs.flatMap(({ look = [] }) => {
     const [from, to = from] = look;
     const taught = from === undefined || to === undefined ? undefined : taughtOf(play, from, to);
     return taught === undefined || taught.read === null ? [] : [`${capital(readWords(play.reads[taught.read]!))}.`];
   });
-  return [...new Set(reads)].slice(0, 2).concat('Stick up before the ball comes; shoot on the catch.');
+  return [
+    ...[...new Set(reads)].slice(0, 2),
+    'Thrower: eyes on the goal first, then to the stick side.',
+    'Receiver: stick up before the ball comes; shoot on the catch.',
+  ];
 }
 
 function backUpWords({ spots }: Play): string {

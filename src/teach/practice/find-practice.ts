@@ -148,15 +148,17 @@ async function findStands(
   looks: readonly LookWorth[],
   options: MeasureOptions,
 ): Promise<readonly LookStand[]> {
-  const shown = byWorth(looks.filter(({ isTaught, against }) => isTaught && against[0]!.example !== null));
-  const asked = shown.slice(0, mostStands);
+  const taught = looks.filter(({ isTaught }) => isTaught);
+  const shown = byWorth(taught.filter(({ against: [{ example }] }) => example !== null));
+  // Where nothing opens, the play's first look is still shown as it is run.
+  const asked = (shown.length > 0 ? shown : taught.slice(0, 1)).slice(0, mostStands);
   options.onPlan?.(asked.length);
   const answers = await pool.answer(
     asked.map(({ against: [{ scheme, example }] }) => ({
       kind: 'trace',
       setup: setupOf(playbook, play, scheme, question),
       of: 'script',
-      trial: example!,
+      trial: example ?? 0,
     })),
     options,
   );

@@ -141,7 +141,7 @@ function carriedOver(
 }
 
 /** The man-up in the middle of those in which it is there, by how good it is: neither the best nor the worst is an example. */
-function exampleOf(summary: LookSummary | undefined): number | null {
+export function exampleOf(summary: LookSummary | undefined): number | null {
   if (summary === undefined || summary.windows.length === 0) return null;
   const sorted = [...summary.windows].sort((a, b) => oddsOf(a) - oddsOf(b) || a.trial - b.trial);
   return sorted[Math.floor(sorted.length / 2)]!.trial;

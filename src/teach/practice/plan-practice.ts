@@ -173,7 +173,12 @@ function leftOut(
     return `${practiceKindWords[block.kind]}${play}${look}`;
   });
   const costly = plays.flatMap(({ findings }) => byWorth(findings.looks.filter(costsGoals)).map(costWords));
+  const idle = plays.filter(({ findings }) => findings.looks.every(({ carries }) => carries.mean === 0));
   return [
+    ...idle.map(
+      ({ play }) =>
+        `Nothing that ${play.name} teaches is ever worth taking against these schemes: change it in Play, or run another play against them.`,
+    ),
     ...(names.length === 0 ? [] : [`No time: ${names.join(', ')}.`]),
     ...cannot,
     ...costly,

@@ -1,5 +1,6 @@
 import type { Play } from '../../engine/index.ts';
 import {
+  lineUpFor,
   type Playbook,
   type Practice,
   type PracticeBlock,
@@ -46,6 +47,7 @@ export function practicePages(
     level: playbook.team.level,
     day: practice.date === undefined ? '' : dayOfDate(practice.date),
     turnout: turnoutWords(practice),
+    six: sixWords(ground),
     focus: practice.notes ?? '',
     equipment: equipmentWords(practice),
     rows: rowsOf(ground),
@@ -131,6 +133,15 @@ function wholeStep(play: Play, at: number): DrillStep | undefined {
   if (step === undefined) return undefined;
   const men = Object.entries(step.before.places).map(([spot, place]) => ({ spot, at: place }));
   return { men, ball: step.before.ball, actions: step.beat.actions, defenders: [] };
+}
+
+/** The first unit of the first play, by spots and numbers; names stay at home. */
+function sixWords({ playbook, practice, side }: PracticeGround): string {
+  const first = practice.plays.find((id) => playbook.plays.some((play) => play.id === id));
+  if (first === undefined) return '';
+  const play = toEnginePlay(playbook, first, side);
+  const { players } = lineUpFor(playbook, play);
+  return `First six: ${players.map(({ number }, at) => `${play.spots[at]!.id} ${number}`).join(', ')}`;
 }
 
 function turnoutWords({ minutes, players, keeper }: Omit<Practice, 'id'>): string {
