@@ -7,6 +7,7 @@ import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addOpen } from './commands/open.ts';
 import { addPractice } from './commands/practice.ts';
+import { addQuiz } from './commands/quiz.ts';
 import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
 import { addSets } from './commands/sets.ts';
@@ -30,6 +31,7 @@ const commands: readonly AddCommand[] = [
   addSheet,
   addPractice,
   addClip,
+  addQuiz,
   addTrace,
   addSchemes,
   addSets,

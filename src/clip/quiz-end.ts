@@ -1,7 +1,7 @@
 import type { Quiz, ResultFile, RoundResult } from '../render/index.ts';
 import { element, part, showOnly } from './page-element.ts';
 import { type Calendar, dueOn, nextDay } from './quiz-calendar.ts';
-import type { Round } from './quiz-round.ts';
+import { type Round, toldAnswer } from './quiz-round.ts';
 import { counted, dayWords, type Player, sections } from './quiz-start.ts';
 import { today } from './quiz-storage.ts';
 import { writeResultCode } from './write-result-code.ts';
@@ -47,11 +47,7 @@ function resultOf(quiz: Quiz, { number }: Player, round: Round, { rounds }: Cale
     quiz: quiz.id,
     number,
     round: ((rounds - 1) % 32) + 1,
-    answers: round.asked_byQuestion.map(({ asked, right, pace }) => ({
-      asked: Math.min(asked, 3),
-      right: Math.min(right, asked, 3),
-      pace,
-    })),
+    answers: round.asked_byQuestion.map(toldAnswer),
   };
 }
 

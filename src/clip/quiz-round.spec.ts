@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerNext, beginRound, gaps, mostAsked, paceOf, type Round } from './quiz-round.ts';
+import { answerNext, beginRound, gaps, mostAsked, paceOf, type Round, toldAnswer } from './quiz-round.ts';
 
 const ten = Array.from({ length: 10 }, (_, at) => at);
 
@@ -61,6 +61,19 @@ describe('a round', () => {
       ),
     );
     expect(() => answerNext(beginRound([], 3), true, 'quick')).toThrow(RangeError);
+  });
+
+  it('tells a question that was missed as missed, however often it was right later', () => {
+    const told = (asked: number, right: number) => toldAnswer({ asked, right, pace: 'quick', since: null });
+    expect(
+      [told(1, 1), told(3, 3), told(4, 3), told(4, 0), told(2, 1)].map(({ asked, right }) => [asked, right]),
+    ).toEqual([
+      [1, 1],
+      [3, 3],
+      [3, 2],
+      [3, 0],
+      [2, 1],
+    ]);
   });
 
   it('tells in which third of the time a choice was made', () => {

@@ -1,3 +1,5 @@
+import type { RoundAnswer } from '../render/index.ts';
+
 /** How one question has gone in a round so far. */
 export interface Asked {
   /** How often it was asked, and answered rightly. */
@@ -63,6 +65,12 @@ function comesBackAt({ asked, since }: Asked, left: number): number | null {
 
 function withIt(rest: readonly number[], question: number, after: number | null): readonly number[] {
   return after === null ? rest : [...rest.slice(0, after), question, ...rest.slice(after)];
+}
+
+/** How one question went, as a code has room for it: three times and more are told as three, and one that was missed stays one that was missed. */
+export function toldAnswer({ asked, right, pace }: Asked): RoundAnswer {
+  const times = Math.min(asked, 3);
+  return { asked: times, right: Math.min(right, right < asked ? times - 1 : times), pace };
 }
 
 /** In which third of his time he chose. */

@@ -20,6 +20,7 @@ import {
 } from '../../worker/index.ts';
 import { applyingRead } from './applying-read.ts';
 import { chooseQuestions, type PossibleQuestion } from './choose-questions.ts';
+import { quizName } from './load-result.ts';
 import { offeredChoices } from './offered-choices.ts';
 import { quizQuestion, signsOf } from './quiz-question.ts';
 import { secondsToAnswer } from './seconds-to-answer.ts';
@@ -240,7 +241,7 @@ function quizEntry({ id, playId, play, spots, spot, questions }: Quiz): QuizEntr
   const whose = spots[spot];
   return {
     id: id.toLowerCase(),
-    name: `${play}, ${whose === undefined ? 'the whole unit' : `the reads of ${whose}`}`.slice(0, 80),
+    name: quizName(play, whose),
     play: playId,
     ...(whose !== undefined && { spot: whose }),
     questions: questions.map(({ carrier, scheme, choices, best }) => ({
