@@ -4,6 +4,7 @@ export { type ClipWishes, type PlayClip, playClip, watchedForClip } from './clip
 export { blockMeasure, blockTitle, minuteWords, runLines } from './practice/block-words.ts';
 export type { PlayFindings } from './practice/find-practice.ts';
 export {
+  findPractice,
   type LookStand,
   type PracticeFindEffort,
   type PracticeQuestion,

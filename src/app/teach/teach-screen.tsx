@@ -25,6 +25,7 @@ interface PartOfPlace {
 const parts: readonly PartOfPlace[] = [
   { part: 'sheets', text: 'Sheets', Panel: lazy(() => import('./sheets-panel.tsx')) },
   { part: 'clip', text: 'Clip', Panel: lazy(() => import('./clip-panel.tsx')) },
+  { part: 'practice', text: 'Practice', Panel: lazy(() => import('./practice-panel.tsx')) },
 ];
 
 /** The place of what players learn from: pages, clips, quizzes, and what is run in practice. */

@@ -1,0 +1,90 @@
+import type { ReactNode } from 'react';
+import type { Playbook, PlayEntry } from '../../../playbook/index.ts';
+import { NumberField } from '../../controls/number-field.tsx';
+import { PickList } from '../../controls/pick-list.tsx';
+import { TextField } from '../../controls/text-field.tsx';
+import { knownOpponents } from './plan-question.ts';
+import { usePlans } from './plan-state.ts';
+import styles from './practice.module.css';
+
+const bounds = { minutes: [5, 240], players: [0, 60] } as const;
+
+/** How long there is, who comes, against whom, and what else is practised. */
+export function PlanChoices({
+  playbook,
+  play,
+  players,
+}: {
+  readonly playbook: Playbook;
+  readonly play: PlayEntry;
+  readonly players: number;
+}): ReactNode {
+  const { minutes, keeper, opponent, also, day, change } = usePlans();
+  const others = playbook.plays.filter(({ id, archived }) => id !== play.id && archived !== true);
+  return (
+    <div className={styles.choices}>
+      <Counted
+        label="Minutes there are"
+        words="Minutes"
+        value={minutes}
+        of="minutes"
+        onNumber={(value) => change({ minutes: value })}
+      />
+      <Counted
+        label="Players who come, without the goalkeeper"
+        words="Players"
+        value={players}
+        of="players"
+        onNumber={(value) => change({ players: value })}
+      />
+      <label className={styles.tick}>
+        <input type="checkbox" checked={keeper} onChange={(event) => change({ keeper: event.target.checked })} />A
+        goalkeeper comes
+      </label>
+      <PickList
+        label="Against"
+        value={knownOpponents(playbook).some(({ id }) => id === opponent) ? (opponent ?? '') : ''}
+        options={[
+          { value: '', text: 'every scheme with one man down' },
+          ...knownOpponents(playbook).map(({ id, name }) => ({ value: id, text: name })),
+        ]}
+        onChange={(id) => change({ opponent: id === '' ? undefined : id })}
+      />
+      {others.length > 0 && (
+        <PickList
+          label="And also"
+          value={others.some(({ id }) => id === also) ? (also ?? '') : ''}
+          options={[{ value: '', text: 'no other play' }, ...others.map(({ id, name }) => ({ value: id, text: name }))]}
+          onChange={(id) => change({ also: id === '' ? undefined : id })}
+        />
+      )}
+      <TextField label="Day" type="date" value={day} onText={(text) => change({ day: text })} />
+    </div>
+  );
+}
+
+/** A whole number within bounds, with its name above it. */
+function Counted({
+  label,
+  words,
+  value,
+  of,
+  onNumber,
+}: {
+  readonly label: string;
+  readonly words: string;
+  readonly value: number;
+  readonly of: keyof typeof bounds;
+  readonly onNumber: (value: number) => void;
+}): ReactNode {
+  const [least, most] = bounds[of];
+  return (
+    <NumberField
+      label={label}
+      unit={words}
+      value={value}
+      step={1}
+      onNumber={(number) => onNumber(Math.min(most, Math.max(least, Math.round(number))))}
+    />
+  );
+}

@@ -1,0 +1,166 @@
+import { type ReactNode, useMemo } from 'react';
+import {
+  dropBlock,
+  moveBlock,
+  noteBlock,
+  type Playbook,
+  type Practice,
+  schemeName,
+  setBlockMinutes,
+  setBlockReps,
+  toEnginePlay,
+} from '../../../playbook/index.ts';
+import {
+  blockTitle,
+  clockWords,
+  dayWords,
+  type LookStand,
+  lasting,
+  minutesTaken,
+  minuteWords,
+  practicePages,
+  refitPractice,
+  runLines,
+} from '../../../teach/index.ts';
+import { Button } from '../../controls/button.tsx';
+import { useScreen } from '../../play/screen-state.ts';
+import { PageView } from '../page-view.tsx';
+import { FileTools } from '../sheets-panel.tsx';
+import { BlockRow } from './block-row.tsx';
+import { usePlans } from './plan-state.ts';
+import styles from './practice.module.css';
+import { usePlanStands } from './use-plan-stands.ts';
+
+/** A change of a plan, under the name by which it is taken back; changes of one kind in one place that follow each other are one. */
+export type ChangePlan = (label: string, change: (practice: Practice) => Practice, joins?: string) => void;
+
+export interface PlanEditorProps {
+  readonly playbook: Playbook;
+  /** Under any id when it is not kept yet. */
+  readonly practice: Practice;
+  readonly onChange: ChangePlan;
+  /** What can be done with the whole plan. */
+  readonly tools: ReactNode;
+}
+
+/** A plan block by block, to be changed in place, and its pages as they come out of the printer. */
+export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorProps): ReactNode {
+  const side = useScreen((state) => state.side);
+  const stands = usePlanStands(playbook, practice, side);
+  return (
+    <>
+      <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
+      {(practice.leftOut ?? []).length > 0 && (
+        <ul className={styles.left} aria-label="Not today">
+          {practice.leftOut!.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
+      <TimeLine practice={practice} onChange={onChange} />
+      <div className={styles.tools}>{tools}</div>
+      <Pages playbook={playbook} practice={practice} side={side} stands={stands} />
+    </>
+  );
+}
+
+interface BlocksProps extends Pick<PlanEditorProps, 'playbook' | 'practice' | 'onChange'> {
+  readonly side: 'left' | 'right';
+}
+
+function Blocks({ playbook, practice, side, onChange }: BlocksProps): ReactNode {
+  const scheme = (id: string): string => schemeName(playbook, id);
+  const several = practice.plays.length > 1;
+  let minutes = 0;
+  return (
+    <ol className={styles.blocks} aria-label="Blocks of the plan">
+      {[...practice.blocks.entries()].map(([at, block]) => {
+        const isKnown = playbook.plays.some(({ id }) => id === block.play);
+        const play = isKnown ? toEnginePlay(playbook, block.play!, side) : undefined;
+        const title = blockTitle(block, play, several);
+        const from = clockWords(minutes);
+        minutes += block.minutes;
+        const change = (label: string, edit: (plan: Practice) => Practice, joins?: string): void =>
+          onChange(label, edit, joins);
+        return (
+          <BlockRow
+            key={`${at} ${block.kind}`}
+            block={block}
+            title={title}
+            from={from}
+            runs={play === undefined ? [] : runLines(block, play, scheme)}
+            isFirst={at === 0}
+            isLast={at === practice.blocks.length - 1}
+            onMinutes={(value) => change(`the minutes of ${title}`, (plan) => timed(plan, at, value))}
+            onReps={(value) => change(`the reps of ${title}`, (plan) => setBlockReps(plan, at, value))}
+            onNote={(note) => change(`the note on ${title}`, (plan) => noteBlock(plan, at, note), `note ${at}`)}
+            onMove={(by) => change(`the order of ${title}`, (plan) => moveBlock(plan, at, at + by))}
+            onDrop={() => change(`taking out ${title}`, (plan) => dropBlock(plan, at))}
+          />
+        );
+      })}
+    </ol>
+  );
+}
+
+/** With other minutes there is room for other reps, shared out as they were; no other block is touched. */
+function timed(plan: Practice, at: number, minutes: number): Practice {
+  const changed = setBlockMinutes(plan, at, minutes);
+  return {
+    ...changed,
+    blocks: changed.blocks.map((block, index) => (index === at ? lasting(block, block.minutes) : block)),
+  };
+}
+
+/** What the blocks take of the time that there is; and the others fitted to what those that were set by hand leave. */
+function TimeLine({ practice, onChange }: Pick<PlanEditorProps, 'practice' | 'onChange'>): ReactNode {
+  const tell = usePlans((state) => state.change);
+  const said = usePlans((state) => state.said);
+  const taken = minutesTaken(practice);
+  const over = taken - practice.minutes;
+  const words =
+    over > 0
+      ? `The blocks take ${minuteWords(taken)}: ${minuteWords(over)} more than there is.`
+      : `The blocks take ${minuteWords(taken)} of ${minuteWords(practice.minutes)}.`;
+  const fit = (): void => {
+    const fitted = refitPractice(practice);
+    if (fitted === undefined) {
+      tell({
+        said: 'Even at their shortest the other blocks do not fit: take one out, or shorten one that was set by hand.',
+      });
+      return;
+    }
+    tell({ said: '' });
+    onChange('fitting the other blocks', () => fitted);
+  };
+  return (
+    <div className={styles.time}>
+      <p role="status" className={over > 0 ? styles.over : undefined}>
+        {words} {said === '' ? 'What you set stays; the other blocks stay as they are until you fit them.' : said}
+      </p>
+      <Button onClick={fit}>Fit the other blocks</Button>
+    </div>
+  );
+}
+
+function Pages({
+  playbook,
+  practice,
+  side,
+  stands,
+}: Pick<BlocksProps, 'playbook' | 'practice' | 'side'> & { readonly stands: readonly LookStand[] }): ReactNode {
+  const paper = usePlans((state) => state.paper);
+  const made = dayWords(new Date());
+  const printed = useMemo(
+    () => practicePages(playbook, practice, stands, { side, paper, made }),
+    [playbook, practice, stands, side, paper, made],
+  );
+  return (
+    <>
+      <div className={styles.tools}>
+        <FileTools pages={printed} about={practice.name} />
+      </div>
+      <PageView pages={printed.pages} />
+    </>
+  );
+}

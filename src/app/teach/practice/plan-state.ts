@@ -1,0 +1,57 @@
+import { create } from 'zustand';
+import type { PaperName } from '../../../render/index.ts';
+import type { PlayFindings } from '../../../teach/index.ts';
+import type { DraftPlan } from './draft-plan.ts';
+
+/** What the making of a plan is at. */
+export type PlanSearch =
+  | { readonly kind: 'idle' }
+  /** Requests that are answered, of all that are planned so far. */
+  | { readonly kind: 'finding'; readonly answered: number; readonly planned: number }
+  | { readonly kind: 'stopped' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+/** What is known of the plays that were asked about, and by which question. */
+export interface FoundPlan {
+  readonly question: string;
+  readonly findings: readonly PlayFindings[];
+}
+
+interface PlanState {
+  readonly minutes: number;
+  /** All of the roster who are not absent when undefined. */
+  readonly players: number | undefined;
+  readonly keeper: boolean;
+  /** Id of the opponent; all schemes with one man down when undefined or not there any more. */
+  readonly opponent: string | undefined;
+  /** A second play that is practised too. */
+  readonly also: string | undefined;
+  readonly day: string;
+  readonly paper: PaperName;
+  readonly search: PlanSearch;
+  readonly found: FoundPlan | undefined;
+  /** Each plan before the last change, the newest last: what is not kept yet has no other undo. */
+  readonly drafts: readonly DraftPlan[];
+  /** Which kept plan is shown; the draft when undefined. */
+  readonly shown: string | undefined;
+  /** What was refused last, in a sentence. */
+  readonly said: string;
+  readonly change: (part: Partial<Omit<PlanState, 'change'>>) => void;
+}
+
+/** The state of the practice plans that is no part of the document. */
+export const usePlans = create<PlanState>((set) => ({
+  minutes: 20,
+  players: undefined,
+  keeper: true,
+  opponent: undefined,
+  also: undefined,
+  day: '',
+  paper: 'letter',
+  search: { kind: 'idle' },
+  found: undefined,
+  drafts: [],
+  shown: undefined,
+  said: '',
+  change: (part) => set(part),
+}));
