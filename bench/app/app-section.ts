@@ -1,6 +1,7 @@
 import { describeLoad, type LoadedProgram } from '../../test/browser/first-load.ts';
 import { appHeading } from '../page-section.ts';
 import type { Edit } from './measure-edits.ts';
+import type { MadeFilm } from './measure-films.ts';
 import type { Opening } from './measure-opening.ts';
 import type { Playback } from './measure-playback.ts';
 import type { SharedLuck } from './measure-shared-luck.ts';
@@ -18,11 +19,12 @@ export interface AppResult {
   /** Bytes of the page's heap at the start and after each minute. */
   readonly heap_byMinute: readonly number[];
   readonly sharedLuck: readonly SharedLuck[];
+  readonly films: readonly MadeFilm[];
 }
 
 /** The part of docs/bench.md about the workbench. */
 export function appSection(result: AppResult): string {
-  const { programs, openings, edits, manyPlays, playback, heap_byMinute, sharedLuck } = result;
+  const { programs, openings, edits, manyPlays, playback, heap_byMinute, sharedLuck, films } = result;
   const load = describeLoad(programs);
   return [
     appHeading,
@@ -38,6 +40,8 @@ export function appSection(result: AppResult): string {
     ),
     `A playbook of ${manyPlays.plays} plays, ${manyPlays.edits.length} drags:`,
     table(['what', 'here', 'target'], editRows(manyPlays.edits)),
+    'Films of a play against one scheme, at half speed, made in a thread beside the page. The last column is what twelve seconds of the film take.',
+    table(['film', 'length', 'file', 'seconds to make', 'of 12 s', 'target'], films.map(filmRow)),
     'How much luck an edited play shares with the play before it: one man moved, the same trials, medians over the edits. The interval is the half width of that of the change, goals a chance.',
     table(
       ['moved by', 'edits', 'trials', 'correlation, one scheme', 'interval', 'all schemes together', 'interval'],
@@ -86,6 +90,11 @@ function playbackRows({ frames, longTasks }: Playback, heap_byMinute: readonly n
     ['tasks over 50 ms in the playback', String(longTasks), '0'],
     [`heap of the page after ${heap_byMinute.length - 1} min of it`, `${megabytes(end)} (${more})`, 'flat'],
   ];
+}
+
+function filmRow({ name, length, bytes, seconds }: MadeFilm): Row {
+  const ofTwelve = (12 * seconds) / length;
+  return [name, `${length.toFixed(0)} s`, megabytes(bytes), seconds.toFixed(1), ofTwelve.toFixed(1), '15'];
 }
 
 function luckRow({ moved, edits, trials, one, all }: SharedLuck): Row {

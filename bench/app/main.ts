@@ -10,6 +10,7 @@ import { startApp } from '../../test/browser/start-app.ts';
 import { replacePart } from '../page-section.ts';
 import { type AppResult, appSection } from './app-section.ts';
 import { measureEdits } from './measure-edits.ts';
+import { measureFilms } from './measure-films.ts';
 import { measureManyPlays } from './measure-many-plays.ts';
 import { measureMemory } from './measure-memory.ts';
 import { measureOpening } from './measure-opening.ts';
@@ -54,6 +55,7 @@ async function measure(browser: Browser): Promise<AppResult> {
   const edits = await measureEdits(page, Number(values.drags));
   const playback = await measurePlayback(page, Number(values.seconds));
   await close();
+  const films = await measureFilms(browser, app.address);
   const plays = Number(values.plays);
   const manyPlays = { plays, edits: await measureManyPlays(browser, app.address, plays, manyPlaysDrags) };
   const sharedLuck = [1, 3].map(measureSharedLuck);
@@ -62,7 +64,7 @@ async function measure(browser: Browser): Promise<AppResult> {
   const heap_byMinute = await measureMemory(looped.page, Number(values.minutes));
   await looped.close();
   const conditions = conditionsWords(browser.version());
-  return { conditions, programs, openings, edits, manyPlays, playback, heap_byMinute, sharedLuck };
+  return { conditions, programs, openings, edits, manyPlays, playback, heap_byMinute, sharedLuck, films };
 }
 
 /** A page of its own, once the first answers are narrow. */
