@@ -16,7 +16,15 @@ export { clockWords, practicePages } from './practice/practice-pages.ts';
 export { lasting, minutesTaken, refitPractice } from './practice/refit-practice.ts';
 export { usualFoes } from './practice/usual-foes.ts';
 export { type LoadedResult, loadResult } from './quiz/load-result.ts';
-export { type MadeQuiz, makeQuiz, mostQuestions, type QuizWishes, quizFutures } from './quiz/make-quiz.ts';
+export {
+  type MadeQuiz,
+  makeQuiz,
+  mostQuestions,
+  type QuizEffort,
+  type QuizOptions,
+  type QuizWishes,
+  quizEffort,
+} from './quiz/make-quiz.ts';
 export { quizPage } from './quiz/quiz-page.ts';
 export { secondsToAnswer } from './quiz/seconds-to-answer.ts';
 export {

@@ -44,57 +44,79 @@ export type MadeQuiz =
 
 /** So that the page stays under 300 kB; a result code would hold 20. */
 export const mostQuestions = 18;
-/** Futures of each moment that is asked about, and of each that is looked at for it. */
-export const quizFutures = 96;
-const screenFutures = 12;
-/** Of so many of these it is learnt what keeping the ball is worth. */
-const wholeFutures = 2;
+/** How much is simulated for a quiz. */
+export interface QuizEffort {
+  /** Man-ups that moments come from, over all schemes, for the whole unit and for one man alone: he has the ball for a fifth of the time. */
+  readonly manUps: { readonly unit: number; readonly one: number };
+  /** Moments that are looked at, each in so many futures; of the first `whole` it is learnt what keeping the ball is worth. */
+  readonly screened: number;
+  readonly screenFutures: number;
+  readonly whole: number;
+  /** Futures of each moment that is asked about. */
+  readonly futures: number;
+}
+
+/** The usual effort: 10 to 30 s on two cores. */
+export const quizEffort: QuizEffort = {
+  manUps: { unit: 36, one: 120 },
+  screened: 144,
+  screenFutures: 12,
+  whole: 2,
+  futures: 96,
+};
 /** Seconds of a future: those of the study of reads. */
 const horizon = 8;
-/** Moments that are looked at, how many are valued in one request, and how many are valued fully for each question that is wanted. */
-const screened = 144;
+/** Moments that are valued in one request, and how many are valued fully for each question that is wanted. */
 const batch = 6;
 const shortlist = 2.5;
-/** Man-ups that moments come from, over all schemes, and of one man alone: he has the ball for a fifth of the time. */
-const manUps = { unit: 36, one: 120 };
 /** Seconds that are shown before a moment, and after it. */
 const shown = { before: 2.6, after: 3.2 };
 
+export interface QuizOptions extends AnswerOptions {
+  /** Told how many requests there are in all, more exactly as it goes on. */
+  readonly onPlan?: (requests: number) => void;
+  /** `quizEffort` when absent. */
+  readonly effort?: QuizEffort;
+}
+
 /**
- * Makes a quiz on the pool's threads: looks of the men with the ball in many man-ups, valued by a few futures; those that are told apart best valued by `quizFutures` others, so that no question
+ * Makes a quiz on the pool's threads: looks of the men with the ball in many man-ups, valued by a few futures; those that are told apart best valued by others, so that no question
  * stands on the luck by which it was found; of these the ones that are least alike. The same wishes give the same quiz for any number of threads.
  *
- * `onPlan` is told how many requests there are in all, more exactly as it goes on. Rejects with a `RefusedSetup` as any question to the threads.
+ * Rejects with a `RefusedSetup` as any question to the threads.
  */
 export async function makeQuiz(
   pool: TrialPool,
   playbook: Playbook,
   wishes: QuizWishes,
-  { onPlan, ...options }: AnswerOptions & { readonly onPlan?: (requests: number) => void } = {},
+  { onPlan, effort = quizEffort, ...options }: QuizOptions = {},
 ): Promise<MadeQuiz> {
   const { schemes, questions } = wishes;
   if (!(Number.isInteger(questions) && questions >= 1 && questions <= mostQuestions))
     throw new RangeError(`invalid questions: ${questions} (expected 1 to ${mostQuestions})`);
-  const work = { pool, options, setups: setupsOf(playbook, wishes) };
+  const { screened, screenFutures, whole } = effort;
+  const work = { pool, options, effort, setups: setupsOf(playbook, wishes) };
   onPlan?.(schemes.length + screened / batch + questions * (shortlist + 1));
   const { casts, looks } = await findLooks(work, carriersAsked(playbook, wishes));
   const kept = everyNth(looks, screened);
   const most = Math.ceil(questions * shortlist);
   onPlan?.(schemes.length + Math.ceil(kept.length / batch) + most + questions);
-  const first = await valueLooks(work, kept, { first: 0, futures: screenFutures, whole: wholeFutures, horizon }, batch);
+  const first = await valueLooks(work, kept, { first: 0, futures: screenFutures, whole, horizon }, batch);
   const keeping = learnKeeping(first.flatMap((value) => value.kept));
   const likely = chooseQuestions(possibleOf(casts, kept, first, keeping), most);
   const found = likely.map(({ scheme, moment }) => ({ scheme: schemes.indexOf(scheme), moment }));
-  const futures = { first: screenFutures, futures: quizFutures, whole: 0, horizon };
+  const futures = { first: screenFutures, futures: effort.futures, whole: 0, horizon };
   const values = await valueLooks(work, found, futures, 1);
   const chosen = chooseQuestions(possibleOf(casts, found, values, keeping), questions);
   if (chosen.length === 0) return nothing(playbook, wishes, kept.length);
-  return made(playbook, wishes, casts, await showChosen(work, casts, chosen), kept.length);
+  const asked = await showChosen(work, casts, chosen);
+  return made(playbook, wishes, casts, asked, { looked: kept.length, futures: effort.futures });
 }
 
 interface Work {
   readonly pool: TrialPool;
   readonly options: AnswerOptions;
+  readonly effort: QuizEffort;
   readonly setups: readonly TrialSetup[];
 }
 
@@ -122,7 +144,7 @@ function carriersAsked(playbook: Playbook, { play: id, side, spot }: QuizWishes)
 }
 
 async function findLooks(
-  { pool, options, setups }: Work,
+  { pool, options, setups, effort: { manUps } }: Work,
   carriers: readonly number[],
 ): Promise<{ readonly casts: readonly Cast[]; readonly looks: readonly Look[] }> {
   const trials = Math.max(2, Math.ceil((carriers.length === 1 ? manUps.one : manUps.unit) / setups.length));
@@ -186,7 +208,7 @@ function possibleOf(
 }
 
 async function showChosen(
-  { pool, options, setups }: Work,
+  { pool, options, setups, effort: { screenFutures } }: Work,
   casts: readonly Cast[],
   chosen: readonly PossibleQuestion[],
 ): Promise<readonly QuizQuestion[]> {
@@ -209,7 +231,7 @@ function made(
   wishes: QuizWishes,
   casts: readonly Cast[],
   questions: readonly QuizQuestion[],
-  looked: number,
+  { looked, futures }: { readonly looked: number; readonly futures: number },
 ): MadeQuiz {
   const { play, numbers } = casts[0]!;
   const spots = play.spots.map(({ id }) => id);
@@ -223,7 +245,7 @@ function made(
     numbers,
     spot: wishes.spot === undefined ? -1 : spots.indexOf(wishes.spot),
     seconds: wishes.seconds ?? secondsToAnswer[wishes.level ?? playbook.team.level],
-    futures: quizFutures,
+    futures,
     questions,
   };
   const quiz = { ...body, id: quizId(body) };
