@@ -1,7 +1,9 @@
 import { defaultDrawOptions, drawScene, type Pen } from '../draw-scene.ts';
 import { type Film, type FilmMoment, filmMoment } from './film.ts';
 import { type FilmMark, filmInks } from './film-marks.ts';
-import { filmGround, filmPeople } from './film-scene.ts';
+import type { Drawn, NameOffsets } from './film-names.ts';
+import type { FilmPart } from './film-part.ts';
+import { filmGround, filmNames, filmPeople } from './film-scene.ts';
 import { filmTitle } from './film-title.ts';
 import { filmWords } from './film-words.ts';
 
@@ -48,7 +50,8 @@ function drawField(pen: Pen, film: Film, { part, time }: FilmMoment, scale: numb
   const { pxPerYard } = placing(film, part);
   const { field } = film.layout;
   const ground = filmGround(film.field, view);
-  const people = filmPeople(film.parts[part]!, time, film.clip.spots, { view, pxPerYard, ground: ground.items });
+  const drawn = { view, pxPerYard, ground: ground.items };
+  const people = filmPeople(film.parts[part]!, time, film.clip.spots, drawn, namesOf(film, part, drawn));
   const options = {
     ...defaultDrawOptions,
     fontFamily: filmFont,
@@ -59,6 +62,16 @@ function drawField(pen: Pen, film: Film, { part, time }: FilmMoment, scale: numb
   };
   drawScene(pen, ground, options);
   drawScene(pen, people, options);
+}
+
+/** Finding them takes as long as drawing some dozen pictures: kept as long as the film is. */
+const names_byPart = new WeakMap<FilmPart, NameOffsets>();
+
+function namesOf({ parts, clip }: Film, at: number, drawn: Drawn): NameOffsets {
+  const part = parts[at]!;
+  const names = names_byPart.get(part) ?? filmNames(part, clip.spots, drawn);
+  names_byPart.set(part, names);
+  return names;
 }
 
 function drawMark(pen: Pen, mark: FilmMark): void {

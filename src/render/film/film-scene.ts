@@ -1,12 +1,15 @@
+import type { Point } from '../../engine/index.ts';
 import { distance } from '../arrow.ts';
+import { samplesPerSecond } from '../clip/track.ts';
 import { type FieldMarkings, fieldScene } from '../field-scene.ts';
-import { placeLabels } from '../label-places.ts';
-import { defenderLabels, roomAmongPeople } from '../people-labels.ts';
+import { defenderLabels } from '../people-labels.ts';
 import { attackerRadius, defenderMarks, keeperMark, usualSizes } from '../people-marks.ts';
 import { type Primitive, polyline, type SceneLayer, type View } from '../scene.ts';
+import type { TraceFrame } from '../trace-frame.ts';
 import { attackerDiscs, attackerWords, ballInFlightOrHands } from '../trace-marks.ts';
 import type { TraceNames } from '../trace-names.ts';
-import { openLabels, openRings } from '../watch-marks.ts';
+import { openRings } from '../watch-marks.ts';
+import { type Drawn, markAt, type NameOffsets, nameOffsets, wordsRoom } from './film-names.ts';
 import { ballAt, type FilmPart, momentAt, openMenOf, runOf } from './film-part.ts';
 
 /** The ground of a film's field: the same in every picture of a part. */
@@ -20,37 +23,53 @@ const flightShown = 1;
 const offenseCount = 6;
 
 /** Who is on the field at `time` of the play and what the ball does, in the shapes of every other drawing. */
-export function filmPeople(part: FilmPart, time: number, spots: readonly string[], drawn: Drawn): SceneLayer {
+export function filmPeople(
+  part: FilmPart,
+  time: number,
+  spots: readonly string[],
+  drawn: Drawn,
+  offsets: NameOffsets,
+): SceneLayer {
   const { view } = drawn;
   const sizes = usualSizes;
   const frame = momentAt(part, time);
-  const open = openMenOf(part, time);
   const names = namesOf(part, spots);
-  const keeper = keeperMark(frame.keeper, sizes);
-  const room = roomAmongPeople(frame, names, sizes, { ...drawn, keeper });
-  const words = placeLabels([...openLabels(frame, open, sizes), ...defenderLabels(frame, names)], room);
+  const { open } = wordsRoom(frame, part, time, names, drawn);
   return {
     view,
     items: [
       ...trails(part, time),
       ...flights(part, time),
-      ...keeper,
-      ...openRings(frame, open, sizes),
+      ...keeperMark(frame.keeper, sizes),
+      ...openRings(frame, openMenOf(part, time), sizes),
       ...attackerDiscs(frame, view, sizes),
       ...defenderMarks(frame.defense, sizes),
       ...attackerWords(frame, names, view),
-      ...words.filter(({ style }) => style === 'defenderText'),
+      ...defenderNames(frame, names, offsets[sampleAt(part, time)] ?? []),
       ballInFlightOrHands(frame, view, sizes),
-      ...words.filter(({ style }) => style === 'openText'),
+      ...open,
     ],
   };
 }
 
-/** Where it is drawn, and over what. */
-export interface Drawn {
-  readonly view: View;
-  readonly pxPerYard: number;
-  readonly ground: readonly Primitive[];
+/** Places of a part's names, found once for all of its pictures. */
+export function filmNames(part: FilmPart, spots: readonly string[], drawn: Drawn): NameOffsets {
+  return nameOffsets(part, namesOf(part, spots), drawn);
+}
+
+function sampleAt({ scheme }: FilmPart, time: number): number {
+  return Math.min(Math.floor(time * samplesPerSecond + 1e-6), scheme.samples - 1);
+}
+
+function defenderNames(
+  frame: TraceFrame,
+  names: TraceNames,
+  offsets: readonly (Point | undefined)[],
+): readonly Primitive[] {
+  return defenderLabels(frame, names).flatMap((label, index) => {
+    const offset = offsets[index];
+    return offset === undefined ? [] : [markAt(label, frame.defense[index]!, offset)];
+  });
 }
 
 function namesOf({ scheme }: FilmPart, spots: readonly string[]): TraceNames {

@@ -134,6 +134,56 @@ describe('the men of a film', () => {
   });
 });
 
+describe('the names of the defenders', () => {
+  // Five who cross each other in the middle, again and again.
+  const crowd = (at: number, sample: number): number => Math.round(30 * Math.sin(sample / 7 + at * 1.3));
+  const samples = 120;
+  const trackOf = (place: (sample: number) => number) =>
+    Array.from({ length: samples }, (_, sample) => place(sample) - (sample === 0 ? 0 : place(sample - 1)));
+  const still = trackOf(() => 0);
+  const moving = {
+    ...scheme,
+    samples,
+    defenders: scheme.defenders,
+    open: [],
+    captions: [],
+    x_byMan: scheme.x_byMan.map((_, man) => (man < 6 ? trackOf(() => 60 - 24 * man) : trackOf((at) => crowd(man, at)))),
+    y_byMan: scheme.y_byMan.map((_, man) => (man < 6 ? trackOf(() => 150) : trackOf((at) => 60 + crowd(man + 3, at)))),
+    ballX: still,
+    ballY: still,
+  };
+
+  it('keep their places while they can, and never lie on letters', () => {
+    const one = film({ speed: 1 }, [moving]);
+    const left = new Map<string, string>();
+    const since = new Map<string, number>();
+    let short = 0;
+    let written = 0;
+    for (let frame = titleSeconds * 30; frame < one.frames; frame += 1) {
+      const pen = new RecordingPen();
+      drawFilmFrame(pen, one, frame);
+      const { time } = filmMoment(one, frame);
+      const men = momentAt(one.parts[0]!, time).defense.map((at) => filmPlace(one, 0, at));
+      for (const [index, name] of scheme.defenders.entries()) {
+        const word = pen.drawn.find(({ how, what }) => how === 'fillText' && what.startsWith(`${name} `));
+        if (word === undefined) continue;
+        written += 1;
+        const [x, y] = word.what
+          .slice(name.length + 1)
+          .split(' ')
+          .map(Number);
+        const side = [x! - men[index]!.x, y! - men[index]!.y].map((off) => Math.round(off / 12)).join();
+        if (left.get(name) !== side && frame - (since.get(name) ?? -100) < 10) short += 1;
+        if (left.get(name) !== side) since.set(name, frame);
+        left.set(name, side);
+      }
+    }
+    expect(written).toBeGreaterThan(500);
+    // A name that lies on letters moves at once; nothing else makes it move within a third of a second.
+    expect(short / written).toBeLessThan(0.02);
+  });
+});
+
 describe('what is said', () => {
   const captions: readonly ClipCaption[] = [
     [0.5, 'A pass.'],
