@@ -179,8 +179,8 @@ describe('the names of the defenders', () => {
       }
     }
     expect(written).toBeGreaterThan(500);
-    // A name that lies on letters moves at once; nothing else makes it move within a third of a second.
-    expect(short / written).toBeLessThan(0.02);
+    // A name that lies on letters moves at once; nothing else makes it move within a third of a second. Placed anew in each picture they do so 14 times.
+    expect(short).toBeLessThan(5);
   });
 });
 
