@@ -20,7 +20,10 @@ export default defineConfig({
       program: fileURLToPath(new URL('./src/app/threads.ts', import.meta.url)),
       font: 'inter-latin-wght-normal.woff2',
     }),
-    pagePrograms({ CLIP_PAGE_PROGRAM: { entry: 'src/clip/main.ts', outfile: 'dist/clip-page.js' } }),
+    pagePrograms({
+      CLIP_PAGE_PROGRAM: { entry: 'src/clip/main.ts', outfile: 'dist/clip-page.js' },
+      QUIZ_PAGE_PROGRAM: { entry: 'src/clip/quiz-main.ts', outfile: 'dist/quiz-page.js' },
+    }),
     keepOffline(),
   ],
   worker: { format: 'es' },

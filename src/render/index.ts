@@ -51,6 +51,7 @@ export * from './play-steps.ts';
 export * from './play-words.ts';
 export * from './practice-words.ts';
 export { choiceWords, lowerFirst } from './quiz/choice-words.ts';
+export { questionScene } from './quiz/question-scene.ts';
 export type { Quiz, QuizChoice, QuizQuestion, Worth } from './quiz/quiz.ts';
 export { type QuizParts, quizHtml } from './quiz/quiz-html.ts';
 export type { ResultFile, RoundAnswer, RoundResult } from './quiz/quiz-result.ts';

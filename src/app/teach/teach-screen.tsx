@@ -25,6 +25,7 @@ interface PartOfPlace {
 const parts: readonly PartOfPlace[] = [
   { part: 'sheets', text: 'Sheets', Panel: lazy(() => import('./sheets-panel.tsx')) },
   { part: 'clip', text: 'Clip', Panel: lazy(() => import('./clip-panel.tsx')) },
+  { part: 'quiz', text: 'Quiz', Panel: lazy(() => import('./quiz-panel.tsx')) },
   { part: 'practice', text: 'Practice', Panel: lazy(() => import('./practice-panel.tsx')) },
 ];
 
