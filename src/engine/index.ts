@@ -14,6 +14,17 @@ export {
 export { createShotOdds, type ShotOdds, shotOddsInto } from './ball/shot.ts';
 export { defaultShotParameters, type ShotParameters } from './ball/shot-parameters.ts';
 export { createShotSituation, createShotView, faceKeeperInto, releaseInto, type ShotView } from './ball/shot-view.ts';
+export { focalLength } from './camera/focal-length.ts';
+export {
+  type FittedHomography,
+  fitHomography,
+  type Homography,
+  inverseOf,
+  type LinePair,
+  mapPoint,
+  type PointPair,
+  stretchAt,
+} from './camera/homography.ts';
 export { createChanceState } from './chance/create-state.ts';
 export { type CueGround, creaseFront, cueSubject } from './chance/cue-subject.ts';
 export { manBehind } from './chance/far-low.ts';
@@ -26,6 +37,8 @@ export { scriptTimes } from './chance/script-times.ts';
 export { farShot } from './chance/shoot.ts';
 export type { ChanceState, Recorder } from './chance/state.ts';
 export type * from './chance/trace.ts';
+export { type CallChoice, type CallMix, drawnCall, mixCalls } from './choices/call-mix.ts';
+export { type MatrixGame, solveMatrixGame, worstCase } from './choices/matrix-game.ts';
 export { type DisciplineName, disciplineNames, disciplines, levelDiscipline } from './defense/discipline.ts';
 export * from './defense/duty.ts';
 export {
@@ -52,6 +65,21 @@ export { type MenOnField, menOnField } from './field/men-on-field.ts';
 export type { Rule } from './field/rule.ts';
 export { type Markings, type RuleCode, type RuleCodeId, ruleCodeIds } from './field/rule-code.ts';
 export { type OpenRule, ruleCodes, rulesToConfirm, usualRuleCode } from './field/rule-codes.ts';
+export {
+  type BoxEvent,
+  type BoxedPenalty,
+  type GivenPenalty,
+  otherSide,
+  type PenaltyState,
+  type TeamSide,
+} from './game/penalty.ts';
+export {
+  type BoxRules,
+  ballAfterSimultaneous,
+  nextBack,
+  type PenaltyBox,
+  penaltyBox,
+} from './game/penalty-box.ts';
 export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
 export { interceptTime } from './geometry/moving-point-intercept.ts';
 export type { Point } from './geometry/point.ts';
