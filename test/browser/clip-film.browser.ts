@@ -132,6 +132,28 @@ describe('a clip from the workbench', () => {
     await page.getByText('This browser cannot make videos. Make a page or a GIF of it').waitFor();
     expect(await page.getByRole('button', { name: 'Make the video' }).count()).toBe(0);
   });
+
+  browserTest('is made on the page itself where threads have no canvas', async ({ visit, address }) => {
+    const { page } = await visit();
+    await page.addInitScript(() => {
+      Reflect.deleteProperty(window, 'OffscreenCanvas');
+    });
+    await openPanel(page, address, 'quarry');
+    await page.getByRole('radio', { name: 'GIF' }).check();
+    await page.getByRole('combobox', { name: 'Speed' }).selectOption('real');
+    await page.getByRole('img', { name: /^Quarry against Box-and-one zone, as/ }).waitFor();
+    const threads = page.workers().length;
+    const make = page.getByRole('button', { name: 'Make the GIF' });
+    // From the keyboard alone: what can be done next has the focus.
+    await make.focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Cancel' }).and(page.locator(':focus')).waitFor();
+    expect(page.workers()).toHaveLength(threads);
+    await page.keyboard.press('Enter');
+    await make.and(page.locator(':focus')).waitFor();
+    const { bytes } = await madeAndSaved(page, 'Make the GIF');
+    expect(new omggif.GifReader(bytes).numFrames()).toBeGreaterThan(60);
+  });
 });
 
 describe('a clip from the shell', () => {

@@ -31,14 +31,14 @@ const switches = [
 ];
 
 /** Milliseconds in which a browser ends by itself when it is asked to. */
-const patience = 3000;
+const patience = 1000;
 const saidLetters = 2000;
 
 /** Opens `address` in a browser without a window. */
 export async function runBrowser({ executable, environment }: FoundBrowser, address: string): Promise<RunningBrowser> {
   const profile = await mkdtemp(join(tmpdir(), 'sliderule-film-'));
   const child = spawn(executable, [...switches, ...sandbox(), `--user-data-dir=${profile}`, address], {
-    env: { ...process.env, ...environment },
+    env: { ...process.env, ...environment, ...temporaries(profile) },
     stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'],
     // A group of its own: Ctrl-C in the shell is told to this program, which ends the browser in order.
     detached: process.platform !== 'win32',
@@ -54,6 +54,15 @@ export async function runBrowser({ executable, environment }: FoundBrowser, addr
     child.on('exit', () => resolve(lastLine(said)));
   });
   return { ended, close: () => close(child, ended, profile) };
+}
+
+/** Letters of a folder's path up to which a browser can have a socket below it: its name is some 50 letters more, and a socket's path 104 at most. */
+const longestFolder = 50;
+
+// What it leaves among temporary files goes with its profile.
+function temporaries(profile: string): Readonly<Record<string, string>> {
+  if (process.platform === 'win32') return { TEMP: profile, TMP: profile };
+  return profile.length <= longestFolder ? { TMPDIR: profile } : {};
 }
 
 // Who is root has no sandbox; what is opened is a page of our own.

@@ -1,5 +1,5 @@
 import { Download, Film as FilmIcon } from 'lucide-react';
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef } from 'react';
 import type { Playbook } from '../../../playbook/index.ts';
 import type { Clip, FilmScript } from '../../../render/index.ts';
 import { filmScript } from '../../../teach/index.ts';
@@ -12,7 +12,7 @@ import { clipFileName } from './clip-file-name.ts';
 import styles from './clip-panel.module.css';
 import { useClipChoices } from './clip-state.ts';
 import { FilmPreview } from './film-preview.tsx';
-import { type ClipMaking, filmMaker, type MakeFile, useClipFile } from './use-clip-file.ts';
+import { type ClipFile, type ClipMaking, filmMaker, type MakeFile, useClipFile } from './use-clip-file.ts';
 
 export interface ClipMakerProps {
   readonly playbook: Playbook;
@@ -66,39 +66,54 @@ const makeWords: Readonly<Record<ClipFormat, string>> = {
   gif: 'Make the GIF',
 };
 
-function MakeTools({ making, clip, format, onMake, onStop }: MakeToolsProps): ReactNode {
+function MakeTools(props: MakeToolsProps): ReactNode {
+  const tools = useRef<HTMLDivElement>(null);
+  const { kind } = props.making;
+  const before = useRef(kind);
+  useEffect(() => {
+    // The button that was pressed makes room for the next: who works by keys goes on there, and who has gone elsewhere meanwhile stays there.
+    if (before.current !== kind && document.activeElement === document.body)
+      tools.current?.querySelector('button')?.focus();
+    before.current = kind;
+  }, [kind]);
+  return (
+    <div ref={tools} className={styles.tools}>
+      <ToolsNow {...props} />
+    </div>
+  );
+}
+
+function ToolsNow({ making, clip, format, onMake, onStop }: MakeToolsProps): ReactNode {
   if (making.kind === 'making') {
     const percent = Math.floor(making.share * 100);
     return (
-      <div className={styles.tools}>
+      <>
         <progress className={styles.progress} value={making.share} max={1} aria-label="How much of the film is made" />
         <span className={styles.share} aria-hidden="true">
           {percent} %
         </span>
         <Button onClick={onStop}>Cancel</Button>
-      </div>
+      </>
     );
   }
   if (making.kind === 'made') {
     const { content, ending } = making.file;
     const name = clipFileName(clip, ending);
     return (
-      <div className={styles.tools}>
+      <>
         <Button tone="main" icon={<Download aria-hidden="true" />} onClick={() => downloadFile(name, content)}>
           Save
         </Button>
         <span className={styles.file}>
           {name}, {sizeWords(content.size)}
         </span>
-      </div>
+      </>
     );
   }
   return (
-    <div className={styles.tools}>
-      <Button tone="main" icon={<FilmIcon aria-hidden="true" />} onClick={onMake}>
-        {makeWords[format]}
-      </Button>
-    </div>
+    <Button tone="main" icon={<FilmIcon aria-hidden="true" />} onClick={onMake}>
+      {makeWords[format]}
+    </Button>
   );
 }
 
@@ -120,7 +135,9 @@ function saidOf(making: ClipMaking): string {
     case 'making':
       return 'It is being made; you can go on looking at it meanwhile.';
     case 'made':
-      return 'Made. Save it to keep it.';
+      return isLargeGif(making.file)
+        ? 'Made, and large for a message: choose one or two schemes, or make a video of it.'
+        : 'Made. Save it to keep it.';
     case 'stopped':
       return 'Stopped. Nothing was made.';
     case 'noEncoder':
@@ -130,6 +147,13 @@ function saidOf(making: ClipMaking): string {
     default:
       return exhaustive(making);
   }
+}
+
+/** Bytes that a GIF in a message should not be more than. */
+const largeGif = 5_000_000;
+
+function isLargeGif({ content, ending }: ClipFile): boolean {
+  return ending === 'gif' && content.size > largeGif;
 }
 
 /** "940 kB", "4.1 MB" */
