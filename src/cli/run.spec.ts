@@ -72,6 +72,7 @@ describe('help', () => {
     ['sets'],
     ['demo'],
     ['open'],
+    ['practice'],
   ])('%s has a description and examples that name it', async (command) => {
     const { code, out } = await sliderule([command, '--help']);
     expect(code).toBe(0);
@@ -87,6 +88,7 @@ describe('help', () => {
       'check',
       'draw',
       'sheet',
+      'practice',
       'test',
       'compare',
       'reads',

@@ -15,7 +15,7 @@ import { useScreen } from '../play/screen-state.ts';
 import { SearchLine } from '../reads/search-line.tsx';
 import { type SearchKind, useSearch } from '../reads/use-search.ts';
 import { useDesk } from '../shell/desk.tsx';
-import { type DraftPlan, withDraft } from './practice/draft-plan.ts';
+import { type DraftPlan, draftId, withDraft } from './practice/draft-plan.ts';
 import { type AskedPlan, findPlan, type PlanNews } from './practice/find-plan.ts';
 import { PlanChoices } from './practice/plan-choices.tsx';
 import { type ChangePlan, PlanEditor } from './practice/plan-editor.tsx';
@@ -106,7 +106,7 @@ function Draft({
   // What was set by hand stays; what there is of time and men follows what was chosen.
   const draft: DraftPlan = last === undefined ? planned : { ...last, minutes, players };
   const onChange: ChangePlan = (_, edit) => {
-    const { id: _id, ...edited } = edit({ ...draft, id: 'draft' });
+    const { id: _id, ...edited } = edit({ ...draft, id: draftId });
     change({ drafts: withDraft(drafts, edited), said: '' });
   };
   const keep = (): void => {
@@ -121,7 +121,7 @@ function Draft({
   return (
     <PlanEditor
       playbook={playbook}
-      practice={{ ...draft, id: 'draft' }}
+      practice={{ ...draft, id: draftId }}
       onChange={onChange}
       tools={
         <>

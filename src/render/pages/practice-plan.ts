@@ -15,6 +15,8 @@ export interface PracticeSheet {
   readonly day: string;
   /** "20 minutes, 14 players and a goalkeeper". */
   readonly turnout: string;
+  /** Who stands where first: "First six: TR 4, TL 7"; empty when nobody knows. */
+  readonly six: string;
   /** What the practice is about, in a line. */
   readonly focus: string;
   readonly equipment: string;
@@ -77,8 +79,11 @@ export function practicePlan(sheet: PracticeSheet, page?: number): readonly Page
   const { width, height } = papers[sheet.paper];
   const inside = width - 2 * pageMargin;
   const room = height - 2 * pageMargin;
-  const laid = sizes.map((looks) => layOut(sheet, looks, inside, page));
-  const fitting = laid.find(({ whole }) => whole.height <= room) ?? laid.at(-1)!;
+  // The reasons stand on the screen too, and the parts have pages of their own: where all of it fits in no other way, these are left out.
+  const bare = { ...sheet, rows: sheet.rows.map((row) => ({ ...row, why: '' })) };
+  const plain = { ...bare, rows: bare.rows.map((row) => ({ ...row, scene: null })) };
+  const laid = [sheet, bare, plain].flatMap((one) => sizes.map((looks) => layOut(one, looks, inside, page)));
+  const fitting = laid.find(({ whole }) => whole.height <= room) ?? laid[sizes.length - 1]!;
   const { head, rows, tail } = fitting;
   const pages =
     fitting.whole.height <= room ? [[head, ...rows]] : flowPages([head, ...rows], room - tail.height - rowGap, rowGap);
@@ -111,8 +116,12 @@ function layOut(sheet: PracticeSheet, looks: Looks, width: number, page: number 
   return { head, rows, tail, whole: stack([head, ...rows, tail], rowGap) };
 }
 
-function headOf({ name, team, day, turnout, focus, equipment }: PracticeSheet, looks: Looks, width: number): Block {
-  const about = [team, day, turnout].filter((part) => part !== '').join('. ');
+function headOf(
+  { name, team, day, turnout, six, focus, equipment }: PracticeSheet,
+  looks: Looks,
+  width: number,
+): Block {
+  const about = [team, day, turnout, six].filter((part) => part !== '').join('. ');
   return stack(
     [
       paragraph(name, looks.title, width),
@@ -127,7 +136,11 @@ function headOf({ name, team, day, turnout, focus, equipment }: PracticeSheet, l
 
 function rowOf(row: PracticeRow, looks: Looks, width: number): Block {
   const middle = width - clockWidth - pointsWidth - columnGap;
-  const clock = badge(row.from, looks.clock, clockWidth - 6, looks.clock + 7);
+  const clock = stack([
+    badge(row.from, looks.clock, clockWidth - 6, looks.clock + 7),
+    gap(1),
+    paragraph(`to ${row.to}`, looks.quiet, clockWidth - 6),
+  ]);
   const beneath = width - clockWidth;
   const why = row.why === '' ? [] : [{ left: clockWidth, block: paragraph(`Why: ${row.why}`, looks.quiet, beneath) }];
   return stack([

@@ -88,7 +88,8 @@ function liveBlocks(
   plays: readonly PlannedPlay[],
   { players, keeper }: PracticeTurnout,
 ): readonly WantedBlock[] {
-  if (players < sides) return [];
+  // Parts end with a shot too.
+  if (players < sides) return keeper && players >= 2 * partSizes.least - 1 ? [wanted('keeper', null, plays)] : [];
   const live = wanted('live', at, plays);
   return keeper ? [{ ...wanted('keeper', null, plays), withNext: true }, live] : [live];
 }

@@ -20,7 +20,8 @@ export function blockTitle(block: PracticeBlock, play: Play | undefined, named: 
 
 /** "3 v 2". */
 export function partName(men: readonly SpotId[]): string {
-  return `${men.length} v ${men.length - 1}`;
+  // A line is not broken inside of it.
+  return `${men.length}\u00a0v\u00a0${men.length - 1}`;
 }
 
 /** "2½ min, 4 reps". */

@@ -90,6 +90,9 @@ function scriptTo(play: Play, { from, beat }: TaughtLook): ScriptTo {
   return { steps, end: his < 0 ? steps.length - 1 : his };
 }
 
+/** Of a longer way to the look only so many steps are run: what comes before is what a skeleton is for (common practice, no source). */
+const mostSteps = 4;
+
 /** The earliest step from which on the ball stays among the men, and who has it then. */
 function startOf(
   steps: readonly PlayStep[],
@@ -98,7 +101,12 @@ function startOf(
   men: readonly SpotId[],
 ): { readonly start: number; readonly holder: SpotId } {
   let start = end;
-  while (start > 0 && men.includes(steps[start - 1]!.before.ball) && leads(steps[start - 1]!, men)) start -= 1;
+  while (
+    start > Math.max(0, end + 1 - mostSteps) &&
+    men.includes(steps[start - 1]!.before.ball) &&
+    leads(steps[start - 1]!, men)
+  )
+    start -= 1;
   const { ball } = steps[start]!.before;
   // The ball comes to him in the very step of the read, from somebody outside the part.
   return { start, holder: men.includes(ball) ? ball : from };

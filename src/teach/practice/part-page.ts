@@ -119,7 +119,7 @@ function sectionsOf(
       heading: 'Why',
       lines: [
         ...(block.why === undefined ? [] : [block.why]),
-        'Its worth is that of the look in the whole play, 6 v 5: the part alone was not simulated.',
+        'Its worth is that of the look in the whole play, 6\u00a0v\u00a05: the part alone was not simulated.',
       ],
     },
   ];

@@ -49,7 +49,13 @@ export function planPractice(plays: readonly PlannedPlay[], wishes: PracticeWish
     plays: plays.map(({ play }) => play.id),
     blocks,
     leftOut: leftOut(plan, timed, plays, fit.free).map((words) => words.slice(0, limits.why)),
-    notes: plays.map(({ findings }) => focusWords(findings, drilledLooks(findings, wishes.level))).join(' '),
+    notes: plays
+      .map(({ play, findings }) => {
+        const words = focusWords(findings, drilledLooks(findings, wishes.level));
+        return plays.length > 1 ? `${play.name}: ${words}` : words;
+      })
+      .join(' ')
+      .slice(0, limits.note),
   };
 }
 

@@ -14,12 +14,12 @@ import {
   drillPictures,
   type Page,
   type PracticeRow,
-  playSteps,
   practicePlan,
   type SceneLayer,
 } from '../../render/index.ts';
 import type { PrintedPages } from '../sheets/printed-pages.ts';
 import { blockMeasure, blockPoints, blockSetUp, blockTitle, minuteWords, runLines, taughtOf } from './block-words.ts';
+import { cutPart } from './cut-part.ts';
 import type { LookStand } from './find-practice.ts';
 import { drillOf, partPage } from './part-page.ts';
 import type { PracticeGround, PracticePagesWishes } from './practice-ground.ts';
@@ -66,6 +66,7 @@ export function practicePages(
 function rowsOf(ground: PracticeGround): readonly PracticeRow[] {
   const { practice, scheme } = ground;
   let minutes = 0;
+  const said = new Set<string>();
   return practice.blocks.map((block, at): PracticeRow => {
     const play = playOf(ground, block);
     const from = clockWords(minutes);
@@ -77,10 +78,11 @@ function rowsOf(ground: PracticeGround): readonly PracticeRow[] {
       measure: blockMeasure(block),
       setUp: blockSetUp(block, practice, scheme),
       runs: play === undefined || block.kind === 'part' ? [] : runLines(block, play, scheme),
-      points: blockPoints(block, play),
+      points: blockPoints(block, play).filter((point) => !said.has(point) && said.add(point)),
       // What was said of a look once needs not be said again on the same page.
       why: isSaid(practice.blocks, at) ? '' : (block.why ?? ''),
-      note: block.note ?? '',
+      // Nor is a note: that the goal is empty goes for all that follows.
+      note: practice.blocks.slice(0, at).some(({ note }) => note === block.note) ? '' : (block.note ?? ''),
       scene: play === undefined ? null : rowScene(ground, block, play),
     };
   });
@@ -107,12 +109,8 @@ function rowScene(ground: PracticeGround, block: PracticeBlock, play: Play): Sce
 /** The one moment that a small picture shows: the look that is run first, the end of a part. */
 function smallStep(ground: PracticeGround, block: PracticeBlock, play: Play): DrillStep | undefined {
   switch (block.kind) {
-    case 'dummy': {
-      const [from, to = from] = block.runs?.[0]?.look ?? [];
-      const look = from === undefined || to === undefined ? undefined : taughtOf(play, from, to);
-      const at = playSteps(play).findIndex(({ beat }) => beat.id === look?.beat);
-      return wholeStep(play, Math.max(0, at));
-    }
+    case 'dummy':
+      return lookStep(block, play);
     case 'part':
       return drillOf(ground, block, play)?.steps.at(-1)?.drill;
     case 'talk':
@@ -128,11 +126,16 @@ function smallStep(ground: PracticeGround, block: PracticeBlock, play: Play): Dr
   }
 }
 
-function wholeStep(play: Play, at: number): DrillStep | undefined {
-  const step = playSteps(play)[at];
+/** The whole unit in the step of the look that is run first. */
+function lookStep({ runs }: PracticeBlock, play: Play): DrillStep | undefined {
+  const [from, to = from] = runs?.[0]?.look ?? [];
+  const look = from === undefined || to === undefined ? undefined : taughtOf(play, from, to);
+  if (look === undefined) return undefined;
+  const all = play.spots.map(({ id }) => id);
+  const step = cutPart(play, look, all).steps.find(({ beat, read }) => beat === look.beat || read !== null);
   if (step === undefined) return undefined;
-  const men = Object.entries(step.before.places).map(([spot, place]) => ({ spot, at: place }));
-  return { men, ball: step.before.ball, actions: step.beat.actions, defenders: [] };
+  const men = all.map((spot) => ({ spot, at: step.before.places[spot]! }));
+  return { men, ball: step.before.ball, actions: step.actions, defenders: [] };
 }
 
 /** The first unit of the first play, by spots and numbers; names stay at home. */

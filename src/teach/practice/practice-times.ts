@@ -46,7 +46,7 @@ export function minutesFor(kind: PracticeKind, reps: number): number {
 /** Share of a rep that rounding may lose. */
 const sliver = 1e-6;
 
-/** What is new to a young player comes one at a time (numbers of children's memory: docs/models/practice.md). */
+/** What is new to a young player comes one at a time (numbers of children's memory: docs/models/practice-plans.md). */
 export const newReadsAtOnce = { young: 1, grown: 2 } as const;
 /** Reps that a look should get against the dummy defense before another one is begun. */
 export const repsALook = 4;

@@ -29,7 +29,11 @@ export function refitPractice<Of extends Plan>(practice: Of): Of | undefined {
     })),
   );
   const minutes_byBlock = new Map(free.map((block, at) => [block, got[at]! / 2]));
-  return { ...practice, blocks: blocks.map((block) => lasting(block, minutes_byBlock.get(block) ?? block.minutes)) };
+  const fitted = blocks.map((block) => {
+    const minutes = minutes_byBlock.get(block);
+    return minutes === undefined ? block : lasting(block, minutes);
+  });
+  return { ...practice, blocks: fitted };
 }
 
 /** A block of so many minutes, with the reps that fit into them, shared out as they were. */

@@ -47,6 +47,16 @@ export function BlockRow({ block, title, from, runs, isFirst, isLast, ...on }: B
             onNumber={on.onReps}
           />
         )}
+        <span className={styles.note}>
+          <TextField
+            label={`Note on ${title}`}
+            quietLabel
+            placeholder="Note"
+            value={block.note ?? ''}
+            maxLength={2000}
+            onText={on.onNote}
+          />
+        </span>
         <span className={styles.buttons}>
           <Button
             tone="plain"
@@ -72,14 +82,6 @@ export function BlockRow({ block, title, from, runs, isFirst, isLast, ...on }: B
       </div>
       {runs.length > 0 && <p>{runs.join('; ')}</p>}
       {block.why !== undefined && <p className={styles.quiet}>{block.why}</p>}
-      <TextField
-        label={`Note on ${title}`}
-        quietLabel
-        placeholder="Note"
-        value={block.note ?? ''}
-        maxLength={2000}
-        onText={on.onNote}
-      />
     </li>
   );
 }

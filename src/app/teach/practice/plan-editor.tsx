@@ -1,6 +1,7 @@
 import { type ReactNode, useMemo } from 'react';
 import {
   dropBlock,
+  limits,
   moveBlock,
   noteBlock,
   type Playbook,
@@ -23,10 +24,12 @@ import {
   runLines,
 } from '../../../teach/index.ts';
 import { Button } from '../../controls/button.tsx';
+import { NumberField } from '../../controls/number-field.tsx';
 import { useScreen } from '../../play/screen-state.ts';
 import { PageView } from '../page-view.tsx';
 import { FileTools } from '../sheets-panel.tsx';
 import { BlockRow } from './block-row.tsx';
+import { draftId } from './draft-plan.ts';
 import { usePlans } from './plan-state.ts';
 import styles from './practice.module.css';
 import { usePlanStands } from './use-plan-stands.ts';
@@ -48,19 +51,23 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
   const side = useScreen((state) => state.side);
   const stands = usePlanStands(playbook, practice, side);
   return (
-    <>
-      <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
-      {(practice.leftOut ?? []).length > 0 && (
-        <ul className={styles.left} aria-label="Not today">
-          {practice.leftOut!.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
-      )}
-      <TimeLine practice={practice} onChange={onChange} />
-      <div className={styles.tools}>{tools}</div>
-      <Pages playbook={playbook} practice={practice} side={side} stands={stands} />
-    </>
+    <div className={styles.plan}>
+      <div className={styles.editor}>
+        <TimeLine practice={practice} onChange={onChange} />
+        <div className={styles.tools}>{tools}</div>
+        <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
+        {(practice.leftOut ?? []).length > 0 && (
+          <ul className={styles.left} aria-label="Not today">
+            {practice.leftOut!.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        )}
+      </div>
+      <div className={styles.paper}>
+        <Pages playbook={playbook} practice={practice} side={side} stands={stands} />
+      </div>
+    </div>
   );
 }
 
@@ -138,9 +145,24 @@ function TimeLine({ practice, onChange }: Pick<PlanEditorProps, 'practice' | 'on
       <p role="status" className={over > 0 ? styles.over : undefined}>
         {words} {said === '' ? 'What you set stays; the other blocks stay as they are until you fit them.' : said}
       </p>
-      <Button onClick={fit}>Fit the other blocks</Button>
+      <div className={styles.tools}>
+        {practice.id !== draftId && (
+          <NumberField
+            label="Minutes of the whole practice"
+            unit="minutes in all"
+            value={practice.minutes}
+            step={1}
+            onNumber={(minutes) => onChange('the minutes of a practice plan', (plan) => withMinutes(plan, minutes))}
+          />
+        )}
+        <Button onClick={fit}>Fit the other blocks</Button>
+      </div>
     </div>
   );
+}
+
+function withMinutes(plan: Practice, minutes: number): Practice {
+  return { ...plan, minutes: Math.min(limits.practiceMinutes, Math.max(1, Math.round(minutes))) };
 }
 
 function Pages({
