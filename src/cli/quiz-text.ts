@@ -55,7 +55,7 @@ export function quizResultsText(playbook: Playbook, quiz: QuizEntry): string {
       ...standing_byQuestion.map((standing) => signs[standing]),
     ]),
   );
-  const most = mostMissedWords(knowledge);
+  const most = mostMissedWords(knowledge, (id) => schemeName(playbook, id));
   const legend = "+ right at once, ~ right when it came back, - missed; by each man's last round. Empty: not asked.";
   return [
     quiz.name,

@@ -102,9 +102,9 @@ describe('who knows what', () => {
       [2, 1],
       [2, 0],
     ]);
-    expect(mostMissedWords(knowledge)).toBe(
-      'Missed most: X against jump, where "Hold it" is right: 2 of 2 at the first try. That is too few to tell more than where to look.',
+    expect(mostMissedWords(knowledge, (id) => id)).toBe(
+      'Missed most: X against jump, where "Hold it" is right. Missed 2 of 2 times at the first try. That is too few to tell more than where to look.',
     );
-    expect(mostMissedWords(whoKnows(entry))).toBeUndefined();
+    expect(mostMissedWords(whoKnows(entry), (id) => id)).toBeUndefined();
   });
 });

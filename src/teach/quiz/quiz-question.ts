@@ -71,7 +71,8 @@ function reasonedChoice(play: Play, moment: CarrierMoment, choice: OfferedChoice
     words: choiceWords(play, moment.carrier, action, { x, y }, drawn),
     kind: action.kind,
     mate: action.kind === 'pass' ? play.spots[action.to]!.id : undefined,
-    worth: judged.worth.mean,
+    // As the page shows it: a number that is rounded twice would stand there in two ways.
+    worth: toThousandths(judged.worth)[0],
     right,
   };
 }

@@ -1,4 +1,5 @@
 import type { QuizEntry, QuizResult } from '../../playbook/index.ts';
+import { counted } from '../../render/index.ts';
 
 /** How one man stands with one question, by the last round in which he was asked. */
 export type Standing =
@@ -76,10 +77,13 @@ function manKnows(number: number, rounds: readonly QuizResult[], questions: numb
 /** Fewer first tries than this tell hardly anything of a question. */
 const fewTries = 5;
 
-/** What the results say of the question that is missed most, in words that promise no more than they hold. Undefined when nothing was missed. */
-export function mostMissedWords({ most, questions }: QuizKnowledge): string | undefined {
+/** What the results say of the question that is missed most, in words that promise no more than they hold. Undefined when nothing was missed. `nameOf` names a scheme by its id. */
+export function mostMissedWords(
+  { most, questions }: QuizKnowledge,
+  nameOf: (scheme: string) => string,
+): string | undefined {
   if (most === null) return undefined;
   const { carrier, scheme, right, asked, first } = questions[most]!;
-  const missed = `Missed most: ${carrier} against ${scheme}, where "${right}" is right: ${asked - first} of ${asked} at the first try.`;
+  const missed = `Missed most: ${carrier} against ${nameOf(scheme)}, where "${right}" is right. Missed ${asked - first} of ${counted(asked, 'time')} at the first try.`;
   return asked < fewTries ? `${missed} That is too few to tell more than where to look.` : missed;
 }

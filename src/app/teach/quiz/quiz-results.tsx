@@ -119,7 +119,7 @@ function Knowledge({ playbook, quiz }: { readonly playbook: Playbook; readonly q
   const { store } = useDesk();
   const change = useQuiz((state) => state.change);
   const knowledge = whoKnows(quiz);
-  const most = mostMissedWords(knowledge);
+  const most = mostMissedWords(knowledge, (id) => schemeName(playbook, id));
   return (
     <>
       {knowledge.men.length === 0 ? (
