@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
-import { keepQuiz, type Playbook } from '../../playbook/index.ts';
+import { keepQuiz, type Playbook, type PlayEntry } from '../../playbook/index.ts';
 import type { Quiz } from '../../render/index.ts';
 import type { MadeQuiz } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
@@ -18,12 +18,17 @@ import { QuizPreview } from './quiz/quiz-preview.tsx';
 import { questionText, quizWishes } from './quiz/quiz-question.ts';
 import { QuizResults } from './quiz/quiz-results.tsx';
 import { type QuizSearch, useQuiz } from './quiz/quiz-state.ts';
-import type { TeachPanelProps } from './teach-screen.tsx';
 
 const kind: SearchKind<AskedQuiz, QuizNews> = { run: findQuiz, change: useQuiz.getState().change };
 
 /** A play's reads as a quiz for phones: made, looked over, saved as a page, and what comes back of it. */
-export default function QuizPanel({ playbook, play }: TeachPanelProps): ReactNode {
+export default function QuizPanel({
+  playbook,
+  play,
+}: {
+  readonly playbook: Playbook;
+  readonly play: PlayEntry;
+}): ReactNode {
   const { spot, against, questions, seconds, search, found } = useQuiz();
   const side = useScreen((state) => state.side);
   const chosen = useScreen((state) => state.chosen);

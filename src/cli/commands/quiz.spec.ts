@@ -75,7 +75,7 @@ describe('quiz', () => {
     expect(made.questions.length).toBeGreaterThan(0);
     expect(made.questions.every(({ carrier }) => made.spots[carrier] === 'P')).toBe(true);
     expect(out).toContain(`quiz ${made.id}, 7 s a question`);
-    expect(out).toMatch(/ 1 +P +Jump/);
+    expect(out).toMatch(/\b1 +P +Jump/);
     expect(keptIn('demo.json')).toMatchObject([{ id: made.id.toLowerCase(), play: 'ferry', spot: 'P', results: [] }]);
     // Everything else in the file is as it was.
     expect({ ...parsePlaybook(readFileSync(path('demo.json'), 'utf8')).value, quizzes: undefined }).toEqual({
