@@ -1,3 +1,4 @@
+import type { Level } from '../engine/index.ts';
 import { type Playbook, type Practice, schemeName, toEnginePlay } from '../playbook/index.ts';
 import { practiceCautions, withInterval } from '../render/index.ts';
 import { blockMeasure, blockTitle, clockWords, type MadePractice, runLines } from '../teach/index.ts';
@@ -5,7 +6,11 @@ import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
 /** A practice plan on the terminal: a row for each block with its clock, what there is to be had from each look, what is left out, and the cautions. */
-export function practiceText(playbook: Playbook, { practice, findings }: MadePractice, side: 'left' | 'right'): string {
+export function practiceText(
+  playbook: Playbook,
+  { practice, findings }: MadePractice,
+  { side, level }: { readonly side: 'left' | 'right'; readonly level: Level | null },
+): string {
   const parts = [
     wrap(`${practice.name}. ${practice.notes ?? ''}`),
     planTable(playbook, practice, side),
@@ -14,9 +19,10 @@ export function practiceText(playbook: Playbook, { practice, findings }: MadePra
     wrap(
       'How to read this. Carries: goals a man-up when the look is taken whenever it is there, with where the truth lies 95 times in 100. Decides: what its read earns over going on with the play. *: not in the play, it opens while the play runs.',
     ),
-    ['Cautions', ...practiceCautions(playbook.team.level).map(({ about, words }) => wrap(`${about}: ${words}`))].join(
-      '\n',
-    ),
+    [
+      'Cautions',
+      ...practiceCautions(level ?? playbook.team.level).map(({ about, words }) => wrap(`${about}: ${words}`)),
+    ].join('\n'),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }

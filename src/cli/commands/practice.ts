@@ -97,11 +97,12 @@ async function runPractice(io: Io, file: string, raw: RawPractice): Promise<void
   };
   const found = await make(io, opened, question, wishes, conditions, raw.reads);
   if (raw.json === true) io.out(`${JSON.stringify(jsonOf(opened, question, found), null, 2)}\n`);
-  else io.out(`${practiceText(playbook, found, conditions.side)}\n`);
+  else io.out(`${practiceText(playbook, found, conditions)}\n`);
   if (raw.out === undefined || format === undefined) return;
   const pages = practicePages(playbook, found.practice, found.stands, {
     side: conditions.side,
     paper,
+    ...(conditions.level !== null && { level: conditions.level }),
     made: dayWords(made),
   });
   await writeNew(raw.out, await written(pages, format, made));

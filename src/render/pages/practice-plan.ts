@@ -66,7 +66,7 @@ const sizes: readonly Looks[] = [11.5, 11, 10.5, 10, 9.5, 9].map((size) => ({
 }));
 
 const clockWidth = 46;
-const pictureWidth = 92;
+const pictureWidth = 106;
 const pointsWidth = 168;
 const columnGap = 8;
 const rowGap = 3;

@@ -73,7 +73,7 @@ export function partPage(ground: PracticeGround, block: PracticeBlock, play: Pla
     about: `Cut from ${play.name}${against}. ${blockMeasure(block)}.`,
     steps: steps.map(({ step }, at) => ({ scene: scenes[at]!, words: stepWords(step, at) })),
     sections: sectionsOf(ground, block, play, drawn),
-    level: ground.playbook.team.level,
+    level: ground.level ?? ground.playbook.team.level,
     paper: ground.paper,
     made: ground.made,
   };

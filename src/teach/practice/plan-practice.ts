@@ -180,7 +180,14 @@ function leftOut(
   });
   const costly = plays.flatMap(({ findings }) => byWorth(findings.looks.filter(costsGoals)).map(costWords));
   const idle = plays.filter(({ findings }) => findings.looks.every(({ carries }) => carries.mean === 0));
+  const beside = plays.filter(
+    ({ findings }) => !idle.some((one) => one.findings === findings) && carriesLittle(findings),
+  );
   return [
+    ...beside.map(
+      ({ play }) =>
+        `Most of what ${play.name} makes against these schemes comes beside what it teaches: look in Play where its goals come from.`,
+    ),
     ...idle.map(
       ({ play }) =>
         `Nothing that ${play.name} teaches is ever worth taking against these schemes: change it in Play, or run another play against them.`,
@@ -190,6 +197,14 @@ function leftOut(
     ...costly,
     ...(free === 0 ? [] : [`${free / 2} min to spare: too short for what would come next.`]),
   ];
+}
+
+/** Where the taught looks together carry less than this share of the goals, these come from elsewhere. */
+const littleShare = 0.25;
+
+function carriesLittle({ looks, goals }: PlannedPlay['findings']): boolean {
+  const carried = looks.filter(({ isTaught }) => isTaught).reduce((sum, { carries }) => sum + carries.mean, 0);
+  return carried < littleShare * goals.mean;
 }
 
 function exhaustive(kind: never): never {

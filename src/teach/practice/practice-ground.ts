@@ -1,3 +1,4 @@
+import type { Level } from '../../engine/index.ts';
 import type { Playbook, Practice } from '../../playbook/index.ts';
 import type { FieldMarkings, PaperName } from '../../render/index.ts';
 import type { LookStand } from './find-practice.ts';
@@ -6,6 +7,8 @@ import type { LookStand } from './find-practice.ts';
 export interface PracticePagesWishes {
   readonly side: 'left' | 'right';
   readonly paper: PaperName;
+  /** At which it is played: cautions go by age. The team's own when absent. */
+  readonly level?: Level;
   /** The day that they are made: see `dayWords`. */
   readonly made: string;
 }

@@ -25,7 +25,7 @@ import { drillOf, partPage } from './part-page.ts';
 import type { PracticeGround, PracticePagesWishes } from './practice-ground.ts';
 
 /** Of the ground in a small picture so much is shown, so that men and letters are large beside it. */
-const smallShare = 0.62;
+const smallShare = 0.56;
 const smallShape = 0.72;
 
 /**
@@ -44,7 +44,7 @@ export function practicePages(
   const plan = practicePlan({
     name: practice.name,
     team: playbook.team.name,
-    level: playbook.team.level,
+    level: wishes.level ?? playbook.team.level,
     day: practice.date === undefined ? '' : dayOfDate(practice.date),
     turnout: turnoutWords(practice),
     six: sixWords(ground),
