@@ -73,6 +73,7 @@ describe('help', () => {
     ['demo'],
     ['open'],
     ['practice'],
+    ['quiz'],
   ])('%s has a description and examples that name it', async (command) => {
     const { code, out } = await sliderule([command, '--help']);
     expect(code).toBe(0);
@@ -89,6 +90,7 @@ describe('help', () => {
       'draw',
       'sheet',
       'practice',
+      'quiz',
       'test',
       'compare',
       'reads',
