@@ -50,7 +50,7 @@ export const addQuiz: AddCommand = (program, io) => {
       'after',
       examples(io, [
         'sliderule quiz playbook.json --play lantern --keep',
-        'sliderule quiz playbook.json --play lantern --for WL --against box-zone,jump --out wl.html',
+        'sliderule quiz playbook.json --play lantern --for WL --against jump',
         'sliderule quiz playbook.json --load Q814-40G0-8666-6227-24RZ --keep',
         'sliderule quiz playbook.json --load quiz-8144-16-1.json',
       ]),
