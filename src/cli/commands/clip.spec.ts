@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -19,6 +19,10 @@ afterEach(() => {
 
 /** The real program of the page is put into it; the test run builds it first. */
 async function clip(...words: readonly string[]) {
+  return clipUntil(new AbortController().signal, ...words);
+}
+
+async function clipUntil(signal: AbortSignal, ...words: readonly string[]) {
   let [out, err] = ['', ''];
   const io: Io = {
     program: 'sliderule',
@@ -29,7 +33,7 @@ async function clip(...words: readonly string[]) {
       err += text;
     },
     progressStream: null,
-    signal: new AbortController().signal,
+    signal,
     worker: new URL('../../../dist/trial-worker.js', import.meta.url),
     app: new URL('./no-such-folder/', import.meta.url),
     showInBrowser: () => undefined,
@@ -114,6 +118,23 @@ describe('clip', () => {
     expect(code).toBe(2);
     expect(out).toBe('');
     expect(err).toContain(reason);
+  });
+
+  it('films a GIF without a browser, or nothing of it when it is stopped', async () => {
+    const asked = ['--play', 'quarry', '--against', 'jump', '--speed', 'real'];
+    const { code, out, err } = await clip(...asked, '--out', path('a.gif'));
+    expect(code).toBe(0);
+    expect(err).toBe('');
+    expect(out).toMatch(/^Written: .*a\.gif, [01]\.\d MB, 1\d s, against 1 of 1 schemes\.\n$/);
+    // Its name and its size: https://www.w3.org/Graphics/GIF/spec-gif89a.txt, sections 17 and 18.
+    const bytes = readFileSync(path('a.gif'));
+    expect(bytes.subarray(0, 6).toString()).toBe('GIF89a');
+    expect([bytes.readUInt16LE(6), bytes.readUInt16LE(8)]).toEqual([640, 800]);
+    const stop = new AbortController();
+    const stopped = clipUntil(stop.signal, ...asked, '--out', path('b.gif'));
+    stop.abort();
+    expect(await stopped).toMatchObject({ code: 130, err: 'Stopped. Nothing was written. ' });
+    expect(existsSync(path('b.gif'))).toBe(false);
   });
 
   it('leaves a file that is there as it is', async () => {

@@ -18,7 +18,7 @@ export function filmTitle(film: Film, part: number): readonly FilmMark[] {
       texts: [`against ${name}${several}`],
       look: { size: letters.titleScheme, weight: 'bold', ink: 'onChosenQuiet' },
       after: 0.7,
-      most: 2,
+      most: 3,
     },
     {
       texts: manLines(film),
