@@ -6,6 +6,7 @@ import {
   type Keeping,
   learnKeeping,
   type MomentOutcomes,
+  mostReadsAt,
 } from '../../engine/index.ts';
 import { type Playbook, type QuizEntry, schemeName, toEnginePlay } from '../../playbook/index.ts';
 import { codeAlphabet, type Quiz, type QuizQuestion } from '../../render/index.ts';
@@ -94,6 +95,7 @@ export async function makeQuiz(
   const { schemes, questions } = wishes;
   if (!(Number.isInteger(questions) && questions >= 1 && questions <= mostQuestions))
     throw new RangeError(`invalid questions: ${questions} (expected 1 to ${mostQuestions})`);
+  const choices = mostReadsAt(wishes.level ?? playbook.team.level);
   const { screened, screenFutures, whole } = effort;
   const work = { pool, options, effort, setups: setupsOf(playbook, wishes) };
   onPlan?.(schemes.length + screened / batch + questions * (shortlist + 1));
@@ -103,11 +105,11 @@ export async function makeQuiz(
   onPlan?.(schemes.length + Math.ceil(kept.length / batch) + most + questions);
   const first = await valueLooks(work, kept, { first: 0, futures: screenFutures, whole, horizon }, batch);
   const keeping = learnKeeping(first.flatMap((value) => value.kept));
-  const likely = chooseQuestions(possibleOf(casts, kept, first, keeping), most);
+  const likely = chooseQuestions(possibleOf(casts, kept, first, keeping, choices), most);
   const found = likely.map(({ scheme, moment }) => ({ scheme: schemes.indexOf(scheme), moment }));
   const futures = { first: screenFutures, futures: effort.futures, whole: 0, horizon };
   const values = await valueLooks(work, found, futures, 1);
-  const chosen = chooseQuestions(possibleOf(casts, found, values, keeping), questions);
+  const chosen = chooseQuestions(possibleOf(casts, found, values, keeping, choices), questions);
   if (chosen.length === 0) return nothing(playbook, wishes, kept.length);
   const asked = await showChosen(work, casts, chosen);
   return made(playbook, wishes, casts, asked, { looked: kept.length, futures: effort.futures });
@@ -196,11 +198,12 @@ function possibleOf(
   looks: readonly Look[],
   values: readonly MomentOutcomes[],
   keeping: Keeping,
+  most: number,
 ): readonly PossibleQuestion[] {
   return looks.flatMap(({ scheme, moment }, at) => {
     const { play, scheme: played } = casts[scheme]!;
     const read = applyingRead(play, moment);
-    const offered = offeredChoices(play, moment, values[at]!, keeping, read);
+    const offered = offeredChoices(play, moment, values[at]!, keeping, read, most);
     if (offered === undefined) return [];
     const hasSign = signsOf(play, moment, offered.choices[offered.best]!.action).length > 0;
     return [{ scheme: played.id, moment, offered, hasSign, isTaught: read !== undefined }];

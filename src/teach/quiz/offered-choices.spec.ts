@@ -43,7 +43,7 @@ function offered(
   more: Partial<CarrierMoment> = {},
   read?: number,
 ) {
-  const one = offeredChoices(play, { ...moment, ...more }, outcomesOf(goals, spread), () => 0, read);
+  const one = offeredChoices(play, { ...moment, ...more }, outcomesOf(goals, spread), () => 0, read, 4);
   return one && { ...one, names: one.choices.map(({ action, right }) => `${right ? '*' : ''}${nameOf(action)}`) };
 }
 
@@ -53,6 +53,12 @@ describe('the choices of a question', () => {
     expect(one?.names).toEqual(['shoot', '*pass C', 'pass X', 'goOn']);
     expect(one?.best).toBe(1);
     expect(one?.gap).toBeCloseTo(0.1, 2);
+  });
+
+  it('are three at most where no more can be held in mind', () => {
+    const outcomes = outcomesOf({ 'pass C': 0.4, goOn: 0.2, shoot: 0.1, 'pass X': 0.3 });
+    const three = offeredChoices(play, moment, outcomes, () => 0, undefined, 3);
+    expect(three?.choices.map(({ action }) => nameOf(action))).toEqual(['shoot', 'pass C', 'goOn']);
   });
 
   it('count a near tie as right, and leave out what is neither near nor plainly worse', () => {
@@ -77,7 +83,7 @@ describe('the choices of a question', () => {
     const alike = {
       outcome_byFuture_byAction: same.outcome_byFuture_byAction.map((row, at) => (at === goOn ? shoot : row)),
     };
-    const one = offeredChoices(play, moment, alike, () => 0, undefined)!;
+    const one = offeredChoices(play, moment, alike, () => 0, undefined, 4)!;
     expect(one.choices.map(({ action }) => action.kind)).not.toContain('shoot');
     expect(one.choices.find(({ action }) => action.kind === 'goOn')?.drawn).toEqual({ kind: 'shoot' });
   });
@@ -115,7 +121,7 @@ describe('the questions of a quiz', () => {
   const possible = (scheme: string, man: string, best: string, worth: number, trial: number): PossibleQuestion => ({
     scheme,
     moment: { ...moment, carrier: spot(man), trial, time: trial },
-    offered: offeredChoices(play, moment, outcomesOf({ [best]: worth, shoot: 0.1, goOn: 0.1 }), () => 0, undefined)!,
+    offered: offeredChoices(play, moment, outcomesOf({ [best]: worth, shoot: 0.1, goOn: 0.1 }), () => 0, undefined, 4)!,
     hasSign: true,
     isTaught: false,
   });

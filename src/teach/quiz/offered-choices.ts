@@ -18,8 +18,7 @@ export const nearTie = 0.02;
 const surelyNear = 0.05;
 /** Nobody is told that he was wrong for less than this, goals: twice a near tie. */
 export const plainlyWorse = 2 * nearTie;
-/** Most choices of a question, and the fewest: more are not taken in before the time is up. */
-export const mostChoices = 4;
+/** The fewest choices of a question; the most are as many as a man of the level can hold in mind (`mostReadsAt`). */
 export const fewestChoices = 3;
 
 /** One choice of a question. */
@@ -47,7 +46,7 @@ export interface OfferedMoment {
  * The choices of a question, or undefined where right and wrong cannot be told apart surely enough to ask. Offered are the best, one that is as good, and what is
  * surely worse; what futures cannot tell from the best is left out, so that nobody is judged by luck. A call for the reset is offered only where a read asks for it.
  *
- * `read` is the index of the read that applies here.
+ * `read` is the index of the read that applies here, `most` how many choices are offered at most, 3 or more.
  */
 export function offeredChoices(
   play: Play,
@@ -55,6 +54,7 @@ export function offeredChoices(
   { outcome_byFuture_byAction }: Pick<MomentOutcomes, 'outcome_byFuture_byAction'>,
   keeping: Keeping,
   read: number | undefined,
+  most: number,
 ): OfferedMoment | undefined {
   const all = momentActions(play, moment.carrier);
   const taught = read === undefined ? -1 : all.findIndex((action) => isAskedBy(play, action, read));
@@ -81,7 +81,7 @@ export function offeredChoices(
       is: verdictOf(judged, index === best),
     };
   });
-  const chosen = chosenOf(candidates);
+  const chosen = chosenOf(candidates, most);
   if (chosen === undefined) return undefined;
   const choices = candidates
     .filter((candidate) => chosen.includes(candidate))
@@ -142,7 +142,7 @@ function drawnAs(
   });
 }
 
-function chosenOf(candidates: readonly Candidate[]): readonly Candidate[] | undefined {
+function chosenOf(candidates: readonly Candidate[], most: number): readonly Candidate[] | undefined {
   const best = candidates.find(({ is }) => is === 'best')!;
   const tie = candidates
     .filter(({ is, action }) => is === 'tie' && action.kind !== 'hold' && !isSameIn(action, best.action))
@@ -151,7 +151,7 @@ function chosenOf(candidates: readonly Candidate[]): readonly Candidate[] | unde
   const wrong = candidates
     .filter(({ is }) => is === 'wrong')
     .sort((one, other) => temptation(other) - temptation(one) || byWorth(one, other));
-  const chosen = [best, ...tie, ...wrong].slice(0, mostChoices);
+  const chosen = [best, ...tie, ...wrong].slice(0, most);
   const wrongOnes = chosen.filter(({ is }) => is === 'wrong').length;
   return chosen.length < fewestChoices || wrongOnes < 2 ? undefined : chosen;
 }
