@@ -1,3 +1,5 @@
+import { chanceTitle } from './chance-title.ts';
+import { checkChances } from './check-chances.ts';
 import { checkPractices } from './check-practices.ts';
 import { checkQuizzes } from './check-quizzes.ts';
 import { checkSchemes } from './check-schemes.ts';
@@ -31,6 +33,7 @@ export function checkPlaybook(shaped: Shaped, full: Report): void {
   checkSchemes(playbook, report);
   checkPractices(playbook, report);
   checkQuizzes(playbook, report);
+  checkChances(playbook, report);
 }
 
 /** Whether a path leads to the value at another, or into it. */
@@ -101,6 +104,7 @@ function checkIds(playbook: Playbook, report: Report): void {
     opponents: playbook.opponents,
     practices: playbook.practices,
     quizzes: playbook.quizzes,
+    chances: playbook.chances?.map((chance) => ({ id: chance.id, name: chanceTitle(chance) })),
   };
   for (const [list, entries] of Object.entries(lists)) checkDistinct(list, entries ?? [], report);
 }

@@ -75,7 +75,7 @@ export const diagnosticCodes = {
   ),
 
   // Sets and spots.
-  'id-twice': error('Two plays, sets, schemes, opponents, practice plans, quizzes or steps have the same id.'),
+  'id-twice': error('Two plays, sets, schemes, opponents, practice plans, quizzes, man-ups or steps have the same id.'),
   'set-unknown': error('The set is not one that is known, and not an own set of this playbook.'),
   'set-ambiguous': error('The name of the set means more than one set. Use one of the full names.'),
   'spot-count': error('A set has exactly six spots.'),
@@ -143,6 +143,11 @@ export const diagnosticCodes = {
   'quiz-answers': warning(
     'A result of a quiz does not have one answer for each question, or more right answers than it was asked.',
   ),
+
+  // Man-ups that were played: what they name may be gone, what was written down is kept.
+  'chance-date': warning('The date of a man-up is no day of the calendar.'),
+  'chance-counts': warning('The counts of a man-up contradict each other or its result.'),
+  'chance-marks': warning('A mark of a man-up does not say where the ball is, or names other than its defenders.'),
 } as const satisfies Record<string, CodeInfo>;
 
 export type DiagnosticCode = keyof typeof diagnosticCodes;

@@ -74,6 +74,14 @@ export const change: fc.Arbitrary<Change> = fc.oneof(
       },
     ],
   })),
+  fc.constant((playbook: Playbook) => without(playbook, 'chances')),
+  fc
+    .tuple(at, fc.constantFrom('goal' as const, 'saved' as const, 'expired' as const), word)
+    .map(([n, result, notes]) => (playbook: Playbook) => ({
+      ...playbook,
+      chances: [...(playbook.chances ?? []), { id: `c-${n}`, side: 'ours' as const, result, opponent: 'gone', notes }],
+    })),
+  at.map((i) => (playbook: Playbook) => ({ ...playbook, chances: removed(playbook.chances ?? [], i) })),
   word.map((name) => (playbook: Playbook) => ({ ...playbook, team: { ...playbook.team, name } })),
   word.map((notes) => (playbook: Playbook) => ({ ...playbook, notes })),
   fc.constant((playbook: Playbook) => without(playbook, 'notes')),

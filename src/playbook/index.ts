@@ -1,3 +1,17 @@
+export {
+  type ChanceLookKind,
+  type ChanceMark,
+  type ChanceResult,
+  type ChanceSide,
+  type ChanceStart,
+  chanceLooks,
+  chanceResults,
+  chanceSides,
+  chanceStarts,
+  markSources,
+} from './chance-schema.ts';
+export { chanceResultWords, chanceTitle, clockText } from './chance-title.ts';
+export { shotResults } from './check-chances.ts';
 export { isDay } from './check-practices.ts';
 export { demoPlaybook, demoText } from './demo.ts';
 export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severity } from './diagnostic.ts';
@@ -26,6 +40,8 @@ export { isPlaybookShaped } from './playbook-shape.ts';
 export { type RuleValue, ruleCodeOf, settableRules } from './rule-settings.ts';
 export { sameValue } from './same-value.ts';
 export {
+  type Chance,
+  type KeeperShot,
   type Opponent,
   type OwnSet,
   type Playbook,

@@ -39,7 +39,7 @@ describe('the JSON Schema, by a validator of its own', () => {
     ['a cue that is not one', (d) => (d.plays[0].reads[0].if = ['maybe'])],
     ['the end of a read with a man', (d) => (d.plays[0].reads[0].then = 'X feed C')],
     ['no beats', (d) => (d.plays[0].beats = [])],
-    ['chances of version 1', (d) => (d.chances = [{}])],
+    ['a man-up that says nothing', (d) => (d.chances = [{}])],
     ['an unknown discipline', (d) => (d.opponents[0].discipline = { all: 'sloppy' })],
   ])('refuses %s', (_, edit) => {
     const doc = structuredClone(demoPlaybook);

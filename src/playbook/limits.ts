@@ -44,6 +44,13 @@ export const limits = {
   quizzes: 100,
   questions: 20,
   results: 400,
+  /** Man-ups that were played: some hundred a season. */
+  chances: 5_000,
+  /** Moments of one man-up at which places were marked, and the men of one side in each. */
+  marks: 40,
+  marked: 7,
+  /** Shots that were marked on one goalkeeper. */
+  keeperShots: 400,
   /** Marks of copies; the oldest go first. */
   copies: 20,
 } as const;

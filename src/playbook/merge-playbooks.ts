@@ -1,6 +1,8 @@
+import { chanceTitle } from './chance-title.ts';
 import { limits } from './limits.ts';
 import { type ListMerge, type MergedItem, mergeLists, mergeValues } from './merge-list.ts';
 import type {
+  Chance,
   Opponent,
   OwnSet,
   Playbook,
@@ -23,6 +25,7 @@ export type MergeKind =
   | 'opponent'
   | 'practice'
   | 'quiz'
+  | 'chance'
   | 'settings'
   | 'notes';
 
@@ -35,6 +38,7 @@ export type MergePart =
   | Opponent
   | Practice
   | QuizEntry
+  | Chance
   | Settings
   | string;
 
@@ -101,7 +105,7 @@ export function mergePlaybooks(
   };
   const optional = <T extends ListPart>(
     kind: MergeKind,
-    list: 'sets' | 'schemes' | 'opponents' | 'practices' | 'quizzes',
+    list: 'sets' | 'schemes' | 'opponents' | 'practices' | 'quizzes' | 'chances',
   ): { [list: string]: T[] } => {
     const items = many<T>(kind, (playbook) => playbook[list] as readonly T[] | undefined);
     const has = (playbook: Playbook) => playbook[list] !== undefined;
@@ -122,7 +126,7 @@ export function mergePlaybooks(
     ...optional<Opponent>('opponent', 'opponents'),
     ...optional<Practice>('practice', 'practices'),
     ...optional<QuizEntry>('quiz', 'quizzes'),
-    ...chancesOf(base, mine, theirs),
+    ...optional<Chance>('chance', 'chances'),
     ...(settings !== undefined && { settings }),
     ...(notes !== undefined && { notes }),
     ...copiesOf(mine, theirs),
@@ -130,7 +134,7 @@ export function mergePlaybooks(
   return { merged, conflicts };
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry | Chance;
 
 const kindNames: Readonly<Record<MergeKind, string>> = {
   play: 'Play',
@@ -141,13 +145,14 @@ const kindNames: Readonly<Record<MergeKind, string>> = {
   opponent: 'Opponent',
   practice: 'Practice plan',
   quiz: 'Quiz',
+  chance: 'Man-up',
   settings: 'Settings',
   notes: 'Notes',
 };
 
 function choicesFor({ kind, mine, theirs }: Omit<MergeConflict, 'choices'>): readonly MergeChoice[] {
   // Two players cannot wear one number, codes that come back go by the id of their quiz, and of the rest a playbook has only one.
-  const hasId = ['play', 'set', 'scheme', 'opponent', 'practice'].includes(kind);
+  const hasId = ['play', 'set', 'scheme', 'opponent', 'practice', 'chance'].includes(kind);
   return hasId && mine !== undefined && theirs !== undefined ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'];
 }
 
@@ -160,17 +165,13 @@ function nameOf(part: ListPart): string {
 }
 
 function titleOf({ key, mine, theirs }: MergedItem<ListPart>): string {
-  return (mine ?? theirs)?.name || key;
+  const part = mine ?? theirs;
+  if (part === undefined) return key;
+  return ('result' in part ? chanceTitle(part) : part.name) || key;
 }
 
 function teamHead({ team: { roster: _, ...head } }: Playbook): TeamHead {
   return head;
-}
-
-function chancesOf(base: Playbook | undefined, mine: Playbook, theirs: Playbook): Pick<Playbook, 'chances'> {
-  const outcome = mergeValues(base && { value: base.chances }, mine.chances, theirs.chances);
-  const { chances } = outcome === 'theirs' ? theirs : mine;
-  return chances === undefined ? {} : { chances };
 }
 
 /** What is merged comes from all that either came from. */
@@ -204,5 +205,6 @@ function copyOf<T extends ListPart>(part: T, ids: Set<string>): T {
   const idWith = (): string => `${part.id.slice(0, limits.id - 4)}-${count}`;
   while (ids.has(idWith())) count++;
   ids.add(idWith());
+  if ('result' in part) return { ...part, id: idWith() };
   return { ...part, id: idWith(), name: `${part.name.slice(0, limits.name - 7)} (${count})` };
 }

@@ -52,7 +52,7 @@ describe('parseUnfinished', () => {
       'too many players, one of them a list',
       broken((d) => (d.team.roster = [...Array(70).fill(d.team.roster[0]), []])),
     ],
-    ['charted chances', broken((d) => (d.chances = [{}]))],
+    ['a man-up that says nothing', broken((d) => (d.chances = [{}]))],
   ])('%s is none', (_, text) => {
     const { value, diagnostics } = parseUnfinished(text);
     expect(value).toBeUndefined();

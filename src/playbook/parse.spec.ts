@@ -220,7 +220,21 @@ const cases: readonly Case[] = [
   // Quizzes.
   { name: 'quiz with too few answers', edit: (d) => (d.quizzes = [quiz([])]), code: 'quiz-answers', path: 'quizzes[0].results[0].answers', says: '1 answers to the 2 questions' },
   { name: 'quiz with more right than asked', edit: (d) => (d.quizzes = [quiz([{ asked: 1, right: 2 }])]), code: 'quiz-answers', path: 'quizzes[0].results[0].answers[1]', says: 'right 2 times of 1' },
+
+  // Man-ups that were played.
+  { name: 'man-up on no day', edit: (d) => (d.chances = [chance({ date: '2026-02-30' })]), code: 'chance-date', path: 'chances[0].date', says: 'no 2026-02-30' },
+  { name: 'more shots on goal than shots', edit: (d) => (d.chances = [chance({ shots: 1, onTarget: 2 })]), code: 'chance-counts', path: 'chances[0].onTarget', says: '2 shots on goal, and 1 shot' },
+  { name: 'goal without a shot', edit: (d) => (d.chances = [chance({ shots: 0 })]), code: 'chance-counts', path: 'chances[0].shots', says: 'ends in a shot' },
+  { name: 'shares of schemes above one', edit: (d) => (d.chances = [chance({ belief: { jump: 0.8, 'box-zone': 0.4 } })]), code: 'chance-counts', path: 'chances[0].belief', says: 'add up to 1.2' },
+  { name: 'an expectation outside its interval', edit: (d) => (d.chances = [chance({ expected: { goals: 0.5, low: 0.1, high: 0.4 } })]), code: 'chance-counts', path: 'chances[0].expected', says: 'between' },
+  { name: 'mark without a ball', edit: (d) => (d.chances = [chance({ marks: [{ time: 2, defenders: [], by: 'tick' }] })]), code: 'chance-marks', path: 'chances[0].marks[0]', says: 'where the ball is' },
+  { name: 'mark with a name too many', edit: (d) => (d.chances = [chance({ marks: [{ time: 2, holder: 'X', defenders: [[0, 5]], names: ['c', 'x'], by: 'film' }] })]), code: 'chance-marks', path: 'chances[0].marks[0].names', says: '2 names for 1 defender' },
+  { name: 'two man-ups of one id', edit: (d) => (d.chances = [chance({}), chance({})]), code: 'id-twice', path: 'chances[1].id', says: 'belongs to' },
 ];
+
+function chance(more: Loose): Loose {
+  return { id: 'c1', side: 'ours', result: 'goal', ...more };
+}
 
 function quiz(more: readonly Loose[]): Loose {
   const questions = ['X', 'C'].map((carrier) => ({ carrier, scheme: 'jump', right: 'Shoot' }));

@@ -25,6 +25,7 @@ function itemWords(document: unknown, list: string, index: number, path: JsonPat
     opponents: 'opponent ',
     practices: 'practice plan ',
     quizzes: 'quiz ',
+    chances: 'man-up ',
   }[list];
   if (kind === undefined) return fieldWords(path);
   const name = nameOf(item, 'name') ?? nameOf(item, 'id');

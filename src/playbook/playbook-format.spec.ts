@@ -79,6 +79,8 @@ function embed(kind: string, value: never): unknown {
       return { ...whole, practices: [value] };
     case 'quiz':
       return { ...whole, quizzes: [value] };
+    case 'chance':
+      return { ...whole, chances: [value] };
     case 'settings':
       return { ...whole, settings: value };
     default:
@@ -94,7 +96,7 @@ describe('every example of the page is right', () => {
   });
 
   test('there are examples of all kinds', () => {
-    expect(new Set(blocks.map((block) => block.kind)).size).toBe(14);
+    expect(new Set(blocks.map((block) => block.kind)).size).toBe(15);
   });
 });
 

@@ -1,47 +1,34 @@
 import * as z from 'zod/mini';
 import { disciplineNames, levels, ruleCodeIds } from '../engine/index.ts';
+import { chanceSchema } from './chance-schema.ts';
 import {
   actionPattern,
   ballPlacePattern,
-  beatIdPattern,
   cuePattern,
   defenderPattern,
   dutyPattern,
-  idPattern,
   readActionPattern,
-  spotIdPattern,
   triggerPattern,
 } from './language/patterns.ts';
 import { limits } from './limits.ts';
+import {
+  beatId,
+  dayPattern,
+  defenderId,
+  described,
+  id,
+  name,
+  notes,
+  phrase,
+  place,
+  spotId,
+  wholeNumber,
+  yards,
+} from './schema-parts.ts';
 
 // One schema is the source of the document's types, of the exported JSON Schema and of the shape checks.
 // What a shape cannot say (names that exist, beats that can start) is checked after it, in checks/.
 
-const phrase = (pattern: RegExp) => z.string().check(z.maxLength(limits.phrase), z.regex(pattern));
-const yards = z.number().check(z.gte(-100), z.lte(100));
-const wholeNumber = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
-
-const id = described(
-  z.string().check(z.regex(idPattern), z.maxLength(limits.id)),
-  'Short name: small letters, digits and dashes.',
-);
-const spotId = described(
-  z.string().check(z.regex(spotIdPattern)),
-  'Spot of the set: capital letters and digits, like TR or X.',
-);
-const beatId = described(
-  z.string().check(z.regex(beatIdPattern), z.maxLength(limits.id)),
-  'Name of a beat: small letters, digits and dashes.',
-);
-const name = z.string().check(z.minLength(1), z.maxLength(limits.name));
-const notes = described(
-  z.string().check(z.maxLength(limits.note)),
-  'Anything for people; the simulation does not read it.',
-);
-const place = described(
-  z.tuple([yards, yards]),
-  "[x, y] in yards from the middle of the goal line: +x the offense's right looking in, +y toward midfield.",
-);
 const grade = described(z.number().check(z.gte(1), z.lte(5)), '1 weakest of the level, 3 usual, 5 best.');
 const jerseys = z.array(wholeNumber(0, 999)).check(z.minLength(1), z.maxLength(limits.players));
 
@@ -78,9 +65,6 @@ const measuredSchema = described(
   }),
   'Each reading as it was taken; a measurement counts instead of the grade of what it measures.',
 );
-
-/** A day: YYYY-MM-DD. Whether the month has that day is checked after the shape. */
-const dayPattern = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/;
 
 /** The mark of one copy that was handed out. */
 const copyPattern = /^[a-z0-9]+$/;
@@ -204,8 +188,6 @@ export const playSchema = z.strictObject({
   notes: z.optional(notes),
 });
 
-const defenderId = described(z.string().check(z.regex(defenderPattern)), 'A defender: small letters, like tr or c.');
-
 const ownSchemeSchema = z.strictObject({
   id,
   name,
@@ -234,6 +216,14 @@ const ownSchemeSchema = z.strictObject({
 
 const disciplineName = z.enum(disciplineNames);
 
+const keeperShotSchema = z.strictObject({
+  at: described(
+    z.tuple([z.number().check(z.gte(-6), z.lte(6)), z.number().check(z.gte(0), z.lte(8))]),
+    '[x, y] in feet from the middle of the goal mouth at the ground, as the shooter sees it: +x his right, +y up. The mouth is 6 by 6.',
+  ),
+  result: z.enum(['goal', 'saved']),
+});
+
 const opponentSchema = z.strictObject({
   id,
   name,
@@ -245,6 +235,11 @@ const opponentSchema = z.strictObject({
     z.optional(z.record(z.string().check(z.regex(defenderPattern)), disciplineName)),
     'How well they play it: "all" for everybody, a defender\'s name for one man. By the level when left out.',
   ),
+  keeper: described(
+    z.optional(z.array(keeperShotSchema).check(z.maxLength(limits.keeperShots))),
+    'Shots on goal that their goalkeeper faced, and where they came in.',
+  ),
+  keeperNotes: z.optional(notes),
   notes: z.optional(notes),
 });
 
@@ -384,8 +379,8 @@ export const playbookSchema = described(
       'Quizzes that were handed out, and what came back; the program writes them.',
     ),
     chances: described(
-      z.optional(z.array(z.never()).check(z.maxLength(0))),
-      'Kept for chances that were charted; empty in version 1.',
+      z.optional(z.array(chanceSchema).check(z.maxLength(limits.chances))),
+      'Man-ups as they were played, ours and theirs.',
     ),
     settings: z.optional(settingsSchema),
     notes: z.optional(notes),
@@ -396,14 +391,8 @@ export const playbookSchema = described(
       'Marks of the copies that this file comes from, oldest first; the program writes them.',
     ),
   }),
-  'A Sliderule playbook: team, plays, own sets and schemes, opponents, practice plans, quizzes, settings.',
+  'A Sliderule playbook: team, plays, own sets and schemes, opponents, practice plans, quizzes, chances, settings.',
 );
-
-/** The same shape, with words for whoever reads the exported JSON Schema. */
-function described<Shape extends z.ZodMiniType>(shape: Shape, words: string): Shape {
-  z.globalRegistry.add(shape, { description: words });
-  return shape;
-}
 
 export type Playbook = z.infer<typeof playbookSchema>;
 export type Player = z.infer<typeof playerSchema>;
@@ -424,4 +413,6 @@ export type QuizEntry = z.infer<typeof quizSchema>;
 export type QuizResult = z.infer<typeof quizResultSchema>;
 export type QuizAnswer = z.infer<typeof quizAnswerSchema>;
 export type QuizPace = (typeof quizPaces)[number];
+export type KeeperShot = z.infer<typeof keeperShotSchema>;
+export type Chance = z.infer<typeof chanceSchema>;
 export type Settings = z.infer<typeof settingsSchema>;

@@ -41,4 +41,14 @@ function hideTexts<T>(value: T, hide: (text: string) => string, field = ''): T {
   return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, hideTexts(member, hide, name)])) as T;
 }
 
-const textFields: ReadonlySet<string> = new Set(['name', 'notes', 'tags', 'note', 'why', 'leftOut']);
+const textFields: ReadonlySet<string> = new Set([
+  'name',
+  'notes',
+  'tags',
+  'note',
+  'why',
+  'leftOut',
+  'keeperNotes',
+  'game',
+  'unit',
+]);

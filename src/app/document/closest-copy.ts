@@ -15,7 +15,7 @@ export function closestCopy(playbook: Playbook, copies: readonly Playbook[]): Pl
   return best?.copy;
 }
 
-/** Plays, players, sets, schemes, opponents, practice plans and quizzes that both have, alike. */
+/** Plays, players, sets, schemes, opponents, practice plans, quizzes and chances that both have, alike. */
 function partsInCommon(one: Playbook, other: Playbook): number {
   return (
     alike(one.plays, other.plays, idOf) +
@@ -24,7 +24,8 @@ function partsInCommon(one: Playbook, other: Playbook): number {
     alike(one.schemes, other.schemes, idOf) +
     alike(one.opponents, other.opponents, idOf) +
     alike(one.practices, other.practices, idOf) +
-    alike(one.quizzes, other.quizzes, idOf)
+    alike(one.quizzes, other.quizzes, idOf) +
+    alike(one.chances, other.chances, idOf)
   );
 }
 

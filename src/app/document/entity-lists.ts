@@ -1,4 +1,5 @@
 import type {
+  Chance,
   Opponent,
   OwnSet,
   Playbook,
@@ -18,6 +19,7 @@ export interface EntityLists {
   readonly opponents: Opponent;
   readonly practices: Practice;
   readonly quizzes: QuizEntry;
+  readonly chances: Chance;
 }
 
 export type ListName = keyof EntityLists;
@@ -31,6 +33,7 @@ export const listNames = [
   'opponents',
   'practices',
   'quizzes',
+  'chances',
 ] as const satisfies readonly ListName[];
 
 /** The lists that a playbook may leave out. */
@@ -40,6 +43,7 @@ export const optionalLists = [
   'opponents',
   'practices',
   'quizzes',
+  'chances',
 ] as const satisfies readonly ListName[];
 
 /** The items of a list; none when the playbook leaves it out. */

@@ -9,7 +9,7 @@ import { risingRanks } from './ranks.ts';
 // are never changed in place: Yjs keeps the object that was set, so an entity that nobody touched keeps its identity.
 
 export interface PlaybookMaps {
-  /** Under `team` (without roster), `settings`, `notes`, `copies`, `chances`, and `has:LIST` for an optional list that is there. */
+  /** Under `team` (without roster), `settings`, `notes`, `copies`, and `has:LIST` for an optional list that is there. */
   readonly whole: Y.Map<unknown>;
   readonly lists: Readonly<Record<ListName, ListMaps>>;
 }
@@ -68,7 +68,6 @@ export function writePlaybook(maps: PlaybookMaps, from: Projection, to: Playbook
   writeValue(maps.whole, 'settings', to.settings);
   writeValue(maps.whole, 'notes', to.notes);
   writeValue(maps.whole, 'copies', to.copies);
-  writeValue(maps.whole, 'chances', to.chances === undefined ? undefined : true);
   for (const list of optionalLists) writeValue(maps.whole, `has:${list}`, to[list] === undefined ? undefined : true);
 }
 
@@ -76,7 +75,7 @@ export function writePlaybook(maps: PlaybookMaps, from: Projection, to: Playbook
 export const nothingYet: Projection = {
   // Only read for what it lacks; it never leaves this layer.
   playbook: { team: { roster: [] }, plays: [] } as unknown as Playbook,
-  keys: { roster: [], sets: [], plays: [], schemes: [], opponents: [], practices: [], quizzes: [] },
+  keys: { roster: [], sets: [], plays: [], schemes: [], opponents: [], practices: [], quizzes: [], chances: [] },
 };
 
 /**
@@ -175,7 +174,7 @@ function assemble(whole: Y.Map<unknown>, team: Playbook['team'], read: Record<Li
     ...optional('opponents'),
     ...optional('practices'),
     ...optional('quizzes'),
-    ...(whole.has('chances') && { chances: [] }),
+    ...optional('chances'),
     ...(whole.has('settings') && { settings: whole.get('settings') as NonNullable<Playbook['settings']> }),
     ...(whole.has('notes') && { notes: whole.get('notes') as string }),
     ...(whole.has('copies') && { copies: whole.get('copies') as string[] }),

@@ -12,6 +12,7 @@ export function idsWithNames({
   opponents,
   practices,
   quizzes,
+  chances,
 }: Playbook): readonly string[] {
   const parts = team.roster.flatMap(({ name }) => wordsIn(name)).filter((word) => word.length >= shortest);
   const known = new Set(parts);
@@ -22,6 +23,7 @@ export function idsWithNames({
     ...(opponents ?? []),
     ...(practices ?? []),
     ...(quizzes ?? []),
+    ...(chances ?? []),
   ].map(({ id }) => id);
   return ids.filter((id) => wordsIn(id).some((word) => known.has(word)));
 }

@@ -26,6 +26,7 @@ export function withNamesBack(copy: Playbook, named: Playbook): Playbook {
     opponents: list(copy.opponents, hidden.opponents, named.opponents),
     practices: list(copy.practices, hidden.practices, named.practices),
     quizzes: list(copy.quizzes, hidden.quizzes, named.quizzes),
+    chances: list(copy.chances, hidden.chances, named.chances),
   };
   return {
     ...copy,

@@ -1,5 +1,6 @@
 import { ruleCodes, schemeById } from '../../engine/index.ts';
 import type {
+  Chance,
   MergeKind,
   MergePart,
   Opponent,
@@ -11,6 +12,7 @@ import type {
   Settings,
   TeamHead,
 } from '../../playbook/index.ts';
+import { chanceFacts } from './chance-facts.ts';
 import { type Facts, factsOf, line } from './difference.ts';
 import { levelNames } from './level-names.ts';
 import { numberText, placeText } from './place-text.ts';
@@ -40,6 +42,8 @@ export function partFacts(kind: MergeKind, part: MergePart | undefined, playbook
       return practiceFacts(part as Practice, playbook);
     case 'quiz':
       return quizFacts(part as QuizEntry, playbook);
+    case 'chance':
+      return chanceFacts(part as Chance, playbook);
     case 'settings':
       return settingsFacts(part as Settings);
     case 'notes':
@@ -104,6 +108,11 @@ function opponentFacts(opponent: Opponent, { schemes: own }: Playbook): Facts {
       'Discipline',
       Object.entries(opponent.discipline ?? {}).map(([who, word]) => `${who === 'all' ? 'everybody' : who} ${word}`),
     ],
+    [
+      'Shots on their goalkeeper',
+      (opponent.keeper ?? []).map(({ at: [x, y], result }) => `${numberText(x)}, ${numberText(y)} ft: ${result}`),
+    ],
+    ['Their goalkeeper', line(opponent.keeperNotes)],
     ['Notes', line(opponent.notes)],
   ]);
 }

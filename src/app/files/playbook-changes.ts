@@ -1,4 +1,6 @@
 import {
+  type Chance,
+  chanceTitle,
   type MergeKind,
   type MergePart,
   type Opponent,
@@ -41,6 +43,7 @@ export function playbookChanges(before: Playbook, after: Playbook): PlaybookChan
     ...listed<Opponent>('opponent', before.opponents, after.opponents),
     ...listed<Practice>('practice', before.practices, after.practices),
     ...listed<QuizEntry>('quiz', before.quizzes, after.quizzes),
+    ...listed<Chance>('chance', before.chances, after.chances),
     ...single('settings', 'Settings', before.settings, after.settings),
     ...single('notes', 'Notes', before.notes, after.notes),
   ];
@@ -65,6 +68,7 @@ const kindWords: Readonly<Record<MergeKind, string>> = {
   opponent: 'Opponent',
   practice: 'Practice plan',
   quiz: 'Quiz',
+  chance: 'Man-up',
   settings: 'Settings',
   notes: 'Notes',
 };
@@ -75,7 +79,7 @@ export function partTitle({ kind, key, name }: Pick<PartChange, 'kind' | 'key' |
   return kind === 'player' ? `Player #${key} ${name}`.trimEnd() : `${kindWords[kind]} “${name}”`;
 }
 
-type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry;
+type ListPart = PlayEntry | Player | OwnSet | SchemeEntry | Opponent | Practice | QuizEntry | Chance;
 
 function headOf({ team: { roster: _, ...head } }: Playbook): Omit<Playbook['team'], 'roster'> {
   return head;
@@ -99,7 +103,7 @@ function listed<T extends ListPart>(
   return [...new Set([...now.keys(), ...old.keys()])].flatMap((key) => {
     const [first, second] = [old.get(key), now.get(key)];
     if (sameValue(first, second)) return [];
-    return [{ kind, key, name: (second ?? first)?.name || key, before: first, after: second }];
+    return [{ kind, key, name: titleOf(second ?? first) || key, before: first, after: second }];
   });
 }
 
@@ -113,6 +117,11 @@ function byKey<T extends ListPart>(parts: readonly T[]): ReadonlyMap<string, T> 
     found.set(key, part);
   }
   return found;
+}
+
+function titleOf(part: ListPart | undefined): string {
+  if (part === undefined) return '';
+  return 'result' in part ? chanceTitle(part) : part.name;
 }
 
 function keyOf(part: ListPart): string {

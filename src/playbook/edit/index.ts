@@ -11,6 +11,7 @@ export {
   setWhenOpen,
 } from './edit-actions.ts';
 export { addBeat, addBeatAfter, changeTrigger, freshBeatId, nextTrigger, renameBeat } from './edit-beats.ts';
+export { addChance, addChances, changeChance, type NewChance, removeChances } from './edit-chances.ts';
 export { mirrorDutyRow, moveHome, noteScheme, renameDefender } from './edit-grid.ts';
 export {
   addOpponent,
