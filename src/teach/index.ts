@@ -10,8 +10,9 @@ export {
   type PracticeQuestion,
   usualPracticeEffort,
 } from './practice/find-practice.ts';
+export { findSkill } from './practice/find-skill.ts';
 export { knownStands } from './practice/known-stands.ts';
-export { type MadePractice, makePractice, plannedFrom } from './practice/make-practice.ts';
+export { type MadePractice, makePractice, plannedFrom, withSkill } from './practice/make-practice.ts';
 export { clockWords, practicePages } from './practice/practice-pages.ts';
 export { lasting, minutesTaken, refitPractice } from './practice/refit-practice.ts';
 export { usualFoes } from './practice/usual-foes.ts';

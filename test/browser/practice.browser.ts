@@ -59,7 +59,17 @@ browserTest(
     expect(await walk.inputValue()).toBe('4');
     expect(await panel.getByLabel('Note on Walk-through').inputValue()).toBe('By the far goal.');
     expect(await plan.textContent()).toContain('By the far goal.');
-    // The parts are seen as they come open again, with the defenders who matter.
+    // What the printer gets are the same pages.
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await panel.getByRole('button', { name: 'Print' }).click();
+    const papers = page.locator('.printed-page');
+    await papers.first().waitFor({ state: 'attached' });
+    expect(await papers.count()).toBeGreaterThanOrEqual(2);
+    for (const words of await papers.allTextContents()) expect(words).toContain('ND200');
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+
     await page.setViewportSize({ width: 360, height: 740 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     await expectAccessible(page);

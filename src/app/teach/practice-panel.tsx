@@ -7,7 +7,7 @@ import {
   type Practice,
   removePractice,
 } from '../../playbook/index.ts';
-import { type PracticeQuestion, plannedFrom } from '../../teach/index.ts';
+import { type PracticeQuestion, plannedFrom, withSkill } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import panel from '../opponents/panel.module.css';
@@ -43,7 +43,7 @@ export default function PracticePanel({ playbook, play }: TeachPanelProps): Reac
   const shown = kept.find(({ id }) => id === plans.shown);
   const begin = (): void => {
     plans.change({ drafts: [], shown: undefined, said: '' });
-    find({ playbook, question, text });
+    find({ playbook, question, text, withSkill: plans.withSkill });
   };
   return (
     <section className={panel.panel} aria-label="A practice plan">
@@ -100,7 +100,7 @@ function Draft({
   const name = useMemo(() => planName(playbook, question, minutes), [playbook, question, minutes]);
   const planned = useMemo((): DraftPlan => {
     const wishes = { name, ...(day !== '' && { date: day }), minutes, players, keeper };
-    return plannedFrom(playbook, question, wishes, found?.findings ?? []);
+    return withSkill(plannedFrom(playbook, question, wishes, found?.findings ?? []), found?.skill);
   }, [playbook, question, name, day, minutes, players, keeper, found]);
   const last = drafts.at(-1);
   // What was set by hand stays; what there is of time and men follows what was chosen.

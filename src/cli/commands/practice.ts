@@ -29,6 +29,7 @@ interface RawPractice extends RawConditions {
   readonly players?: string;
   readonly keeper: boolean;
   readonly reads: boolean;
+  readonly skill?: true;
   readonly against: string;
   readonly day?: string;
   readonly paper: string;
@@ -52,6 +53,7 @@ export const addPractice: AddCommand = (program, io) => {
       'all',
     )
     .option('--no-reads', 'without what the reads are worth, which takes most of the time to find')
+    .option('--skill', 'also which skill of all six is worth most to the first play, which takes a minute or more')
     .option('--day <date>', 'the day of the practice, YYYY-MM-DD')
     .option('--out <file>', 'write its pages: .pdf for all of them, .svg or .png for the plan alone')
     .option('--paper <letter|a4>', 'the paper', 'letter');
@@ -95,7 +97,7 @@ async function runPractice(io: Io, file: string, raw: RawPractice): Promise<void
     players,
     keeper: raw.keeper,
   };
-  const found = await make(io, opened, question, wishes, conditions, raw.reads);
+  const found = await make(io, opened, question, wishes, conditions, raw);
   if (raw.json === true) io.out(`${JSON.stringify(jsonOf(opened, question, found), null, 2)}\n`);
   else io.out(`${practiceText(playbook, found, conditions)}\n`);
   if (raw.out === undefined || format === undefined) return;
@@ -139,14 +141,15 @@ async function make(
   question: PracticeQuestion,
   wishes: Parameters<typeof makePractice>[3],
   { trials, threads }: Conditions,
-  withReads: boolean,
+  { reads, skill }: Pick<RawPractice, 'reads' | 'skill'>,
 ): Promise<MadePractice> {
   const pool = createTrialPool({ threads: threads ?? defaultThreads(), worker: io.worker });
   const progress = startProgress(io, 'Simulating');
   const effort = {
     trials: trials ?? usualPracticeEffort.trials,
     watched: Math.min(trials ?? usualPracticeEffort.watched, usualPracticeEffort.watched),
-    studied: withReads ? usualPracticeEffort.studied : 0,
+    studied: reads ? usualPracticeEffort.studied : 0,
+    withSkill: skill === true,
   };
   try {
     return await makePractice(pool, playbook, question, wishes, effort, {

@@ -49,13 +49,13 @@ export function runLines({ runs = [] }: PracticeBlock, play: Play, scheme: Schem
   });
 }
 
-/** "X skips to TR"; what a play does not teach has no kind of its own: "X finds TR". */
+/** "X skips to TR"; what a play does not teach has no kind of its own: "X finds TR (new)". */
 export function runDone({ look = [] }: PracticeRun, play: Play): string {
   const [from, to = from] = look;
   if (from === undefined || to === undefined) return 'the whole play';
   const taught = taughtOf(play, from, to);
   if (taught !== undefined) return lookDone(taught);
-  return from === to ? `${from} shoots` : `${from} finds ${to}`;
+  return from === to ? `${from} shoots (new)` : `${from} finds ${to} (new)`;
 }
 
 export function taughtOf(play: Play, from: SpotId, to: SpotId): TaughtLook | undefined {

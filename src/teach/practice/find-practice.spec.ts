@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { demoPlaybook, toEnginePlay } from '../../playbook/index.ts';
 import { answerRequest, type TrialPool } from '../../worker/index.ts';
 import { findPractice, type PracticeQuestion } from './find-practice.ts';
+import { findSkill } from './find-skill.ts';
 import { knownStands } from './known-stands.ts';
-import { plannedFrom } from './make-practice.ts';
+import { plannedFrom, withSkill } from './make-practice.ts';
 import { practicePages } from './practice-pages.ts';
 
 const asked: string[] = [];
@@ -119,4 +120,14 @@ describe('what is worth practising in Quarry', () => {
     stop.abort(new Error('enough'));
     await expect(findPractice(pool, demoPlaybook, question, effort, { signal: stop.signal })).rejects.toThrow('enough');
   });
+});
+
+test('which skill is worth most is told in a sentence with its numbers, or that it cannot be told', async () => {
+  const words = await findSkill(pool, demoPlaybook, question, {}, 40);
+  expect(words).toMatch(/^(The best thing for all six|Nothing that all six|No one thing is surely the best)/);
+  const plan = withSkill(
+    plannedFrom(demoPlaybook, question, wishes, await findPractice(pool, demoPlaybook, question, effort)),
+    words,
+  );
+  expect(plan.notes).toContain(words);
 });

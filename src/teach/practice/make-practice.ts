@@ -1,4 +1,4 @@
-import { type Playbook, type Practice, schemeName, toEnginePlay } from '../../playbook/index.ts';
+import { limits, type Playbook, type Practice, schemeName, toEnginePlay } from '../../playbook/index.ts';
 import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
 import {
   findPractice,
@@ -7,6 +7,7 @@ import {
   type PracticeFindEffort,
   type PracticeQuestion,
 } from './find-practice.ts';
+import { findSkill } from './find-skill.ts';
 import { type PracticeWishes, planPractice } from './plan-practice.ts';
 
 /** A plan as it was made, with what it was made of. */
@@ -22,15 +23,22 @@ export async function makePractice(
   playbook: Playbook,
   question: PracticeQuestion,
   wishes: Omit<PracticeWishes, 'scheme' | 'level'>,
-  effort: PracticeFindEffort,
+  effort: PracticeFindEffort & { readonly withSkill?: boolean },
   options: MeasureOptions = {},
 ): Promise<MadePractice> {
   const findings = await findPractice(pool, playbook, question, effort, options);
+  const skill = effort.withSkill === true ? await findSkill(pool, playbook, question, options) : undefined;
   return {
-    practice: plannedFrom(playbook, question, wishes, findings),
+    practice: withSkill(plannedFrom(playbook, question, wishes, findings), skill),
     findings,
     stands: findings.flatMap(({ stands }) => stands),
   };
+}
+
+/** The plan with a sentence on the skill that is worth most, where it was asked for. */
+export function withSkill(plan: Omit<Practice, 'id'>, skill: string | undefined): Omit<Practice, 'id'> {
+  if (skill === undefined) return plan;
+  return { ...plan, notes: `${plan.notes ?? ''} ${skill}`.trim().slice(0, limits.note) };
 }
 
 /** The plan that follows from what was found, for other minutes or another turnout: nothing is simulated for it. */

@@ -51,7 +51,10 @@ export function costWords(look: LookWorth): string {
 
 /** Of which looks the practice is, in a line: the worthiest first. */
 export function focusWords({ looks, newRead }: PlayFindings, drilled: readonly LookWorth[]): string {
-  const first = (drilled.length > 0 ? drilled : looks).slice(0, 2).map(lookDone).join('; ');
+  const first = (drilled.length > 0 ? drilled : looks)
+    .slice(0, 2)
+    .map((look) => `${lookDone(look)}${look.isTaught ? '' : ' (new)'}`)
+    .join('; ');
   return newRead === null ? `${first}.` : `${first}. New: ${readWords(newRead.read)}.`;
 }
 

@@ -1,6 +1,6 @@
 import type { Playbook } from '../../../playbook/index.ts';
-import { findPractice, type PracticeQuestion, usualPracticeEffort } from '../../../teach/index.ts';
-import type { TrialPool } from '../../../worker/index.ts';
+import { findPractice, findSkill, type PracticeQuestion, usualPracticeEffort } from '../../../teach/index.ts';
+import type { MeasureOptions, TrialPool } from '../../../worker/index.ts';
 import type { FoundPlan, PlanSearch } from './plan-state.ts';
 
 /** What is to be found out for a plan. */
@@ -8,6 +8,7 @@ export interface AskedPlan {
   readonly playbook: Playbook;
   readonly question: PracticeQuestion;
   readonly text: string;
+  readonly withSkill: boolean;
 }
 
 /** What is told of it: how far it is, and in the end what was found. */
@@ -19,7 +20,7 @@ export type PlanNews = {
 /** Finds what is worth practising and tells how far it is; nothing more once the signal is given. */
 export async function findPlan(
   pool: TrialPool,
-  { playbook, question, text }: AskedPlan,
+  { playbook, question, text, withSkill }: AskedPlan,
   tell: (news: PlanNews) => void,
   signal: AbortSignal,
 ): Promise<void> {
@@ -30,7 +31,7 @@ export async function findPlan(
   const progress = (): void => say({ search: { kind: 'finding', answered, planned: Math.max(1, planned) } });
   try {
     progress();
-    const findings = await findPractice(pool, playbook, question, usualPracticeEffort, {
+    const options: MeasureOptions = {
       signal,
       onPlan: (requests) => {
         planned += requests;
@@ -40,8 +41,17 @@ export async function findPlan(
         answered += 1;
         progress();
       },
-    });
-    say({ search: { kind: 'idle' }, found: { question: text, findings } });
+    };
+    const findings = await findPractice(pool, playbook, question, usualPracticeEffort, options);
+    const found = { question: text, findings };
+    if (!withSkill) {
+      say({ search: { kind: 'idle' }, found });
+      return;
+    }
+    // The plan is there already while the skill is looked for.
+    say({ search: { kind: 'finding', answered, planned }, found });
+    const skill = await findSkill(pool, playbook, question, options);
+    say({ search: { kind: 'idle' }, found: { ...found, skill } });
   } catch (error) {
     say({ search: { kind: 'failed', reason: error instanceof Error ? error.message : String(error) } });
   }

@@ -19,7 +19,7 @@ export function PlanChoices({
   readonly play: PlayEntry;
   readonly players: number;
 }): ReactNode {
-  const { minutes, keeper, opponent, also, day, change } = usePlans();
+  const { minutes, keeper, opponent, also, withSkill, day, change } = usePlans();
   const others = playbook.plays.filter(({ id, archived }) => id !== play.id && archived !== true);
   return (
     <div className={styles.choices}>
@@ -50,6 +50,10 @@ export function PlanChoices({
         ]}
         onChange={(id) => change({ opponent: id === '' ? undefined : id })}
       />
+      <label className={styles.tick}>
+        <input type="checkbox" checked={withSkill} onChange={(event) => change({ withSkill: event.target.checked })} />
+        And which skill is worth most (a minute or more)
+      </label>
       {others.length > 0 && (
         <PickList
           label="And also"

@@ -15,6 +15,8 @@ export type PlanSearch =
 export interface FoundPlan {
   readonly question: string;
   readonly findings: readonly PlayFindings[];
+  /** Which skill is worth most, as a sentence; undefined when nobody asked. */
+  readonly skill?: string;
 }
 
 interface PlanState {
@@ -26,6 +28,8 @@ interface PlanState {
   readonly opponent: string | undefined;
   /** A second play that is practised too. */
   readonly also: string | undefined;
+  /** Whether it is also asked which skill is worth most, which takes a minute or more. */
+  readonly withSkill: boolean;
   readonly day: string;
   readonly paper: PaperName;
   readonly search: PlanSearch;
@@ -46,6 +50,7 @@ export const usePlans = create<PlanState>((set) => ({
   keeper: true,
   opponent: undefined,
   also: undefined,
+  withSkill: false,
   day: '',
   paper: 'letter',
   search: { kind: 'idle' },
