@@ -136,6 +136,7 @@ export {
 } from './people/motion.ts';
 export { arrivalTime, reachableAt } from './people/reach.ts';
 export { type Skills, skillsAt } from './people/skills.ts';
+export { createDraws, normal, uniform } from './random/draws.ts';
 export { bestThere, betterRead } from './reads/better-read.ts';
 export type { ReadExample } from './reads/card-examples.ts';
 export { cardOfList, namedCue, type ReadCard, readsOfCard } from './reads/card-of-list.ts';
@@ -191,6 +192,7 @@ export {
 } from './reads/worth-of-information.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
+export { brierIfRight, brierScore, expectedHits, type Forecast } from './statistics/forecast-score.ts';
 export { meanInterval, studentMeanInterval } from './statistics/mean-interval.ts';
 export { quartiles, sortedQuantile } from './statistics/quantile.ts';
 export {
@@ -200,6 +202,8 @@ export {
   type RunningMoments,
   varianceOf,
 } from './statistics/running-moments.ts';
+export { type Count, shareDifference } from './statistics/share-difference.ts';
+export { sharePosterior } from './statistics/share-posterior.ts';
 export { weightedMeanInterval } from './statistics/weighted-mean-interval.ts';
 export { type Estimate, wilsonInterval } from './statistics/wilson-interval.ts';
 export { type Comparison, compareTallies } from './trials/compare.ts';

@@ -235,6 +235,10 @@ const opponentSchema = z.strictObject({
     z.optional(z.record(z.string().check(z.regex(defenderPattern)), disciplineName)),
     'How well they play it: "all" for everybody, a defender\'s name for one man. By the level when left out.',
   ),
+  counted: described(
+    z.optional(z.record(z.string().check(z.maxLength(limits.id)), wholeNumber(0, limits.chances))),
+    'Man-ups that the weights above count already, by scheme; the program writes them.',
+  ),
   keeper: described(
     z.optional(z.array(keeperShotSchema).check(z.maxLength(limits.keeperShots))),
     'Shots on goal that their goalkeeper faced, and where they came in.',

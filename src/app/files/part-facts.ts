@@ -108,6 +108,7 @@ function opponentFacts(opponent: Opponent, { schemes: own }: Playbook): Facts {
       'Discipline',
       Object.entries(opponent.discipline ?? {}).map(([who, word]) => `${who === 'all' ? 'everybody' : who} ${word}`),
     ],
+    ['Man-ups counted', Object.entries(opponent.counted ?? {}).map(([id, seen]) => `${nameOf(id)} ${seen}`)],
     [
       'Shots on their goalkeeper',
       (opponent.keeper ?? []).map(({ at: [x, y], result }) => `${numberText(x)}, ${numberText(y)} ft: ${result}`),
