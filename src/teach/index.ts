@@ -14,7 +14,7 @@ export { findSkill } from './practice/find-skill.ts';
 export { knownStands } from './practice/known-stands.ts';
 export { type MadePractice, makePractice, plannedFrom, withSkill } from './practice/make-practice.ts';
 export { clockWords, practicePages } from './practice/practice-pages.ts';
-export { lasting, minutesTaken, refitPractice } from './practice/refit-practice.ts';
+export { lasting, minutesTaken, refitPractice, repeated } from './practice/refit-practice.ts';
 export { usualFoes } from './practice/usual-foes.ts';
 export { type LoadedResult, loadResult } from './quiz/load-result.ts';
 export {

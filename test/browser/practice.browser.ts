@@ -40,6 +40,8 @@ browserTest(
     await panel.getByRole('button', { name: 'Take the last change back' }).click();
     await panel.getByText(/more than there is\./).waitFor();
     await panel.getByRole('button', { name: 'Fit the other blocks' }).click();
+    await panel.getByLabel('Name of the plan').fill('Tuesday in the rain');
+    await panel.getByLabel('Name of the plan').press('Enter');
     await panel.getByLabel('Note on Walk-through').fill('By the far goal.');
     await panel.getByRole('button', { name: 'Keep it in the playbook' }).click();
     await panel.getByText('Kept in the playbook.').waitFor();
@@ -55,7 +57,7 @@ browserTest(
       .waitFor();
     await page.reload();
     await panel.waitFor();
-    await panel.getByLabel('Kept plans').selectOption({ index: 1 });
+    await panel.getByLabel('Kept plans').selectOption({ label: 'Tuesday in the rain' });
     expect(await walk.inputValue()).toBe('4');
     expect(await panel.getByLabel('Note on Walk-through').inputValue()).toBe('By the far goal.');
     expect(await plan.textContent()).toContain('By the far goal.');

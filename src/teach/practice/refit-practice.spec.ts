@@ -4,7 +4,7 @@ import { type Practice, setBlockMinutes } from '../../playbook/index.ts';
 import { demoPlays, findingsOf, wish } from './drawn-findings.fixture.ts';
 import { planPractice } from './plan-practice.ts';
 import { practiceTimes } from './practice-times.ts';
-import { minutesTaken, refitPractice } from './refit-practice.ts';
+import { minutesTaken, refitPractice, repeated } from './refit-practice.ts';
 
 const play = demoPlays[0]!;
 const plan: Practice = {
@@ -45,4 +45,13 @@ describe('refitPractice', () => {
       ),
     );
   });
+});
+
+test('other reps are shared out as they were, and none is left with nothing as long as there are enough', () => {
+  const block = plan.blocks.find(({ kind }) => kind === 'skeleton')!;
+  const more = repeated(block, 2 * block.reps!);
+  expect(more).toMatchObject({ minutes: block.minutes, reps: 2 * block.reps! });
+  expect(more.runs!.reduce((sum, run) => sum + run.reps, 0)).toBe(2 * block.reps!);
+  expect(more.runs!.map(({ look }) => look)).toEqual(block.runs!.map(({ look }) => look));
+  expect(repeated(block, 0)).toBe(block);
 });

@@ -44,6 +44,13 @@ export function lasting(block: PracticeBlock, minutes: number): PracticeBlock {
   return block.runs === undefined || reps === 0 ? timed : { ...timed, runs: sharedAnew(block.runs, reps) };
 }
 
+/** A block of so many reps in the same time, shared out as they were. */
+export function repeated(block: PracticeBlock, reps: number): PracticeBlock {
+  const { reps: _, ...rest } = block;
+  if (!Number.isInteger(reps) || reps < 1) return block;
+  return block.runs === undefined ? { ...rest, reps } : { ...rest, reps, runs: sharedAnew(block.runs, reps) };
+}
+
 function sharedAnew(runs: NonNullable<PracticeBlock['runs']>, reps: number): NonNullable<PracticeBlock['runs']> {
   const got = apportion(
     reps,

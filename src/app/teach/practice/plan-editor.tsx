@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import {
   dropBlock,
   limits,
@@ -21,10 +21,12 @@ import {
   minuteWords,
   practicePages,
   refitPractice,
+  repeated,
   runLines,
 } from '../../../teach/index.ts';
 import { Button } from '../../controls/button.tsx';
 import { NumberField } from '../../controls/number-field.tsx';
+import { TextField } from '../../controls/text-field.tsx';
 import { useScreen } from '../../play/screen-state.ts';
 import { PageView } from '../page-view.tsx';
 import { FileTools } from '../sheets-panel.tsx';
@@ -53,6 +55,7 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
   return (
     <div className={styles.plan}>
       <div className={styles.editor}>
+        <PlanName practice={practice} onChange={onChange} />
         <TimeLine practice={practice} onChange={onChange} />
         <div className={styles.tools}>{tools}</div>
         <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
@@ -68,6 +71,29 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
         <Pages playbook={playbook} practice={practice} side={side} stands={stands} />
       </div>
     </div>
+  );
+}
+
+/** What the plan is called; an empty name is not taken, and the one before stays. */
+function PlanName({ practice, onChange }: Pick<PlanEditorProps, 'practice' | 'onChange'>): ReactNode {
+  const [typed, setTyped] = useState<string>();
+  const take = (): void => {
+    const name = typed?.trim() ?? '';
+    if (name !== '' && name !== practice.name)
+      onChange('the name of a practice plan', (plan) => ({ ...plan, name: name.slice(0, limits.name) }));
+    setTyped(undefined);
+  };
+  return (
+    <TextField
+      label="Name of the plan"
+      value={typed ?? practice.name}
+      maxLength={limits.name}
+      onText={setTyped}
+      onBlur={take}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') take();
+      }}
+    />
   );
 }
 
@@ -99,7 +125,7 @@ function Blocks({ playbook, practice, side, onChange }: BlocksProps): ReactNode 
             isFirst={at === 0}
             isLast={at === practice.blocks.length - 1}
             onMinutes={(value) => change(`the minutes of ${title}`, (plan) => timed(plan, at, value))}
-            onReps={(value) => change(`the reps of ${title}`, (plan) => setBlockReps(plan, at, value))}
+            onReps={(value) => change(`the reps of ${title}`, (plan) => counted(plan, at, value))}
             onNote={(note) => change(`the note on ${title}`, (plan) => noteBlock(plan, at, note), `note ${at}`)}
             onMove={(by) => change(`the order of ${title}`, (plan) => moveBlock(plan, at, at + by))}
             onDrop={() => change(`taking out ${title}`, (plan) => dropBlock(plan, at))}
@@ -117,6 +143,13 @@ function timed(plan: Practice, at: number, minutes: number): Practice {
     ...changed,
     blocks: changed.blocks.map((block, index) => (index === at ? lasting(block, block.minutes) : block)),
   };
+}
+
+/** As many reps as the coach wants, shared out as they were; the minutes stay. */
+function counted(plan: Practice, at: number, reps: number): Practice {
+  const changed = setBlockReps(plan, at, reps);
+  const wanted = changed.blocks[at]?.reps ?? 0;
+  return { ...changed, blocks: plan.blocks.map((block, index) => (index === at ? repeated(block, wanted) : block)) };
 }
 
 /** What the blocks take of the time that there is; and the others fitted to what those that were set by hand leave. */
