@@ -154,6 +154,25 @@ export type WorkerRequest =
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
+/** Requests about decisions: what could have been done, and what that is worth. */
+const studyKinds = [
+  'decisions',
+  'study',
+  'guided',
+  'runs',
+  'runStudy',
+  'moments',
+  'momentValues',
+  'momentTraces',
+] as const satisfies readonly WorkerRequest['kind'][];
+export type StudyRequest = Extract<WorkerRequest, { readonly kind: (typeof studyKinds)[number] }>;
+/** Requests about trials as they are played. */
+export type TrialsRequest = Exclude<WorkerRequest, StudyRequest>;
+
+export function isStudy(request: WorkerRequest): request is StudyRequest {
+  return (studyKinds as readonly string[]).includes(request.kind);
+}
+
 /** Who is who in a matchup, without what no message can carry: enough to name, draw and report what it does. */
 export interface Cast extends Pick<Matchup, 'play' | 'sense'> {
   readonly scheme: Pick<Scheme, 'id' | 'notes' | 'names'>;

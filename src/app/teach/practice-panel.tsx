@@ -22,7 +22,7 @@ import { type ChangePlan, PlanEditor } from './practice/plan-editor.tsx';
 import { planQuestion, questionText } from './practice/plan-question.ts';
 import { type PlanSearch, usePlans } from './practice/plan-state.ts';
 import styles from './practice/practice.module.css';
-import type { TeachPanelProps } from './teach-screen.tsx';
+import type { TeachPanelProps } from './teach-panel.ts';
 
 const kind: SearchKind<AskedPlan, PlanNews> = { run: findPlan, change: usePlans.getState().change };
 

@@ -16,7 +16,7 @@ import { opponentOnSheet, playsOnSheet } from './sheet-plays.ts';
 import { type SheetQuestion, sheetQuestion } from './sheet-question.ts';
 import styles from './sheets-panel.module.css';
 import { useSheets, type WorthsSearch } from './sheets-state.ts';
-import type { TeachPanelProps } from './teach-screen.tsx';
+import type { TeachPanelProps } from './teach-panel.ts';
 import { useWorths } from './use-worths.ts';
 
 const kinds: readonly { readonly value: SheetKind; readonly text: string }[] = [

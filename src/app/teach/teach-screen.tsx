@@ -1,5 +1,4 @@
 import { type ComponentType, lazy, type ReactNode, Suspense, useMemo } from 'react';
-import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { PickList } from '../controls/pick-list.tsx';
 import { EmptyPlays } from '../play/empty-plays.tsx';
 import { readPlayOf } from '../play/play-reading.ts';
@@ -7,13 +6,8 @@ import { useShownPlay } from '../play/use-shown-play.ts';
 import { NotWhole } from '../reads/find-panel.tsx';
 import { usePlaybook } from '../shell/desk.tsx';
 import { addressOf, goTo, type TeachPart } from '../shell/place.ts';
+import type { TeachPanelProps } from './teach-panel.ts';
 import styles from './teach-screen.module.css';
-
-/** What each part of this place is given: the playbook, and a play of it that can be played. */
-export interface TeachPanelProps {
-  readonly playbook: Playbook;
-  readonly play: PlayEntry;
-}
 
 interface PartOfPlace {
   readonly part: TeachPart;

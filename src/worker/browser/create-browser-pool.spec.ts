@@ -39,7 +39,7 @@ afterEach(async () => {
 /** A pool of one thread that writes down what it is sent and what it says, in the order in which it comes. */
 function watchedPool() {
   const sent: SentRequest[] = [];
-  const answers: (WorkerAnswer | null)[] = [];
+  const answers: ReturnType<TrialWorkerApi['answer']>[] = [];
   const worker = createTrialWorker();
   const api: TrialWorkerApi = {
     answer: (one) => {
@@ -54,6 +54,17 @@ function watchedPool() {
 const trialOf = ({ request }: SentRequest): number => (request.kind === 'tally' ? request.range.from : -1);
 
 describe('a pool of threads of a page', () => {
+  it('answers what decisions are worth too, which it loads when it is asked', async () => {
+    const study: WorkerRequest = {
+      kind: 'decisions',
+      setup: tally(0).setup,
+      carrier: 0,
+      range: { from: 0, to: 2 },
+      horizon: 4,
+    };
+    expect(await pool(2).answer([study, tally(0)])).toEqual([study, tally(0)].map(answerRequest));
+  });
+
   it('answers as the same code does without threads, in the order of the requests', async () => {
     const requests = [tally(4), tally(0), tally(2, { scheme: 'jump' })];
     for (const threads of [1, 2, 3]) {

@@ -1,4 +1,5 @@
-import { answerRequest } from '../answer-request.ts';
+import { answerTrials } from '../answer-trials.ts';
+import { isStudy, type WorkerAnswer, type WorkerRequest } from '../protocol.ts';
 import type { TrialWorkerApi } from './sent-request.ts';
 
 /** What runs in a thread of the page: answers requests, with the documents that were sent to it before. */
@@ -11,7 +12,13 @@ export function createTrialWorker(): TrialWorkerApi {
       if (claim !== null && Atomics.load(claim.board, claim.place) !== claim.ticket) return null;
       const document = texts.get(id);
       if (document === undefined) throw new RangeError(`unknown document: ${id}`);
-      return answerRequest({ ...request, setup: { ...request.setup, document } });
+      return answerInPage({ ...request, setup: { ...request.setup, document } });
     },
   };
+}
+
+// What decisions need is loaded with the first question about one: a play on the screen can do without it.
+function answerInPage(request: WorkerRequest): WorkerAnswer | Promise<WorkerAnswer> {
+  if (!isStudy(request)) return answerTrials(request);
+  return import('../answer-study.ts').then(({ answerStudy }) => answerStudy(request));
 }

@@ -26,5 +26,5 @@ export interface Claim {
 /** What a thread does. */
 export interface TrialWorkerApi {
   /** `null` when the answer is not wanted any more: then nothing was simulated. */
-  answer(sent: SentRequest): WorkerAnswer | null;
+  answer(sent: SentRequest): WorkerAnswer | null | Promise<WorkerAnswer>;
 }
