@@ -190,6 +190,33 @@ export {
   type WorthOfInformation,
   worthOfInformation,
 } from './reads/worth-of-information.ts';
+export {
+  type BeliefQuestion,
+  type BelievedScheme,
+  believeSchemes,
+  type MomentSays,
+  type SchemeBelief,
+} from './scout/believe.ts';
+export { checkFilm, type Film, type FilmMoment } from './scout/film.ts';
+export { defaultFilmReading, type FilmReading } from './scout/film-odds.ts';
+export type { MarkReason, ReasonMan } from './scout/mark-reasons.ts';
+export { type Movement, type MovementId, movementIds, movementsOf } from './scout/movement.ts';
+export { usualDisciplineShares, usualSchemeWeight } from './scout/scheme-prior.ts';
+export {
+  defaultWalkChoice,
+  logOddsOfTicks,
+  oddsOfSign,
+  type SignTable,
+  signsOf,
+  signTableOf,
+  type Tick,
+  usualMistaken,
+  type WalkedMovement,
+  walkMovement,
+} from './scout/sign-table.ts';
+export { type Sign, type SignId, signIds, signs } from './scout/signs.ts';
+export { type SchemeInQuestion, suspectsOf, type WeighedSuspect } from './scout/suspects.ts';
+export { type MovementWorth, type ProbeAdvice, worthOfMovements } from './scout/worth-of-movements.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';
 export { brierIfRight, brierScore, expectedHits, type Forecast } from './statistics/forecast-score.ts';

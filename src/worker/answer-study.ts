@@ -10,6 +10,7 @@ import {
   traceMoment,
   valueMoment,
 } from '../engine/index.ts';
+import { answerBelief, answerWalk } from './answer-scout.ts';
 import type { StudyRequest, WorkerAnswer } from './protocol.ts';
 import { readySetup } from './ready-setup.ts';
 
@@ -55,6 +56,10 @@ export function answerStudy(request: StudyRequest): WorkerAnswer {
       const traces = traceMoment(model, memory, request.moment, request.shown, request);
       return { kind: 'momentTraces', traces };
     }
+    case 'belief':
+      return answerBelief(ready.playbook, model, request.setup, request.asked);
+    case 'walk':
+      return answerWalk(ready.playbook, model, request.setup, request);
     default:
       throw new TypeError(`unknown request: ${JSON.stringify(request satisfies never)}`);
   }

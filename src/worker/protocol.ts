@@ -3,6 +3,7 @@ import type {
   CarrierChance,
   CarrierMoment,
   CarrierStudy,
+  Film,
   ForcedGoals,
   ForcedTrial,
   FurthestScript,
@@ -12,13 +13,16 @@ import type {
   Matchup,
   MomentOutcomes,
   MomentTraces,
+  MovementId,
   Outcome,
   Read,
   RunnerChance,
   RunnerStudy,
   RunOrder,
   Scheme,
+  SchemeBelief,
   SchemeChances,
+  SchemeInQuestion,
   SchemeRuns,
   ScriptTrace,
   SearchLimits,
@@ -26,7 +30,9 @@ import type {
   ShownAction,
   SpotId,
   Tally,
+  Tick,
   Trace,
+  WalkedMovement,
   WatchedPlay,
 } from '../engine/index.ts';
 import type { Practised } from './build-matchup.ts';
@@ -151,10 +157,19 @@ export type WorkerRequest =
       readonly before: number;
       readonly after: number;
     }
+  /** Which of these schemes is it, by what was marked and ticked? The document holds them all; up to half a second a film of eight moments. */
+  | { readonly kind: 'belief'; readonly setup: TrialSetup; readonly asked: BeliefAsked }
+  /** What does a movement of the ball show of each of these schemes? Up to a second. `null`: the set has no such movement. */
+  | {
+      readonly kind: 'walk';
+      readonly setup: TrialSetup;
+      readonly schemes: readonly string[];
+      readonly movement: MovementId;
+    }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
-/** Requests about decisions: what could have been done, and what that is worth. */
+/** Requests about decisions and about the defense: what could have been done, what that is worth, and what is being played. */
 const studyKinds = [
   'decisions',
   'study',
@@ -164,6 +179,8 @@ const studyKinds = [
   'moments',
   'momentValues',
   'momentTraces',
+  'belief',
+  'walk',
 ] as const satisfies readonly WorkerRequest['kind'][];
 export type StudyRequest = Extract<WorkerRequest, { readonly kind: (typeof studyKinds)[number] }>;
 /** Requests about trials as they are played. */
@@ -171,6 +188,17 @@ export type TrialsRequest = Exclude<WorkerRequest, StudyRequest>;
 
 export function isStudy(request: WorkerRequest): request is StudyRequest {
   return (studyKinds as readonly string[]).includes(request.kind);
+}
+
+/** What is known of a man-down unit, and which schemes it may be playing. */
+export interface BeliefAsked {
+  /** Ids, how likely each is beforehand, and whom a shutoff may shut off. */
+  readonly schemes: readonly (Pick<SchemeInQuestion, 'weight' | 'weight_byStar'> & { readonly id: string })[];
+  readonly films: readonly Film[];
+  /** Ticked signs, with the movements that were walked through for the same schemes in the same order. */
+  readonly ticks?: { readonly walked: readonly WalkedMovement[]; readonly seen: readonly Tick[] };
+  /** Standard deviation of a mark along each axis, yards; a yard when absent. */
+  readonly error?: number;
 }
 
 /** Who is who in a matchup, without what no message can carry: enough to name, draw and report what it does. */
@@ -207,6 +235,8 @@ export type WorkerAnswer =
   /** One for each moment, in their order. */
   | { readonly kind: 'momentValues'; readonly values: readonly MomentOutcomes[] }
   | { readonly kind: 'momentTraces'; readonly traces: MomentTraces }
+  | { readonly kind: 'belief'; readonly belief: SchemeBelief }
+  | { readonly kind: 'walk'; readonly walked: WalkedMovement | null }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

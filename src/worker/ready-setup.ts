@@ -1,12 +1,18 @@
 import { type ChanceModel, type ChanceState, compileChance, createChanceState } from '../engine/index.ts';
-import { type ParseResult, parsePlaybook } from '../playbook/index.ts';
+import { type ParseResult, type Playbook, parsePlaybook } from '../playbook/index.ts';
 import { buildMatchup } from './build-matchup.ts';
 import { castOf } from './cast.ts';
 import type { Cast, TrialSetup } from './protocol.ts';
 
 /** A setup made ready to be played, or why it cannot be. */
 export type Ready =
-  | { readonly kind: 'ready'; readonly model: ChanceModel; readonly state: ChanceState; readonly cast: Cast }
+  | {
+      readonly kind: 'ready';
+      readonly playbook: Playbook;
+      readonly model: ChanceModel;
+      readonly state: ChanceState;
+      readonly cast: Cast;
+    }
   | { readonly kind: 'refused'; readonly reason: string };
 
 /** Matchups kept compiled: a thread that gets the batches of one play against all schemes in turn compiles each once. */
@@ -27,7 +33,13 @@ function compile(setup: TrialSetup): Ready {
   const built = buildMatchup(read.value, setup);
   if (built.kind === 'refused') return built;
   const model = compileChance(built.matchup, setup.seed);
-  return { kind: 'ready', model, state: createChanceState(model), cast: castOf(built.matchup, built.players) };
+  return {
+    kind: 'ready',
+    playbook: read.value,
+    model,
+    state: createChanceState(model),
+    cast: castOf(built.matchup, built.players),
+  };
 }
 
 function whyRefused({ diagnostics }: ParseResult): string {
