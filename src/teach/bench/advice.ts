@@ -1,0 +1,170 @@
+import type { RuleCode } from '../../engine/index.ts';
+import type { BenchState } from './fold-game.ts';
+import { arrivalSeconds, type Situation } from './situation.ts';
+
+/** What to do now, in large letters, and what there is to know about it. */
+export interface Advice {
+  readonly what: string;
+  readonly also: readonly string[];
+  /** What should be looked up in the league's rulebook before it is relied on. */
+  readonly confirm: readonly string[];
+}
+
+/** What else the advice goes by. */
+export interface AdviceGround {
+  readonly code: RuleCode;
+  readonly state: BenchState;
+  readonly periods: number;
+  /** The called play has steps of its own for the last ten seconds; its name, else `null`. */
+  readonly lastTenOf: string | null;
+}
+
+/** So little of the last period is "late", s (common practice, no source). */
+const late = 120;
+/** With this much or less there is no time for another round of the ball, s (common practice, no source). */
+const noReset = 8;
+
+/**
+ * What a bench should say in a situation. The rules come from the rule code, unconfirmed ones are named; the rest is common practice of the trade without
+ * a source.
+ */
+export function adviceFor(situation: Situation, ground: AdviceGround): Advice {
+  switch (situation.kind) {
+    case 'noManUp':
+      return say('No team is a man up at this age.', ['The man who fouled is replaced. Send six and play on.']);
+    case 'periodOver':
+      return periodOver(situation);
+    case 'flagDown':
+      return situation.forUs ? freePlay(ground) : flagOnUs(ground);
+    case 'manUp':
+      return manUp(situation, ground);
+    case 'manDown':
+      return manDown(situation, ground);
+    case 'arriving':
+      return arriving(situation);
+    case 'evenShort':
+      return say(`${versus(situation.strength)}: nobody is extra.`, [
+        'Run the settled offense, wide. No man-up call until one of theirs is more.',
+      ]);
+    case 'even':
+      return say('Even sides.');
+    default:
+      return exhaustive(situation);
+  }
+}
+
+function say(what: string, also: readonly string[] = [], confirm: readonly string[] = []): Advice {
+  return { what, also, confirm };
+}
+
+function periodOver({ period, carries }: Extract<Situation, { kind: 'periodOver' }>): Advice {
+  return say(`Period ${period} is over.`, carries ? ['Penalty time goes on in the next one.'] : []);
+}
+
+function freePlay({ code, state }: AdviceGround): Advice {
+  const { endsOn, mayLeaveBox, goalWipesTechnical } = code.flagDown;
+  const wipes = goalWipesTechnical.value
+    ? 'A goal now wipes a technical foul; a personal foul is still served.'
+    : 'A goal now does not wipe the foul: it is still served.';
+  return say(
+    'Free play: send the man behind to the crease, and shoot within 5 s.',
+    [
+      `It ends on: ${endsOn.value.join('; ')}.`,
+      mayLeaveBox.value ? 'The ball may leave the box.' : 'Keep the ball in the box.',
+      wipes,
+      ...(state.manUp === 'us' ? ['They are short already: this is another man.'] : []),
+    ],
+    [
+      ...(endsOn.confirmed ? [] : ['what ends a flag']),
+      ...(mayLeaveBox.confirmed ? [] : ['whether the ball may leave the box']),
+      ...(goalWipesTechnical.confirmed ? [] : ['whether a goal wipes the foul']),
+    ],
+  );
+}
+
+function flagOnUs({ code }: AdviceGround): Advice {
+  return say(
+    'Flag on us: get the ball, or stop them clean. A second foul adds a man.',
+    ['The man-down unit gets ready now.'],
+    code.flagDown.endsOn.confirmed ? [] : ['what ends a flag'],
+  );
+}
+
+type Short = Extract<Situation, { kind: 'manUp' | 'manDown' }>;
+
+function manUp(situation: Short, ground: AdviceGround): Advice {
+  const { strength, left, fixed, waiting } = situation;
+  const { code, state } = ground;
+  const more = strength.attackers - strength.defenders;
+  const also = [
+    fixed ? 'A goal does not end it: score, win the face-off, go again.' : 'A goal ends it.',
+    ...(waiting > 0 ? [`${waiting} more of theirs ${waiting === 1 ? 'waits' : 'wait'} to serve.`] : []),
+    ...shotClockWords(ground),
+    ...(strength.attackers < 6 ? ['A play of six has a hole with a man of ours serving.'] : []),
+  ];
+  const confirm = code.penalties.goalReleases.confirmed ? [] : ['whether a goal ends a penalty'];
+  return say(manUpWords(left, more, ground, state), also, confirm);
+}
+
+function manUpWords(left: number, more: number, ground: AdviceGround, state: BenchState): string {
+  const { lastTenOf } = ground;
+  if (isAheadLate(ground)) return 'Ahead late: keep the ball moving outside. Shoot only what is sure.';
+  if (left <= noReset) return `${seconds(left)} left: no reset. Get a shot, with a man behind to back it up.`;
+  if (left <= 10)
+    return lastTenOf === null ? 'Last ten: one more look, then shoot.' : `Last ten: the end of ${lastTenOf} now.`;
+  if (more >= 2) return `${more === 2 ? 'Two' : 'Three'} up: slow down, load the crease, only shots from inside.`;
+  if (state.afterTimeout) return 'Out of the timeout: say the call, everybody points to his spot.';
+  if (left <= 30) return 'One good look: take it in 10 to 20 s, with a man behind to back it up.';
+  return 'Set up, run the call. The first good look comes in 10 to 20 s; there is time for a second.';
+}
+
+function shotClockWords({ code }: AdviceGround): readonly string[] {
+  const clock = code.shotClock.value;
+  if (clock === null) return [];
+  const { threshold, atOrBelow, above } = clock.afterPenalty;
+  const reset = atOrBelow === above ? `${above} s` : `${atOrBelow} s from ${threshold} or less, else ${above} s`;
+  return [`The shot clock stays on; after the whistle it is set to ${reset}.`];
+}
+
+function isAheadLate({ state: { clock, score }, periods }: AdviceGround): boolean {
+  return clock.period >= periods && clock.left <= late && score.us > score.them;
+}
+
+function manDown({ strength, left, fixed, waiting }: Short, { code }: AdviceGround): Advice {
+  const less = strength.attackers - strength.defenders;
+  const what =
+    left <= 10
+      ? `${seconds(left)} until our man is back: stay inside, he comes in from the middle.`
+      : `${less === 1 ? 'One' : less === 2 ? 'Two' : 'Three'} short: inside first, sticks in the lanes, no foul.`;
+  return say(
+    what,
+    [
+      fixed ? 'A goal against us does not end it.' : 'A goal against us ends it.',
+      ...(waiting > 0 ? [`${waiting} more of ours ${waiting === 1 ? 'waits' : 'wait'} to serve.`] : []),
+    ],
+    code.penalties.goalReleases.confirmed ? [] : ['whether a goal ends a penalty'],
+  );
+}
+
+function arriving({ forUs, ago }: Extract<Situation, { kind: 'arriving' }>): Advice {
+  const { least, most } = arrivalSeconds;
+  const still = Math.max(0, most - ago);
+  return forUs
+    ? say(`Their man is on. He needs ${least} to ${most} s: shoot now, or go on from the same set.`, [
+        `At most ${seconds(still)} of the edge is left.`,
+      ])
+    : say(`Our man is on. He is there in ${least} to ${most} s: hold until then.`);
+}
+
+/** "6 v 5". */
+export function versus({ attackers, defenders }: { readonly attackers: number; readonly defenders: number }): string {
+  return `${attackers} v ${defenders}`;
+}
+
+function seconds(time: number): string {
+  return `${Math.ceil(time)} s`;
+}
+
+function exhaustive(situation: never): never {
+  throw new TypeError(`unknown situation: ${JSON.stringify(situation)}`);
+}

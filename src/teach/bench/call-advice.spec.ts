@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { adviseCall, type Call, drawCall, type MeasuredCall } from './call-advice.ts';
+import { beliefOf, priorOf } from './scheme-belief.ts';
+
+const around = (mean: number) => ({ mean, low: mean - 0.03, high: mean + 0.03 });
+const call = (play: string): Call => ({ play, fromSide: 'right' });
+const measured = (play: string, box: number, five: number): MeasuredCall => ({
+  ...call(play),
+  goals_byScheme: { box: around(box), five: around(five) },
+});
+const calls = ['lantern', 'quarry', 'ferry'].map(call);
+const table = [measured('lantern', 0.5, 0.2), measured('quarry', 0.3, 0.4), measured('ferry', 0.25, 0.25)];
+
+describe('the call', () => {
+  it('is the best against what is believed, when the belief is trusted in full', () => {
+    const advice = adviseCall(calls, table, { box: 0.9, five: 0.1 }, { learnt: 3, trust: 1 });
+    expect(advice).toMatchObject({ kind: 'measured', calls: [{ play: 'lantern', share: 1 }, {}, {}], untried: 0 });
+    // .9 times .5 and .1 times .2, by hand.
+    if (advice.kind === 'measured') expect(advice.calls[0]!.goals.mean).toBeCloseTo(0.47, 10);
+    expect(drawCall(advice, 1, 0)).toMatchObject({ play: 'lantern' });
+  });
+
+  it('is mixed so that it cannot be guessed, when it is not trusted at all', () => {
+    // Two calls, by hand: p .5 + (1 - p) .3 = p .2 + (1 - p) .4, so p is 1/4 and the mix brings .35.
+    const advice = adviseCall(calls, table, { box: 0.9, five: 0.1 }, { learnt: 2, trust: 0 });
+    if (advice.kind !== 'measured') throw new TypeError('not measured');
+    const share = (play: string) => advice.calls.find((one) => one.play === play)!.share;
+    expect(share('lantern')).toBeCloseTo(0.25, 6);
+    expect(share('quarry')).toBeCloseTo(0.75, 6);
+    expect(advice.atWorst).toBeCloseTo(0.35, 6);
+  });
+
+  it('comes as often as the mix says, the same again for the same number, and otherwise with another seed', () => {
+    const advice = adviseCall(calls, table, { box: 0.9, five: 0.1 }, { learnt: 2, trust: 0 });
+    const drawn = Array.from({ length: 400 }, (_, at) => drawCall(advice, 11, at)!.play);
+    expect(Array.from({ length: 400 }, (_, at) => drawCall(advice, 11, at)!.play)).toEqual(drawn);
+    expect(Array.from({ length: 400 }, (_, at) => drawCall(advice, 12, at)!.play)).not.toEqual(drawn);
+    // 400 draws of 1/4: within 4 standard errors of 100, which are 4 times 8.7.
+    expect(Math.abs(drawn.filter((one) => one === 'lantern').length - 100)).toBeLessThan(35);
+  });
+
+  it('never holds more calls than are learnt', () => {
+    const advice = adviseCall(calls, table, { box: 0.5, five: 0.5 }, { learnt: 1, trust: 0 });
+    if (advice.kind !== 'measured') throw new TypeError('not measured');
+    expect(advice.calls.filter(({ share }) => share > 0)).toHaveLength(1);
+  });
+
+  it('goes by the order of the playbook, in turn, where nothing was tried', () => {
+    const advice = adviseCall(calls, [], { box: 1 }, { learnt: 2, trust: 0.7 });
+    expect(advice).toEqual({ kind: 'inOrder', calls: calls.slice(0, 2) });
+    expect([0, 1, 2].map((at) => drawCall(advice, 11, at)?.play)).toEqual(['lantern', 'quarry', 'lantern']);
+    expect(adviseCall(calls, table, { 'two-down': 1 }, { learnt: 2, trust: 0.7 }).kind).toBe('inOrder');
+    expect(drawCall(adviseCall([], [], { box: 1 }, { learnt: 2, trust: 0.7 }), 11, 0)).toBeUndefined();
+  });
+
+  it('says how much of the belief was tried against nothing', () => {
+    const advice = adviseCall(calls, table, { box: 0.6, five: 0.2, jump: 0.2 }, { learnt: 3, trust: 1 });
+    expect(advice).toMatchObject({ untried: expect.closeTo(0.2, 10) });
+  });
+});
+
+describe('what is believed', () => {
+  const prior = { box: 3, five: 1 };
+  const ground = { prior, seenBefore: [], seenNow: null, odds: [] };
+
+  it('is the prior before anything is seen', () => {
+    expect(beliefOf(ground)).toEqual({ box: 0.75, five: 0.25 });
+  });
+
+  it('counts each man-up before as one beside two of the prior', () => {
+    // (2 * .25 + 2) / 4, by hand.
+    expect(beliefOf({ ...ground, seenBefore: ['five', 'five'] }).five).toBeCloseTo(0.625, 10);
+  });
+
+  it('takes what is seen now by Bayes: odds of 1 to 3 times .85 to .15', () => {
+    expect(beliefOf({ ...ground, seenNow: 'five' }).five).toBeCloseTo(0.85 / (0.85 + 3 * 0.15), 10);
+  });
+
+  it('takes ticks by their odds, and leaves out one that nothing can explain', () => {
+    expect(beliefOf({ ...ground, odds: [{ box: 0.1, five: 0.6 }] }).five).toBeCloseTo(0.6 / (0.6 + 0.3), 10);
+    expect(beliefOf({ ...ground, odds: [{ box: 0, five: 0 }] })).toEqual({ box: 0.75, five: 0.25 });
+  });
+
+  it('leaves a tenth for what they were never seen to play', () => {
+    expect(priorOf({ box: 3 }, { box: 1, five: 1 })).toEqual({ box: 0.9 + 0.05, five: 0.05 });
+    expect(priorOf({}, { box: 1, five: 1 })).toEqual({ box: 1, five: 1 });
+    expect(() => beliefOf({ ...ground, prior: { box: 0 } })).toThrow(RangeError);
+  });
+});
