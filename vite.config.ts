@@ -31,8 +31,12 @@ export default defineConfig({
     outDir: '../../dist/app',
     emptyOutDir: true,
     target: 'es2022',
-    // Every browser that knows the target preloads modules by itself.
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      // Every browser that knows the target preloads modules by itself.
+      polyfill: false,
+      // What a thread loads later has no page in which it could be announced.
+      resolveDependencies: (file, needed) => (file.includes('answer-study') ? [] : needed),
+    },
     // What the first load really takes is counted, and bounded, by a test: test/browser/first-load.browser.ts.
     chunkSizeWarningLimit: 1000,
     // What the page takes from a layer's door is all that it loads: not the simulation, which only the threads run.
