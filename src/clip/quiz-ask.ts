@@ -202,7 +202,7 @@ const nearEnough = 32;
 function tapField(now: Asking, x: number, y: number): void {
   if (now.phase !== 'choose') return;
   const distances = now.question.choices.map(({ target }) => {
-    const box = now.picture.attackers[target]?.querySelector('circle')?.getBoundingClientRect();
+    const box = now.picture.attackers[target]?.querySelector('.attacker, .carrier')?.getBoundingClientRect();
     return box === undefined
       ? Number.POSITIVE_INFINITY
       : Math.hypot(x - (box.left + box.width / 2), y - (box.top + box.height / 2));

@@ -158,7 +158,7 @@ describe('a quiz', () => {
     'runs its clock, plays by keys, and moves only where motion is welcome',
     async ({ page, address, visit }) => {
       const path = saved ?? (await savedQuiz(page, address)).path;
-      const { page: player } = await visit({ ...phone, reducedMotion: 'no-preference' });
+      const { page: player } = await visit({ ...phone, reducedMotion: 'no-preference', colorScheme: 'dark' });
       await player.goto(pathToFileURL(path).href);
       await player.locator('#numbers button').first().tap();
       await player.getByRole('button', { name: /^Begin/ }).tap();
@@ -168,11 +168,23 @@ describe('a quiz', () => {
       // Nobody chooses: the time runs out by itself, and counts as missed.
       await player.getByRole('heading', { name: /^Time is up/ }).waitFor();
       expect(await player.locator('#prompt').evaluate((heading) => heading === document.activeElement)).toBe(true);
+      await expectAccessible(player);
       await player.keyboard.press('Tab');
       await player.keyboard.press('Enter');
       await player.getByRole('heading', { name: /with the ball/ }).waitFor();
       await player.keyboard.press('2');
       await player.getByRole('heading', { name: /^(Right|Not this time)/ }).waitFor();
+      // A man on the field is a choice too, wherever one is asked about.
+      for (let more = 0; more < 20 && (await player.locator('#ask').isVisible()); more++) {
+        await player.getByRole('button', { name: 'Next' }).tap();
+        await player.getByRole('heading', { name: /with the ball|right at once/ }).waitFor();
+        const man = player.locator('#men .canTap').first();
+        if (!(await man.isVisible())) continue;
+        await man.locator('.attacker').tap({ force: true });
+        break;
+      }
+      await player.getByRole('heading', { name: /^(Right|Not this time)/ }).waitFor();
+      expect(await player.locator('.mine').count()).toBe(1);
     },
   );
 });
