@@ -1,5 +1,12 @@
-import { createDraws, normal, type Play, type Point, type Trace } from '../../src/engine/index.ts';
-import type { Film, FilmMoment } from "../../src/engine/scout/film.ts";
+import {
+  createDraws,
+  type MarkedFilm,
+  type MarkedMoment,
+  normal,
+  type Play,
+  type Point,
+  type Trace,
+} from '../../src/engine/index.ts';
 
 /** How a trial is filmed: by whom the marks are set, and how badly. */
 export interface FilmChoice {
@@ -8,6 +15,8 @@ export interface FilmChoice {
   readonly seed: number;
   /** Whether the six are marked too. */
   readonly offense?: boolean;
+  /** Whether it is said how long the ball has been there. */
+  readonly since?: boolean;
 }
 
 /** A mark is set this long after the ball came, or as it leaves when that is sooner. Seconds. */
@@ -16,11 +25,11 @@ const touch = 1;
 const shortest = 0.3;
 
 /** A trial as a coach would mark it on film: a moment for each man who has the ball, from when the set is up, defenders in no order, each mark off by chance. */
-export function filmOfTrace(trace: Trace, play: Play, choice: FilmChoice): Film {
+export function filmOfTrace(trace: Trace, play: Play, choice: FilmChoice): MarkedFilm {
   const draws = createDraws(choice.seed);
   const setUp = trace.events.find(({ kind }) => kind === 'setUp')?.time ?? 0;
   const first = Math.ceil(setUp / trace.step);
-  const moments: FilmMoment[] = [];
+  const moments: MarkedMoment[] = [];
   const off = (place: Point, who: number, at: number): Point => ({
     x: place.x + choice.error * normal(draws, at, who, 0, 0),
     y: place.y + choice.error * normal(draws, at, who, 1, 0),
@@ -35,6 +44,7 @@ export function filmOfTrace(trace: Trace, play: Play, choice: FilmChoice): Film 
     moments.push({
       time: frame * trace.step,
       ball: holder,
+      ...(choice.since === true && { since: (frame - from) * trace.step }),
       defenders: order.map((defender) => off(placeOf(trace, frame, 6 + defender), 6 + defender, at)),
       ...(choice.offense !== false && {
         offense: [0, 1, 2, 3, 4, 5].map((man) => off(placeOf(trace, frame, man), man, at)),

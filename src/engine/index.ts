@@ -197,7 +197,7 @@ export {
   type MomentSays,
   type SchemeBelief,
 } from './scout/believe.ts';
-export { checkFilm, type Film, type FilmMoment } from './scout/film.ts';
+export { checkFilm, type MarkedFilm, type MarkedMoment } from './scout/marked-film.ts';
 export { defaultFilmReading, type FilmReading } from './scout/film-odds.ts';
 export type { MarkReason, ReasonMan } from './scout/mark-reasons.ts';
 export { type Movement, type MovementId, movementIds, movementsOf } from './scout/movement.ts';

@@ -24,6 +24,13 @@ export * from './number-text.ts';
 export { benchCard } from './pages/bench-card.ts';
 export { type Call, callCards } from './pages/call-cards.ts';
 export { type DrillStep, drillPictures } from './pages/drill-picture.ts';
+export {
+  concedesWords,
+  type ManDownAnswer,
+  type ManDownContent,
+  type ManDownRow,
+  manDownPage,
+} from './pages/man-down-page.ts';
 export { type MetPlay, type MetScheme, type OpponentContent, opponentPage } from './pages/opponent-page.ts';
 export {
   type Page,
@@ -42,6 +49,7 @@ export { practiceCautions } from './pages/practice-cautions.ts';
 export { type PartSheet, practicePart } from './pages/practice-part.ts';
 export { type PracticeRow, type PracticeSheet, practicePlan } from './pages/practice-plan.ts';
 export { type Bookmark, type PrintedBook, printedBook } from './pages/printed-book.ts';
+export { type SeasonRow, type SeasonSection, type SeasonSheet, seasonSheet } from './pages/season-sheet.ts';
 export { spotPages } from './pages/spot-pages.ts';
 export * from './palettes.ts';
 export * from './play-frames.ts';
@@ -68,6 +76,8 @@ export * from './read-card-words.ts';
 export * from './read-grade-words.ts';
 export * from './runner-card-words.ts';
 export * from './scene.ts';
+export { oddsWords, type ReasonNames, reasonOfMark } from './scout/reason-of-mark.ts';
+export { movementName, movementWay, signClause, signWords, triggerRule } from './scout/sign-words.ts';
 export * from './skill-words.ts';
 export * from './svg.ts';
 export * from './svg-styles.ts';

@@ -37,6 +37,18 @@ export {
   type Standing,
   whoKnows,
 } from './quiz/who-knows.ts';
+export { filmOfMarks, type ReadMarks, readTick, writeTick } from './scout/film-of-marks.ts';
+export { type ManDownQuestion, manDownAnswers, type SchemeConcedes, type TheirGrades } from './scout/man-down.ts';
+export { type ManDownWishes, manDownContent, printedManDown } from './scout/man-down-sheet.ts';
+export { beliefByTicks, type ScoutSeen, scoutBelief, walkMovements } from './scout/scout-belief.ts';
+export { probeAdvice } from './scout/scout-probe.ts';
+export {
+  movementsOfPlay,
+  type ScoutedScheme,
+  type ScoutQuestion,
+  schemesInQuestion,
+  usualScoutSchemes,
+} from './scout/scout-question.ts';
 export { chanceColumns } from './season/chance-columns.ts';
 export {
   type ChanceGrouping,

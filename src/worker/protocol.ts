@@ -3,7 +3,7 @@ import type {
   CarrierChance,
   CarrierMoment,
   CarrierStudy,
-  Film,
+  MarkedFilm,
   ForcedGoals,
   ForcedTrial,
   FurthestScript,
@@ -194,7 +194,7 @@ export function isStudy(request: WorkerRequest): request is StudyRequest {
 export interface BeliefAsked {
   /** Ids, how likely each is beforehand, and whom a shutoff may shut off. */
   readonly schemes: readonly (Pick<SchemeInQuestion, 'weight' | 'weight_byStar'> & { readonly id: string })[];
-  readonly films: readonly Film[];
+  readonly films: readonly MarkedFilm[];
   /** Ticked signs, with the movements that were walked through for the same schemes in the same order. */
   readonly ticks?: { readonly walked: readonly WalkedMovement[]; readonly seen: readonly Tick[] };
   /** Standard deviation of a mark along each axis, yards; a yard when absent. */

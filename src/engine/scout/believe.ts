@@ -1,8 +1,8 @@
 import type { DisciplineName } from '../defense/discipline.ts';
 import type { Level } from '../people/athlete.ts';
-import type { Film } from './film.ts';
 import { defaultFilmReading, type FilmReading, oddsAtMoment, readFilm, type SuspectFilm } from './film-odds.ts';
 import { type MarkReason, reasonsOfMarks } from './mark-reasons.ts';
+import type { MarkedFilm } from './marked-film.ts';
 import type { SignTable, Tick } from './sign-table.ts';
 import { logOddsOfTicks } from './sign-table.ts';
 import { type SchemeInQuestion, suspectsOf, type WeighedSuspect } from './suspects.ts';
@@ -12,7 +12,7 @@ export interface BeliefQuestion {
   readonly schemes: readonly SchemeInQuestion[];
   readonly level: Level;
   /** Man-ups of one opponent that were marked; each is seen afresh but for what does not change between them. */
-  readonly films?: readonly Film[];
+  readonly films?: readonly MarkedFilm[];
   /** Signs that were ticked, and how often each is seen against each suspect. */
   readonly ticks?: { readonly table: SignTable; readonly seen: readonly Tick[] };
   readonly reading?: FilmReading;

@@ -1,7 +1,7 @@
 import type { Level } from '../people/athlete.ts';
-import type { Film } from './film.ts';
 import { pathOfFilm } from './film-path.ts';
 import { type MarkSpread, oddsOfMarks } from './mark-odds.ts';
+import type { MarkedFilm } from './marked-film.ts';
 import {
   createRehearsal,
   createRehearsed,
@@ -32,7 +32,7 @@ export interface FilmReading {
  * assumptions. A mark is off by a yard, as a coach sets them on film.
  */
 export const defaultFilmReading: FilmReading = {
-  spread: { error: 1, model: 0.6, astray: 0.08, astrayTimes: 3, missing: 0.05, extra: 0.1 },
+  spread: { error: 1, model: 0.6, astray: 0.1, astrayTimes: 3, missing: 0.05, extra: 0.3 },
   takes: 12,
   seed: 20_260,
   trust: 0.7,
@@ -49,7 +49,7 @@ export interface SuspectFilm {
 
 /** Every suspect held against a film. Throws a RangeError for a film that cannot be followed. */
 export function readFilm(
-  film: Film,
+  film: MarkedFilm,
   suspects: readonly Suspect[],
   level: Level,
   reading: FilmReading = defaultFilmReading,

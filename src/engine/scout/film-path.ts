@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/point.ts';
-import { checkFilm, type Film, type FilmMoment } from './film.ts';
+import { checkFilm, type MarkedFilm, type MarkedMoment } from './marked-film.ts';
 
 /** What a rehearsal follows: where the six are at the times of the moments, and who has the ball when. Made once a film. */
 export interface FilmPath {
@@ -39,7 +39,7 @@ const usualTimeLeft = 30;
 const usualUncertain = 0.5;
 
 /** Follow a film. Throws a RangeError for one that cannot be followed. */
-export function pathOfFilm(film: Film, uncertain = usualUncertain): FilmPath {
+export function pathOfFilm(film: MarkedFilm, uncertain = usualUncertain): FilmPath {
   checkFilm(film);
   const { moments } = film;
   const count = moments.length;
@@ -76,8 +76,8 @@ const spotCounts = 0.7;
  * Where each of the six is taken to have been: the mean of his marks and his spot, those that lie near this one in place and time counting most (a bilateral
  * filter: Tomasi and Manduchi 1998, ICCV; from memory), because men of a set mostly stand. One who was not marked is where he was last, before that at his spot.
  */
-function placeSix({ spots, moments }: Film, at: number, out: Float64Array): void {
-  const { offense, time } = moments[at] as FilmMoment;
+function placeSix({ spots, moments }: MarkedFilm, at: number, out: Float64Array): void {
+  const { offense, time } = moments[at] as MarkedMoment;
   for (let man = 0; man < 6; man++) {
     const marked = offense?.[man] ?? null;
     const to = 12 * at + 2 * man;

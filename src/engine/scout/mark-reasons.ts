@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts';
-import type { Film } from './film.ts';
 import type { FilmReading, SuspectFilm } from './film-odds.ts';
 import { oddsOfMarks } from './mark-odds.ts';
+import type { MarkedFilm } from './marked-film.ts';
 import type { WeighedSuspect } from './suspects.ts';
 
 /** Why one mark speaks for one scheme rather than for another. */
@@ -14,7 +14,7 @@ export interface MarkReason {
   /** Number of the scheme that it speaks for, and of the one that it speaks against. */
   readonly speaksFor: number;
   readonly against: number;
-  /** How many times likelier it is there, given the other marks: over 1. */
+  /** How many times likelier it is there, given the other marks, as it was counted: over 1. */
   readonly odds: number;
   /** Who of the scheme that it speaks for is most likely meant, and what he does then. */
   readonly man: ReasonMan;
@@ -50,7 +50,7 @@ const leastOdds = 1.5;
  * What each mark of a film says between two schemes: how much less surely they would be told apart without it, all other marks of its moment being as they are. So
  * what the others already say is not said twice.
  */
-export function reasonsOfMarks(film: Film, number: number, context: ReasonContext): readonly MarkReason[] {
+export function reasonsOfMarks(film: MarkedFilm, number: number, context: ReasonContext): readonly MarkReason[] {
   const [first, second] = context.between;
   if (first === second) return [];
   return film.moments.flatMap(({ defenders }, moment) => {
@@ -58,7 +58,7 @@ export function reasonsOfMarks(film: Film, number: number, context: ReasonContex
     const whole = [first, second].map((of) => schemeOdds(context, of, moment, marks, -1)) as [number, number];
     return defenders.flatMap((at, mark): readonly MarkReason[] => {
       const without = [first, second].map((of) => schemeOdds(context, of, moment, marks, mark)) as [number, number];
-      const ratio = whole[0] / without[0] / (whole[1] / without[1]);
+      const ratio = (whole[0] / without[0] / (whole[1] / without[1])) ** context.reading.trust;
       if (!(ratio >= leastOdds || ratio <= 1 / leastOdds)) return [];
       const [speaksFor, against] = ratio > 1 ? [first, second] : [second, first];
       return [

@@ -1,7 +1,7 @@
 import { createSchemeView, readOffense } from '../defense/view.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Level } from '../people/athlete.ts';
-import type { Film, FilmMoment } from './film.ts';
+import type { MarkedFilm, MarkedMoment } from './marked-film.ts';
 
 /** What a unit can do with ball and men to find out what it faces, before its play. */
 export const movementIds = ['lap-right', 'lap-left', 'reverse', 'skip', 'behind', 'carry', 'pop', 'swap'] as const;
@@ -17,7 +17,7 @@ export interface Movement {
   /** The men who move besides: offense indices. */
   readonly movers: readonly number[];
   /** What is walked through. */
-  readonly film: Film;
+  readonly film: MarkedFilm;
 }
 
 /** How long the ball is held at each man while it goes round, seconds: catch to catch 1.0 to 1.3 s in schools, 1.5 to 2.5 with the young (common practice, no source). */
@@ -168,7 +168,7 @@ function carry(around: Around): Movement {
   const running = apart(to, at) / carrySpeed;
   const moved = spots.map((spot, man) => (man === from ? to : spot));
   const pass = apart(to, spots[left]!) / flightSpeed;
-  const moments: readonly FilmMoment[] = [
+  const moments: readonly MarkedMoment[] = [
     touch(0, from, hold, spots),
     touch(running, from, hold + running, moved),
     touch(running + pass + hold, left, hold, moved),
@@ -185,7 +185,7 @@ function pop(around: Around, crease: readonly number[]): readonly Movement[] {
   const side = spots[to]!.x < 0 ? -1 : 1;
   const out = spots.map((spot, who) => (who === man ? { x: 5.5 * side, y: 9.5 } : spot));
   const pass = apart(spots[to]!, spots[from]!) / flightSpeed;
-  const moments: readonly FilmMoment[] = [
+  const moments: readonly MarkedMoment[] = [
     touch(0, from, hold, spots),
     touch(pass + hold, to, hold, spots),
     touch(pass + hold + 1.6, to, hold + 1.6, out),
@@ -202,7 +202,7 @@ function swap(around: Around): Movement {
   const traded = spots.map((spot, man) => (man === one ? spots[other]! : man === other ? spots[one]! : spot));
   const pass = apart(spots[left]!, spots[from]!) / flightSpeed;
   const trading = 0.6 + apart(spots[one]!, spots[other]!) / carrySpeed;
-  const moments: readonly FilmMoment[] = [
+  const moments: readonly MarkedMoment[] = [
     touch(0, from, hold, spots),
     touch(pass + hold, left, hold, spots),
     touch(pass + hold + trading, left, hold + trading, traded),
@@ -219,7 +219,7 @@ function apart(one: Point, other: Point): number {
 function swung(id: MovementId, around: Around, ball: readonly number[]): Movement {
   const { spots, hold } = around;
   let time = 0;
-  const moments = ball.map((man, at): FilmMoment => {
+  const moments = ball.map((man, at): MarkedMoment => {
     if (at > 0) {
       const from = spots[ball[at - 1]!]!;
       time += apart(spots[man]!, from) / flightSpeed + hold;
@@ -229,7 +229,7 @@ function swung(id: MovementId, around: Around, ball: readonly number[]): Movemen
   return written(id, around, ball, moments, []);
 }
 
-function touch(time: number, ball: number, since: number, offense: readonly Point[]): FilmMoment {
+function touch(time: number, ball: number, since: number, offense: readonly Point[]): MarkedMoment {
   return { time, ball, since, defenders: [], offense };
 }
 
@@ -237,7 +237,7 @@ function written(
   id: MovementId,
   { spots, hold }: Around,
   ball: readonly number[],
-  moments: readonly FilmMoment[],
+  moments: readonly MarkedMoment[],
   movers: readonly number[],
 ): Movement {
   return { id, ball, movers, seconds: hold + moments.at(-1)!.time, film: { spots, moments } };

@@ -11,7 +11,7 @@ import { resolveContacts } from '../people/contact.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
 import { stepAll } from '../people/motion.ts';
 import { normalPair, uniform } from '../random/draws.ts';
-import { type FilmPath, leadIn } from './film-path.ts';
+import type { FilmPath } from './film-path.ts';
 
 /** One way that a man-down unit may be playing: what is rehearsed against a film. */
 export interface Suspect {
@@ -173,22 +173,18 @@ interface FilmPass {
 
 /** Flights are about as fast as this, yards a second: 40 mph (doctrine of timing, common practice, no source). */
 const passSpeed = 19;
-/** The least time that a man has held the ball at a moment that is marked as his. Seconds. */
-const leastHeld = 0.1;
+/** A mark is set when the ball has been with its man for between this and that, unless somebody says (common practice, no source). Seconds. */
+const held = { least: 0.2, most: 1.2 } as const;
 
-/** When the ball leaves the man who had it and comes to the one who has it at this moment: as marked, else any time between. */
+/** When the ball leaves the man who had it and comes to the one who has it at this moment: as marked, else within about a second before. */
 function passTo(model: ChanceModel, path: FilmPath, at: number, take: number): FilmPass {
   const now = path.time_byMoment[at]!;
-  const since = path.since_byMoment[at]!;
+  const said = path.since_byMoment[at]!;
+  const luck = uniform(model.draws, take, at, rehearsalDraw, 1);
+  const since = Number.isNaN(said) ? held.least + luck * (held.most - held.least) : said;
   const from = at === 0 ? 0 : path.time_byMoment[at - 1]!;
   const flight = flightTo(path, at);
-  const earliest = Math.min(from + flight, now);
-  const luck = uniform(model.draws, take, at, rehearsalDraw, 1);
-  // Before the first moment the ball has usually been there for about a touch.
-  const asked = Number.isNaN(since)
-    ? now - leastHeld - luck * Math.max(0, (at === 0 ? leadIn / 2 : now - leastHeld) - (at === 0 ? 0 : earliest))
-    : now - since;
-  const arrives = Math.max(earliest, Math.min(asked, now));
+  const arrives = Math.min(now, Math.max(now - since, from + flight));
   return { leaves: Math.max(from, arrives - flight), arrives };
 }
 

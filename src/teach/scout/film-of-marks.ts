@@ -1,7 +1,7 @@
 import {
   bestAssignment,
-  type Film,
-  type FilmMoment,
+  type MarkedFilm,
+  type MarkedMoment,
   type Point,
   type SignId,
   signIds,
@@ -12,7 +12,7 @@ import type { ChanceMark } from '../../playbook/index.ts';
 /** What marks of one man-up come to. */
 export interface ReadMarks {
   /** `null` when nobody was marked. */
-  readonly film: Film | null;
+  readonly film: MarkedFilm | null;
   readonly ticks: readonly Tick[];
   /** What could not be used, in plain sentences. */
   readonly leftOut: readonly string[];
@@ -43,7 +43,7 @@ export function filmOfMarks(
 ): ReadMarks {
   const leftOut: string[] = [];
   const ticks: Tick[] = [];
-  const moments: FilmMoment[] = [];
+  const moments: MarkedMoment[] = [];
   let places: readonly Point[] = spots.map(({ at }) => at);
   for (const mark of [...marks].sort((one, other) => one.time - other.time)) {
     for (const cue of mark.cues ?? []) {

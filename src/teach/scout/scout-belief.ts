@@ -1,6 +1,6 @@
 import {
   believeSchemes,
-  type Film,
+  type MarkedFilm,
   movementIds,
   type SchemeBelief,
   signTableOf,
@@ -15,7 +15,7 @@ import { movementsOfPlay, type ScoutQuestion, schemesInQuestion, scoutSetup } fr
 /** What was seen of a man-down unit. */
 export interface ScoutSeen {
   /** Marked man-ups of it. */
-  readonly films: readonly Film[];
+  readonly films: readonly MarkedFilm[];
   readonly ticks: readonly Tick[];
   /** Standard deviation of a mark along each axis, yards; a yard when absent. */
   readonly error?: number;

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts';
 
 /** One moment of a man-up as it was marked on film or on a field: nobody is named but the man with the ball. */
-export interface FilmMoment {
+export interface MarkedMoment {
   /** Seconds from any start that all moments of the man-up share. */
   readonly time: number;
   /** Offense index 0 to 5 of the man who has the ball. */
@@ -15,11 +15,11 @@ export interface FilmMoment {
 }
 
 /** A man-up as it was marked. */
-export interface Film {
+export interface MarkedFilm {
   /** The six places of the set, in an order that the moments share. Yards. */
   readonly spots: readonly Point[];
   /** In the order of their times. */
-  readonly moments: readonly FilmMoment[];
+  readonly moments: readonly MarkedMoment[];
   /** Seconds of the penalty that are left at the last moment; unknown when absent. */
   readonly timeLeft?: number;
 }
@@ -27,7 +27,7 @@ export interface Film {
 /**
  * Throws a RangeError for a film that cannot be followed: not six spots, no such man, times that go back, or a place that is no number.
  */
-export function checkFilm({ spots, moments }: Film): void {
+export function checkFilm({ spots, moments }: MarkedFilm): void {
   if (spots.length !== 6) throw new RangeError(`invalid spots of a film: ${spots.length} (expected 6)`);
   for (const [at, moment] of moments.entries()) {
     const { time, ball, since, defenders, offense } = moment;
