@@ -74,6 +74,7 @@ describe('help', () => {
     ['open'],
     ['practice'],
     ['quiz'],
+    ['season'],
   ])('%s has a description and examples that name it', async (command) => {
     const { code, out } = await sliderule([command, '--help']);
     expect(code).toBe(0);
@@ -91,6 +92,7 @@ describe('help', () => {
       'sheet',
       'practice',
       'quiz',
+      'season',
       'test',
       'compare',
       'reads',

@@ -10,6 +10,7 @@ import { addPractice } from './commands/practice.ts';
 import { addQuiz } from './commands/quiz.ts';
 import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
+import { addSeason } from './commands/season.ts';
 import { addSets } from './commands/sets.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTest } from './commands/test.ts';
@@ -32,6 +33,7 @@ const commands: readonly AddCommand[] = [
   addPractice,
   addClip,
   addQuiz,
+  addSeason,
   addTrace,
   addSchemes,
   addSets,

@@ -1,5 +1,6 @@
 export { type ScriptMan, usualMan } from '../play/usual-clock.ts';
 export { changeSet } from './change-set.ts';
+export { type CountedSchemes, countSchemes } from './count-schemes.ts';
 export {
   type ActionVerb,
   addAction,

@@ -1,0 +1,141 @@
+import { addChances, limits, type Playbook } from '../../playbook/index.ts';
+import { papers } from '../../render/index.ts';
+import {
+  type ChanceGrouping,
+  chanceGroupings,
+  dayWords,
+  newChances,
+  readChanceTable,
+  seasonPages,
+  seasonReport,
+  writeChanceTable,
+} from '../../teach/index.ts';
+import { readCsv, writeCsv } from '../chance-csv.ts';
+import { type AddCommand, examples } from '../command-line.ts';
+import { shown } from '../conditions.ts';
+import { badUse, exitCodes, Failure, unknownName } from '../failure.ts';
+import type { Io } from '../io.ts';
+import { openPlaybook } from '../open-playbook.ts';
+import { readText } from '../read-file.ts';
+import { replacePlaybook } from '../replace-playbook.ts';
+import { seasonText } from '../season-text.ts';
+import { checkNew, writeNew } from '../write-file.ts';
+import { readPaper, readPracticeFormat, written } from './sheet-format.ts';
+
+interface RawSeason {
+  readonly opponent?: string;
+  readonly by: string;
+  readonly load?: string;
+  readonly keep?: true;
+  readonly csv?: string;
+  readonly out?: string;
+  readonly paper: string;
+  readonly json?: true;
+}
+
+/** `sliderule season FILE`: what the man-ups of a season say, and what they do not. */
+export const addSeason: AddCommand = (program, io) => {
+  program
+    .command('season')
+    .description('count the man-ups that were played: does it work, or was it luck?')
+    .argument('<file>', 'the playbook, a JSON document')
+    .option('--by <what>', `put them together by ${chanceGroupings.join(', ')}`, 'call')
+    .option('--opponent <id>', 'only man-ups against this opponent, by id or name')
+    .option('--load <file.csv>', 'take in man-ups from a table whose first row names the columns')
+    .option('--keep', 'write what was loaded into the playbook')
+    .option('--csv <file.csv>', 'write the man-ups as a table that every spreadsheet opens')
+    .option('--out <file>', 'write the season as pages: .pdf for all of them, .svg or .png for the first')
+    .option('--paper <letter|a4>', 'the paper', 'letter')
+    .option('--json', 'print the counts as JSON')
+    .addHelpText(
+      'after',
+      examples(io, [
+        'sliderule season playbook.json --by scheme',
+        'sliderule season playbook.json --load march.csv --keep',
+        'sliderule season playbook.json --opponent copper-falls --out season.pdf',
+      ]),
+    )
+    .action((file: string, raw: RawSeason) => runSeason(io, file, raw));
+};
+
+async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
+  const made = new Date();
+  const by = readGrouping(raw.by);
+  const paper = readPaper(raw.paper);
+  const format = raw.out === undefined ? undefined : readPracticeFormat(raw.out);
+  if (raw.keep === true && raw.load === undefined)
+    throw badUse('--keep writes what --load took in: name a table after --load.');
+  for (const path of [raw.csv, raw.out]) if (path !== undefined) checkNew(path);
+  const opened = await openPlaybook(file, io);
+  const loaded = raw.load === undefined ? opened.playbook : await load(io, opened.playbook, raw.load);
+  const opponent = raw.opponent === undefined ? undefined : opponentOf(loaded, raw.opponent);
+  const wishes = { by, ...(opponent !== undefined && { opponent }) };
+  const report = seasonReport(loaded, wishes);
+  const isJson = raw.json === true;
+  if (isJson)
+    io.out(`${JSON.stringify({ chances: report.ours.all.chances + report.theirs.all.chances, ...report }, null, 2)}\n`);
+  else io.out(`${report.ours.all.chances + report.theirs.all.chances === 0 ? none : seasonText(loaded, report)}\n`);
+  // JSON goes to another program, which wants nothing else on this line.
+  const tell = isJson ? io.err : io.out;
+  if (raw.csv !== undefined) {
+    const chances = (loaded.chances ?? []).filter((chance) => opponent === undefined || chance.opponent === opponent);
+    await writeNew(raw.csv, writeCsv(writeChanceTable(chances)));
+    tell(`\nWritten: ${raw.csv}, ${chances.length} man-ups.\n`);
+  }
+  if (raw.out !== undefined && format !== undefined) {
+    const pages = seasonPages(loaded, { paper, made: dayWords(made), ...(opponent !== undefined && { opponent }) });
+    await writeNew(raw.out, await written(pages, format, made));
+    const count = format !== 'pdf' || pages.pages.length === 1 ? 'one page' : `${pages.pages.length} pages`;
+    tell(`\nWritten: ${raw.out}, ${count} of ${papers[paper].name}.\n`);
+  }
+  if (raw.load === undefined) return;
+  if (raw.keep !== true || loaded === opened.playbook) {
+    tell(
+      `\nNothing was kept${loaded === opened.playbook ? '' : ': add --keep to write these man-ups into the playbook'}.\n`,
+    );
+    return;
+  }
+  await replacePlaybook(file, opened, loaded);
+  tell(`\nKept in ${file}.\n`);
+}
+
+const none = 'No man-up was written down yet. Write them down in the workbench, or take in a table with --load.';
+
+/** The playbook with the man-ups of a table, all or none of them. */
+async function load(io: Io, playbook: Playbook, path: string): Promise<Playbook> {
+  const { chances, problems, notes } = readChanceTable(playbook, readCsv(await readText(path, limits.bytes)));
+  if (problems.length > 0) {
+    for (const { line, text } of problems.slice(0, mostTold)) io.err(`${path}, line ${line}: ${text}\n`);
+    if (problems.length > mostTold) io.err(`and ${problems.length - mostTold} more.\n`);
+    throw new Failure(`Nothing of ${path} was taken in. Mend these lines and try again.`, exitCodes.no);
+  }
+  for (const note of notes) io.err(`${note}\n`);
+  const fresh = newChances(playbook, chances);
+  const known = chances.length - fresh.length;
+  io.err(`${path}: ${fresh.length} man-ups${known === 0 ? '' : `; ${known} more were there already`}.\n`);
+  const edit = addChances(playbook, fresh);
+  if (edit.kind === 'refused') throw new Failure(edit.reason, exitCodes.no);
+  return edit.playbook;
+}
+
+/** Lines of a table that are told before the rest is only counted. */
+const mostTold = 20;
+
+function readGrouping(raw: string): ChanceGrouping {
+  const by = chanceGroupings.find((one) => one === raw.toLowerCase());
+  if (by === undefined) throw badUse(`invalid --by: ${shown(raw)} (expected ${chanceGroupings.join(', ')}).`);
+  return by;
+}
+
+/** The opponent by id or name, among those of the playbook and those that man-ups name. */
+function opponentOf(playbook: Playbook, asked: string): string {
+  const plain = asked.toLowerCase();
+  const known = (playbook.opponents ?? []).map(({ id, name }) => ({ id, name }));
+  const written = [...new Set((playbook.chances ?? []).flatMap(({ opponent }) => opponent ?? []))];
+  const one =
+    known.find(({ id, name }) => id.toLowerCase() === plain || name.toLowerCase() === plain)?.id ??
+    written.find((name) => name.toLowerCase() === plain);
+  if (one === undefined)
+    throw unknownName('opponent', asked, [...new Set([...known.map(({ id }) => id), ...written])], undefined);
+  return one;
+}

@@ -1,0 +1,95 @@
+import { type Chance, type Playbook, schemeName } from '../../playbook/index.ts';
+
+/** By what man-ups are put together. */
+export const chanceGroupings = ['call', 'scheme', 'unit', 'opponent', 'side', 'period'] as const;
+export type ChanceGrouping = (typeof chanceGroupings)[number];
+
+/** Man-ups that have one thing in common. */
+export interface ChanceGroup {
+  /** What was written; empty where nothing was. */
+  readonly key: string;
+  /** For people. */
+  readonly name: string;
+  readonly chances: readonly Chance[];
+}
+
+/** Man-ups by what they have in common: most man-ups first, those of which it is not known last. Every man-up stands in exactly one group. */
+export function groupChances(
+  playbook: Playbook,
+  chances: readonly Chance[],
+  by: ChanceGrouping,
+): readonly ChanceGroup[] {
+  const found = new Map<string, Chance[]>();
+  for (const chance of chances) {
+    const key = keyOf(chance, by);
+    const group = found.get(key);
+    if (group === undefined) found.set(key, [chance]);
+    else group.push(chance);
+  }
+  return [...found]
+    .map(([key, members]): ChanceGroup => ({ key, name: nameOf(playbook, by, key), chances: members }))
+    .sort((one, other) => rank(one) - rank(other) || (one.name < other.name ? -1 : 1));
+}
+
+/** The scheme that was seen: as it was written, else the one that was likelier than all others together. */
+export function schemeSeen({ scheme, belief }: Chance): string | undefined {
+  if (scheme !== undefined) return scheme;
+  return Object.entries(belief ?? {}).find(([, share]) => share > 0.5)?.[0];
+}
+
+function keyOf(chance: Chance, by: ChanceGrouping): string {
+  switch (by) {
+    case 'call':
+      return chance.call ?? '';
+    case 'scheme':
+      return schemeSeen(chance) ?? '';
+    case 'unit':
+      return chance.unit ?? '';
+    case 'opponent':
+      return chance.opponent ?? '';
+    case 'side':
+      return chance.fromSide ?? '';
+    case 'period':
+      return chance.period === undefined ? '' : String(chance.period);
+    default:
+      return exhaustive(by);
+  }
+}
+
+function nameOf(playbook: Playbook, by: ChanceGrouping, key: string): string {
+  if (key === '') return 'not written down';
+  switch (by) {
+    case 'call':
+      return playName(playbook, key);
+    case 'scheme':
+      return schemeName(playbook, key);
+    case 'opponent':
+      return opponentName(playbook, key);
+    case 'side':
+      return `from the ${key}`;
+    case 'period':
+      return `period ${key}`;
+    case 'unit':
+      return key;
+    default:
+      return exhaustive(by);
+  }
+}
+
+/** How a play is called; one that is gone goes by what was written. */
+export function playName({ plays }: Playbook, call: string): string {
+  return plays.find(({ id }) => id === call)?.name ?? call;
+}
+
+/** How an opponent is called; one that is gone goes by what was written. */
+export function opponentName({ opponents }: Playbook, opponent: string): string {
+  return opponents?.find(({ id }) => id === opponent)?.name ?? opponent;
+}
+
+function rank({ key, chances }: ChanceGroup): number {
+  return key === '' ? 1 : -chances.length;
+}
+
+function exhaustive(by: never): never {
+  throw new TypeError(`unknown grouping: ${JSON.stringify(by)}`);
+}

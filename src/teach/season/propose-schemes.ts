@@ -1,0 +1,72 @@
+import { sharePosterior } from '../../engine/index.ts';
+import { countSchemes, menOfScheme, type Opponent, type Playbook, schemeName } from '../../playbook/index.ts';
+import { counted as countedWords, percent } from '../../render/index.ts';
+import { schemeSeen } from './chance-groups.ts';
+import type { Proposal } from './proposal.ts';
+
+/** What is believed of an opponent before he was met weighs as much as so many man-ups (an assumption: a scouted game shows about as many). */
+export const beliefStrength = 4;
+
+/** As little as a share moves before it is worth a change, 0 to 1. */
+const leastMove = 0.01;
+
+/** For each opponent whose schemes were seen in our man-ups since his weights were last moved: the weights that follow. */
+export function proposeSchemes(playbook: Playbook): readonly Proposal[] {
+  return (playbook.opponents ?? []).flatMap((opponent) => proposalFor(playbook, opponent) ?? []);
+}
+
+function proposalFor(playbook: Playbook, opponent: Opponent): Proposal | undefined {
+  const seen = schemesSeen(playbook, opponent.id);
+  const before = opponent.counted ?? {};
+  const fresh = Object.fromEntries(
+    Object.entries(seen)
+      .map(([id, times]) => [id, Math.max(0, times - (before[id] ?? 0))] as const)
+      .filter(([, times]) => times > 0),
+  );
+  const times = sumOf(fresh);
+  if (times === 0) return undefined;
+  // What his weights count already makes them weigh more: so it is the same whether one accepts after each game or at the end.
+  const strength = beliefStrength + sumOf(before);
+  const believed = sharesOf(opponent.schemes ?? {});
+  const shares = sharePosterior(believed, strength, fresh);
+  const moved = Object.entries(shares).filter(([id, share]) => Math.abs(share - (believed[id] ?? 0)) >= leastMove);
+  if (moved.length === 0) return undefined;
+  const weights = Object.fromEntries(Object.entries(shares).map(([id, share]) => [id, rounded(share * 100)]));
+  const counted = { ...before, ...seen };
+  const listed = Object.entries(fresh).map(([id, count]) => `${schemeName(playbook, id)} ${count}`);
+  return {
+    id: `schemes ${opponent.id}`,
+    title: opponent.name,
+    says: `In ${countedWords(times, 'man-up')} not counted yet they were seen in ${listed.join(', ')}. What you believed weighs as much as ${countedWords(strength, 'man-up')}.`,
+    changes: moved.map(
+      ([id, share]) => `${schemeName(playbook, id)}: ${percent(believed[id] ?? 0)} becomes ${percent(share)}`,
+    ),
+    edit: (current) => countSchemes(current, opponent.id, { weights, counted }),
+  };
+}
+
+/** How often each scheme that the playbook knows was seen against us by an opponent. */
+function schemesSeen(playbook: Playbook, opponent: string): Readonly<Record<string, number>> {
+  const seen: Record<string, number> = {};
+  for (const chance of playbook.chances ?? []) {
+    if (chance.side !== 'ours' || chance.opponent !== opponent) continue;
+    const scheme = schemeSeen(chance);
+    if (scheme === undefined || menOfScheme(playbook, scheme) === undefined) continue;
+    seen[scheme] = (seen[scheme] ?? 0) + 1;
+  }
+  return seen;
+}
+
+function sharesOf(weights: Readonly<Record<string, number>>): Readonly<Record<string, number>> {
+  const sum = sumOf(weights);
+  return Object.fromEntries(Object.entries(weights).map(([id, weight]) => [id, weight / sum]));
+}
+
+function sumOf(values: Readonly<Record<string, number>>): number {
+  return Object.values(values).reduce((sum, value) => sum + value, 0);
+}
+
+/** Four digits: shares stay what they are, and a file can be read. */
+function rounded(value: number): number {
+  return Math.max(0.01, Math.round(value * 100) / 100);
+}

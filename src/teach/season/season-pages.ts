@@ -1,0 +1,158 @@
+import type { Playbook } from '../../playbook/index.ts';
+import {
+  counted,
+  type PaperName,
+  percent,
+  type SeasonRow,
+  type SeasonSection,
+  seasonSheet,
+} from '../../render/index.ts';
+import type { PrintedPages } from '../sheets/printed-pages.ts';
+import { type ChanceGrouping, opponentName } from './chance-groups.ts';
+import type { GroupNumbers, LookUsed } from './group-numbers.ts';
+import type { PlanAndResult } from './plan-and-result.ts';
+import type { SeasonPrior } from './season-prior.ts';
+import { type SeasonReport, type SideReport, seasonReport } from './season-report.ts';
+import { brierSentence, firstShotText, groupingWords, planBinText, shareText, shotsText } from './season-words.ts';
+
+/** How the pages of a season are wanted. */
+export interface SeasonPagesWishes {
+  /** Only against this one. */
+  readonly opponent?: string;
+  readonly paper: PaperName;
+  /** The day that they are made: see `dayWords`. */
+  readonly made: string;
+}
+
+/** A season on paper: how we and they do, by call, scheme and opponent, and whether the simulation was right. */
+export function seasonPages(playbook: Playbook, { opponent, paper, made }: SeasonPagesWishes): PrintedPages {
+  const of = (by: ChanceGrouping): SeasonReport =>
+    seasonReport(playbook, { by, ...(opponent !== undefined && { opponent }) });
+  const byCall = of('call');
+  const against = opponent === undefined ? '' : ` against ${opponentName(playbook, opponent)}`;
+  const title = `Man-ups of ${playbook.team.name}${against}`;
+  const pages = seasonSheet({
+    title,
+    about: aboutWords(playbook, opponent),
+    leads: leadsOf(byCall),
+    sections: [
+      wholeSection(byCall),
+      groupSection(byCall.ours, 'By call'),
+      groupSection(of('scheme').ours, 'By what they played'),
+      ...(opponent === undefined ? [groupSection(of('opponent').ours, 'By opponent')] : []),
+      ...looksSection(byCall.ours.looks),
+      planSection(byCall, byCall.plan),
+      ...(byCall.theirs.all.chances === 0
+        ? []
+        : [theirSection(of(opponent === undefined ? 'opponent' : 'scheme').theirs)]),
+    ].filter((section): section is SeasonSection => section !== undefined),
+    basis: basisWords(byCall.ours.prior),
+    paper,
+    made,
+  });
+  return { title, pages };
+}
+
+/** What the figures rest on, in words that stand below every table of them. */
+function basisWords({ source }: SeasonPrior): string {
+  return `Share: goals a man-up as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared. In the bars: box where the truth lies, stroke what was counted, dashed what is usual.`;
+}
+
+function aboutWords({ chances = [] }: Playbook, opponent: string | undefined): string {
+  const shown = chances.filter((chance) => opponent === undefined || chance.opponent === opponent);
+  const days = shown.flatMap(({ date }) => date ?? []).sort();
+  const [first, last] = [days[0], days.at(-1)];
+  const when = first === undefined || last === undefined ? '' : first === last ? `, ${first}` : `, ${first} to ${last}`;
+  const games = new Set(
+    shown.filter(({ date }) => date !== undefined).map(({ date, opponent: other, game }) => `${date} ${other} ${game}`),
+  );
+  return `${counted(shown.length, 'man-up')}${games.size === 0 ? '' : ` in ${counted(games.size, 'game')}`}${when}.`;
+}
+
+function leadsOf({ ours, theirs }: SeasonReport): readonly string[] {
+  const words = (who: string, { goals, chances, raw }: GroupNumbers): readonly string[] =>
+    chances === 0 ? [] : [`${who} in ${goals} of ${counted(chances, 'man-up')}: ${percent(raw.mean)}.`];
+  return [...words('We scored', ours.all), ...words('They scored', theirs.all)];
+}
+
+function wholeSection({ ours, theirs }: SeasonReport): SeasonSection {
+  return {
+    heading: 'All of them',
+    says: [`Ours: ${ours.says}`, ...(theirs.all.chances === 0 ? [] : [`Theirs: ${theirs.says}`])],
+    of: 'Whose',
+    rows: [
+      rowOf('Ours', ours.all, ours.prior),
+      ...(theirs.all.chances === 0 ? [] : [rowOf('Theirs', theirs.all, theirs.prior)]),
+    ],
+  };
+}
+
+function groupSection(report: SideReport, heading: string): SeasonSection | undefined {
+  const known = report.groups.filter(({ key }) => key !== '');
+  if (known.length === 0) return undefined;
+  return {
+    heading,
+    says: sureSentences(report),
+    of: groupingWords[report.by],
+    rows: report.groups.map(({ name, numbers }) => rowOf(name, numbers, report.prior)),
+  };
+}
+
+/** What is surely so; else that nothing is. */
+function sureSentences({ groups, by }: SideReport): readonly string[] {
+  const sure = groups.filter(({ beside }) => beside !== undefined && beside.verdict !== 'unsure');
+  if (sure.length > 0) return sure.map(({ says }) => says);
+  if (groups.length < 2) return ['There is nothing to compare it with.'];
+  return [`No ${groupingWords[by].toLowerCase()} can be told from the others yet: luck explains the differences.`];
+}
+
+function theirSection(report: SideReport): SeasonSection {
+  const { cleared, stops } = report.clears;
+  return {
+    heading: 'Their man-ups, goals against us',
+    says: [...sureSentences(report), ...(stops === 0 ? [] : [`After a stop we cleared ${cleared} of ${stops}.`])],
+    of: groupingWords[report.by],
+    rows: report.groups.map(({ name, numbers }) => rowOf(name, numbers, report.prior)),
+  };
+}
+
+function planSection({ planSays }: SeasonReport, plan: PlanAndResult | undefined): SeasonSection | undefined {
+  if (plan === undefined) return undefined;
+  return {
+    heading: 'What the simulation said, and what came',
+    says: [planSays, brierSentence(plan)],
+    of: 'It expected',
+    rows: plan.bins.map((bin) => ({
+      name: planBinText(bin),
+      count: `${bin.goals} of ${bin.chances}`,
+      raw: shareText(bin.came),
+      guess: '',
+      shots: '',
+      firstShot: '',
+      bar: { ...bin.came, mark: bin.expected },
+    })),
+  };
+}
+
+/** Looks that are named; the rest were rare. */
+const mostLooks = 6;
+
+function looksSection(looks: readonly LookUsed[]): readonly SeasonSection[] {
+  if (looks.length === 0) return [];
+  const told = looks.slice(0, mostLooks).map(({ name, times, goals }) => `${name}: ${goals} of ${times}`);
+  return [
+    { heading: 'Looks that were taken most, and the goals from them', says: [`${told.join('; ')}.`], of: '', rows: [] },
+  ];
+}
+
+function rowOf(name: string, numbers: GroupNumbers, { mean }: SeasonPrior): SeasonRow {
+  return {
+    name,
+    count: `${numbers.goals} of ${numbers.chances}`,
+    raw: shareText(numbers.raw),
+    guess: shareText(numbers.shrunk),
+    shots: shotsText(numbers),
+    firstShot: firstShotText(numbers),
+    bar: { ...numbers.raw, mark: mean },
+  };
+}
