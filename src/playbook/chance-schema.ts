@@ -2,8 +2,8 @@ import * as z from 'zod/mini';
 import { limits } from './limits.ts';
 import { dayPattern, defenderId, described, id, notes, place, spotId, wholeNumber } from './schema-parts.ts';
 
-/** Whose man-up it was. */
-export const chanceSides = ['ours', 'theirs'] as const;
+/** Whose man-up it was; `others`: of a team that is neither, against this opponent, seen on film. No season counts those. */
+export const chanceSides = ['ours', 'theirs', 'others'] as const;
 
 /** How it began: play restarted after the whistle, under a flag that is down, or on the run. */
 export const chanceStarts = ['restart', 'flagDown', 'transition'] as const;
@@ -51,7 +51,7 @@ const chanceMarkSchema = z.strictObject({
 
 export const chanceSchema = z.strictObject({
   id,
-  side: described(z.enum(chanceSides), 'Whose man-up it was.'),
+  side: described(z.enum(chanceSides), 'Whose man-up it was: ours, theirs, or, on a film of the opponent, of others.'),
   date: described(z.optional(z.string().check(z.regex(dayPattern))), 'The day, YYYY-MM-DD.'),
   opponent: described(z.optional(asWritten), 'The other team, by its id, or as it was written.'),
   game: described(z.optional(word), 'A short word that tells two games of one day or opponent apart.'),

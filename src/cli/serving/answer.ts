@@ -6,7 +6,8 @@ export const buildHeader = 'sliderule-build';
 
 /**
  * The page may load from here and from nowhere else, and nothing that is typed or imported into it can become a program. Styles may stand
- * in the page, because the controls' library writes some there while a dialog is open. `blob:` and `data:` are pictures made on the spot.
+ * in the page, because the controls' library writes some there while a dialog is open. `blob:` and `data:` are pictures made on the spot; a film of the
+ * coach's own is played from a `blob:` of his machine.
  */
 const contentSecurityPolicy = [
   "default-src 'none'",
@@ -14,6 +15,7 @@ const contentSecurityPolicy = [
   "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
+  "media-src blob:",
   "font-src 'self'",
   "connect-src 'self'",
   "manifest-src 'self'",

@@ -14,6 +14,7 @@ export {
 export { addBeat, addBeatAfter, changeTrigger, freshBeatId, nextTrigger, renameBeat } from './edit-beats.ts';
 export { addChance, addChances, changeChance, type NewChance, removeChances } from './edit-chances.ts';
 export { mirrorDutyRow, moveHome, noteScheme, renameDefender } from './edit-grid.ts';
+export { addKeeperShot, removeKeeperShot } from './edit-keeper.ts';
 export {
   addOpponent,
   everyDefender,
