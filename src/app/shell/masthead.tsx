@@ -10,6 +10,7 @@ const places: readonly { readonly text: string; readonly place: Place }[] = [
   { text: 'Teach', place: { kind: 'teach', part: 'sheets', play: undefined } },
   { text: 'Team', place: { kind: 'team' } },
   { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
+  { text: 'Bench', place: { kind: 'bench' } },
   { text: 'Playbook', place: { kind: 'playbook' } },
 ];
 

@@ -12,6 +12,7 @@ const places: readonly Place[] = [
   { kind: 'team' },
   { kind: 'opponents', opponent: undefined },
   { kind: 'opponents', opponent: 'copper-falls' },
+  { kind: 'bench' },
   { kind: 'playbook' },
 ];
 

@@ -7,6 +7,7 @@ export type Place =
   | { readonly kind: 'teach'; readonly part: TeachPart; readonly play: string | undefined }
   | { readonly kind: 'team' }
   | { readonly kind: 'opponents'; readonly opponent: string | undefined }
+  | { readonly kind: 'bench' }
   | { readonly kind: 'playbook' };
 
 /** What is handed to players, the first of them where nobody says which. */
@@ -26,6 +27,7 @@ export function addressOf(place: Place): string {
     case 'opponents':
       return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
     case 'team':
+    case 'bench':
     case 'playbook':
       return `#/${place.kind}`;
     default:
@@ -39,6 +41,7 @@ export function placeOf(address: string): Place {
   const part = decoded(name);
   switch (kind) {
     case 'team':
+    case 'bench':
     case 'playbook':
       return { kind };
     case 'reads':

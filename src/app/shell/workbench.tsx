@@ -15,6 +15,7 @@ const ReadsScreen = lazy(() => import('../reads/reads-screen.tsx'));
 const TeachScreen = lazy(() => import('../teach/teach-screen.tsx'));
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
 const OpponentsScreen = lazy(() => import('../opponents/opponents-screen.tsx'));
+const BenchScreen = lazy(() => import('../bench/bench-screen.tsx'));
 const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
 
 /** The whole page: where one is, and the way to the other places. */
@@ -60,6 +61,8 @@ function screenOf(place: Place): ReactNode {
       return <TeamScreen />;
     case 'opponents':
       return <OpponentsScreen id={place.opponent} />;
+    case 'bench':
+      return <BenchScreen />;
     case 'playbook':
       return <PlaybookScreen />;
     default:

@@ -69,8 +69,10 @@ function freePlay({ code, state }: AdviceGround): Advice {
   return say(
     'Free play: send the man behind to the crease, and shoot within 5 s.',
     [
+      mayLeaveBox.value
+        ? 'A lost ball costs nothing; it may leave the box.'
+        : 'A lost ball costs nothing; keep it in the box.',
       `It ends on: ${endsOn.value.join('; ')}.`,
-      mayLeaveBox.value ? 'The ball may leave the box.' : 'Keep the ball in the box.',
       wipes,
       ...(state.manUp === 'us' ? ['They are short already: this is another man.'] : []),
     ],
@@ -115,7 +117,7 @@ function manUpWords(left: number, more: number, ground: AdviceGround, state: Ben
   if (more >= 2) return `${more === 2 ? 'Two' : 'Three'} up: slow down, load the crease, only shots from inside.`;
   if (state.afterTimeout) return 'Out of the timeout: say the call, everybody points to his spot.';
   if (left <= 30) return 'One good look: take it in 10 to 20 s, with a man behind to back it up.';
-  return 'Set up, run the call. The first good look comes in 10 to 20 s; there is time for a second.';
+  return 'Set up and run the call: first good look in 10 to 20 s, and time for a second.';
 }
 
 function shotClockWords({ code }: AdviceGround): readonly string[] {

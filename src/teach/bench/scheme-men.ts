@@ -1,4 +1,4 @@
-import { schemeById } from '../../engine/index.ts';
+import { schemeById, usualSchemeWeight } from '../../engine/index.ts';
 import { type Playbook, schemeName } from '../../playbook/index.ts';
 import { schemeIds } from '../../worker/index.ts';
 import { priorOf } from './scheme-belief.ts';
@@ -20,11 +20,22 @@ export function priorOfGame(
   const usual = schemeIds(playbook).filter(isPlayable);
   return priorOf(
     Object.fromEntries(Object.entries(known).filter(([id]) => isPlayable(id))),
-    Object.fromEntries(usual.map((id) => [id, 1])),
+    Object.fromEntries(usual.map((id) => [id, usualSchemeWeight(playbook.team.level, id)])),
   );
 }
 
-/** A scheme's name without its number of men, for a button under a thumb. */
+/** A scheme in a word, as it is called across a field: for a button under a thumb. One that a coach wrote has his own name. */
 export function shortSchemeName(playbook: Pick<Playbook, 'schemes'>, id: string): string {
-  return schemeName(playbook, id).replace(/\s*\(.*\)$/, '');
+  const isOwn = playbook.schemes?.some((one) => one.id === id) === true;
+  return isOwn ? schemeName(playbook, id) : (shortNames[id] ?? schemeName(playbook, id));
 }
+
+const shortNames: Readonly<Record<string, string | undefined>> = {
+  'box-zone': 'Box',
+  'box-string': 'String',
+  'four-man-rotation': 'Four-man',
+  'five-man-rotation': 'Five-man',
+  'diamond-and-one': 'Diamond',
+  'house-3-2': 'House',
+  'zone-2-3': '2-3',
+};

@@ -1,0 +1,56 @@
+import type { Playbook } from '../../playbook/index.ts';
+import { type CallsAsked, type MeasuredCalls, measureCalls } from '../../teach/index.ts';
+import type { TrialPool } from '../../worker/index.ts';
+import type { CallSearch } from './bench-store.ts';
+
+/** What is to be found out before a game. */
+export interface AskedCalls {
+  readonly playbook: Playbook;
+  readonly asked: CallsAsked;
+}
+
+export interface CallNews {
+  readonly search: CallSearch;
+  readonly found?: MeasuredCalls;
+}
+
+/** Finds what the calls make and tells how far it is; what is known stays known when it is stopped. */
+export async function measureGameCalls(
+  pool: TrialPool,
+  { playbook, asked }: AskedCalls,
+  tell: (news: CallNews) => void,
+  signal: AbortSignal,
+): Promise<void> {
+  let answered = 0;
+  // As many requests for each call; the first tells how many that is.
+  let perCall = 0;
+  let known = 0;
+  const say = (news: CallNews): void => {
+    if (!signal.aborted) tell(news);
+  };
+  const progress = (found?: MeasuredCalls): void => {
+    const planned = Math.max(1, perCall * asked.calls.length, answered);
+    say({ search: { kind: 'finding', answered, planned }, ...(found && { found }) });
+  };
+  try {
+    progress();
+    await measureCalls(pool, playbook, asked, {
+      signal,
+      onPlan: (requests) => {
+        if (known === 0) perCall += requests;
+        progress();
+      },
+      onAnswer: () => {
+        answered += 1;
+        progress();
+      },
+      onCall: (found) => {
+        known += 1;
+        progress(found);
+      },
+    });
+    say({ search: { kind: 'idle' } });
+  } catch (error) {
+    say({ search: { kind: 'failed', reason: error instanceof Error ? error.message : String(error) } });
+  }
+}

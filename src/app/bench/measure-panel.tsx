@@ -1,0 +1,76 @@
+import type { ReactNode } from 'react';
+import type { Playbook } from '../../playbook/index.ts';
+import { type BenchSettings, outdatedCalls, schemesToTry, usualCallTrials } from '../../teach/index.ts';
+import { usualSeed } from '../answers/ask.ts';
+import { Button } from '../controls/button.tsx';
+import { SearchLine } from '../reads/search-line.tsx';
+import { type SearchKind, useSearch } from '../reads/use-search.ts';
+import styles from './bench.module.css';
+import { useBench } from './bench-store.ts';
+import { type AskedCalls, type CallNews, measureGameCalls } from './measure-game-calls.ts';
+import { useCalls } from './use-game.ts';
+
+const kind: SearchKind<AskedCalls, CallNews> = { run: measureGameCalls, change: useBench.getState().change };
+
+/** Finds what each call makes while there is time: on the bench nothing is simulated. */
+export function MeasurePanel({
+  playbook,
+  opponent,
+  sides,
+}: {
+  readonly playbook: Playbook;
+  readonly opponent: string | undefined;
+  readonly sides: BenchSettings['sides'];
+}): ReactNode {
+  const { calls: known, search } = useBench();
+  const calls = useCalls(playbook, sides);
+  const { find, stop } = useSearch(kind, JSON.stringify([opponent, sides]));
+  const isOfGame = known !== undefined && known.opponent === (opponent ?? null);
+  const open = isOfGame ? outdatedCalls(playbook, known, calls) : calls;
+  const isFinding = search.kind === 'finding';
+  const begin = (): void =>
+    find({
+      playbook,
+      asked: {
+        calls,
+        schemes: schemesToTry(playbook, opponent),
+        trials: usualCallTrials,
+        seed: usualSeed,
+        ...(opponent !== undefined && { opponent }),
+      },
+    });
+  return (
+    <section className={styles.measure} aria-label="What the calls make">
+      <h3>What the calls make</h3>
+      <p>
+        {open.length === 0 && calls.length > 0
+          ? `All ${calls.length} calls were tried against them, with a penalty of ${known?.penalty} s.`
+          : calls.length === 0
+            ? 'The playbook has no play that can be called yet.'
+            : `${open.length} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`}
+      </p>
+      <div className={styles.measureLine}>
+        {isFinding ? (
+          <Button className={styles.wide ?? ''} onClick={stop}>
+            Stop
+          </Button>
+        ) : (
+          <Button className={styles.wide ?? ''} disabled={calls.length === 0} onClick={begin}>
+            {open.length === 0 ? 'Try them again' : 'Try the calls'}
+          </Button>
+        )}
+        <SearchLine
+          label="How far the calls are"
+          progress={isFinding ? search : undefined}
+          said={
+            search.kind === 'failed'
+              ? `It could not be found: ${search.reason}`
+              : search.kind === 'stopped'
+                ? 'Stopped. What was found stays.'
+                : ''
+          }
+        />
+      </div>
+    </section>
+  );
+}

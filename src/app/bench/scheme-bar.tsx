@@ -1,0 +1,56 @@
+import { type ReactNode, useState } from 'react';
+import type { Playbook } from '../../playbook/index.ts';
+import { type Belief, likeliestFirst, shortSchemeName } from '../../teach/index.ts';
+import { Dialog } from '../controls/dialog.tsx';
+import { shareText } from '../opponents/shares.ts';
+import styles from './bench.module.css';
+import { tap } from './bench-store.ts';
+import type { GameNow } from './use-game.ts';
+
+/** Schemes that fit under the thumb; the others are one tap further. */
+const inSight = 3;
+
+/** What they may be playing, each with how likely it is; a tap on one says that it is seen. */
+export function SchemeBar({
+  playbook,
+  now,
+  belief,
+}: {
+  readonly playbook: Playbook;
+  readonly now: GameNow;
+  readonly belief: Belief;
+}): ReactNode {
+  const [isOpen, setOpen] = useState(false);
+  // Of a chance that has just ended it can still be said.
+  const seen = (now.state.open ?? now.state.chances.at(-1))?.seen ?? null;
+  const all = likeliestFirst(belief);
+  if (all.length === 0) return null;
+  const choice = ([id, share]: readonly [string, number]): ReactNode => (
+    <button
+      key={id}
+      type="button"
+      className={styles.scheme}
+      aria-pressed={seen === id}
+      onClick={() => {
+        tap({ kind: 'seen', scheme: id });
+        setOpen(false);
+      }}
+    >
+      <span className={styles.schemeName}>{shortSchemeName(playbook, id)}</span>{' '}
+      <small>{shareText(share).replace('less than', 'under')}</small>
+    </button>
+  );
+  return (
+    <fieldset className={styles.schemes} aria-label="What they play">
+      {all.slice(0, inSight).map(choice)}
+      {all.length > inSight && (
+        <button type="button" className={styles.scheme} onClick={() => setOpen(true)}>
+          Another
+        </button>
+      )}
+      <Dialog open={isOpen} onClose={() => setOpen(false)} title="What they play">
+        <div className={styles.pad}>{all.slice(inSight).map(choice)}</div>
+      </Dialog>
+    </fieldset>
+  );
+}
