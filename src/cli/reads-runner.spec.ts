@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoText } from '../playbook/index.ts';
-import type { Io } from './io.ts';
-import { run } from './run.ts';
+import { runRecorded } from './recorded-io.fixture.ts';
 import { tableWidth } from './table.ts';
 
 let folder = '';
@@ -18,26 +17,7 @@ afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function reads(...words: readonly string[]) {
-  let out = '';
-  let err = '';
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal: new AbortController().signal,
-    worker: new URL('../../dist/trial-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(['reads', demo, ...words], io);
-  return { code, out, err };
-}
+const reads = (...words: readonly string[]) => runRecorded(['reads', demo, ...words]);
 
 const few = ['--against', 'box-zone,jump', '--trials', '40'];
 

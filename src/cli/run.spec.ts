@@ -5,8 +5,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { schemeList, sets } from '../engine/index.ts';
 import { demoPlaybook, demoText, serializePlaybook } from '../playbook/index.ts';
-import type { Io } from './io.ts';
-import { run } from './run.ts';
+import { type Ran, runRecorded } from './recorded-io.fixture.ts';
 import { tableWidth } from './table.ts';
 
 let folder = '';
@@ -29,31 +28,8 @@ const withOpponents = {
   ],
 };
 
-interface Ran {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function sliderule(args: readonly string[], signal: AbortSignal = new AbortController().signal): Promise<Ran> {
-  let out = '';
-  let err = '';
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal,
-    worker: new URL('../../dist/trial-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(args, io);
-  return { code, out, err };
+function sliderule(args: readonly string[], signal: AbortSignal = new AbortController().signal): Promise<Ran> {
+  return runRecorded(args, { signal });
 }
 
 function widest(text: string): number {

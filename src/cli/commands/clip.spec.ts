@@ -5,8 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demoPlaybook, demoText } from '../../playbook/index.ts';
 import type { Clip } from '../../render/index.ts';
 import { manDownSchemeIds } from '../../worker/index.ts';
-import type { Io } from '../io.ts';
-import { run } from '../run.ts';
+import { runRecorded } from '../recorded-io.fixture.ts';
 
 let folder = '';
 beforeEach(() => {
@@ -23,23 +22,8 @@ async function clip(...words: readonly string[]) {
 }
 
 async function clipUntil(signal: AbortSignal, ...words: readonly string[]) {
-  let [out, err] = ['', ''];
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal,
-    worker: new URL('../../../dist/trial-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(['clip', join(folder, 'demo.json'), ...words], io);
-  return { code, out, err: err.replace(/\s+/g, ' ') };
+  const ran = await runRecorded(['clip', join(folder, 'demo.json'), ...words]);
+  return { ...ran, err: ran.err.replace(/\s+/g, ' ') };
 }
 
 const path = (name: string): string => join(folder, name);

@@ -4,8 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demoPlaybook, demoText, parsePlaybook, type QuizEntry, serializePlaybook } from '../../playbook/index.ts';
 import type { Quiz } from '../../render/index.ts';
-import type { Io } from '../io.ts';
-import { run } from '../run.ts';
+import { runRecorded } from '../recorded-io.fixture.ts';
 
 let folder = '';
 beforeEach(() => {
@@ -20,23 +19,8 @@ const path = (name: string): string => join(folder, name);
 
 /** The real program of the page is put into it; the test run builds it first. */
 async function quiz(file: string, ...words: readonly string[]) {
-  let [out, err] = ['', ''];
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal: new AbortController().signal,
-    worker: new URL('../../../dist/trial-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(['quiz', path(file), ...words], io);
-  return { code, out, err: err.replace(/\s+/g, ' ') };
+  const ran = await runRecorded(['quiz', path(file), ...words]);
+  return { ...ran, err: ran.err.replace(/\s+/g, ' ') };
 }
 
 const keptIn = (name: string): readonly QuizEntry[] =>
