@@ -22,7 +22,7 @@ async function clip(...words: readonly string[]) {
 }
 
 async function clipUntil(signal: AbortSignal, ...words: readonly string[]) {
-  const ran = await runRecorded(['clip', join(folder, 'demo.json'), ...words]);
+  const ran = await runRecorded(['clip', join(folder, 'demo.json'), ...words], { signal });
   return { ...ran, err: ran.err.replace(/\s+/g, ' ') };
 }
 

@@ -65,8 +65,8 @@ export const addPractice: AddCommand = (program, io) => {
       'after',
       examples(io, [
         'sliderule practice playbook.json --play lantern',
-        'sliderule practice playbook.json --play quarry --minutes 30 --players 14 --out tuesday.pdf',
-        'sliderule practice playbook.json --play lantern,ferry --against copper-falls --no-reads',
+        'sliderule practice playbook.json --minutes 30 --players 14 --out plan.pdf',
+        'sliderule practice playbook.json --play lantern,ferry --no-reads',
       ]),
     )
     .action((file: string, raw: RawPractice) => runPractice(io, file, raw));
