@@ -11,6 +11,7 @@ const places: readonly { readonly text: string; readonly place: Place }[] = [
   { text: 'Team', place: { kind: 'team' } },
   { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
   { text: 'Bench', place: { kind: 'bench' } },
+  { text: 'Season', place: { kind: 'season' } },
   { text: 'Playbook', place: { kind: 'playbook' } },
 ];
 

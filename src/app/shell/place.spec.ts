@@ -13,6 +13,7 @@ const places: readonly Place[] = [
   { kind: 'opponents', opponent: undefined },
   { kind: 'opponents', opponent: 'copper-falls' },
   { kind: 'bench' },
+  { kind: 'season' },
   { kind: 'playbook' },
 ];
 

@@ -8,6 +8,7 @@ export type Place =
   | { readonly kind: 'team' }
   | { readonly kind: 'opponents'; readonly opponent: string | undefined }
   | { readonly kind: 'bench' }
+  | { readonly kind: 'season' }
   | { readonly kind: 'playbook' };
 
 /** What is handed to players, the first of them where nobody says which. */
@@ -28,6 +29,7 @@ export function addressOf(place: Place): string {
       return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
     case 'team':
     case 'bench':
+    case 'season':
     case 'playbook':
       return `#/${place.kind}`;
     default:
@@ -42,6 +44,7 @@ export function placeOf(address: string): Place {
   switch (kind) {
     case 'team':
     case 'bench':
+    case 'season':
     case 'playbook':
       return { kind };
     case 'reads':

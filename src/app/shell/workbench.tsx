@@ -16,6 +16,7 @@ const TeachScreen = lazy(() => import('../teach/teach-screen.tsx'));
 const TeamScreen = lazy(() => import('../team/team-screen.tsx'));
 const OpponentsScreen = lazy(() => import('../opponents/opponents-screen.tsx'));
 const BenchScreen = lazy(() => import('../bench/bench-screen.tsx'));
+const SeasonScreen = lazy(() => import('../season/season-screen.tsx'));
 const PlaybookScreen = lazy(() => import('../files/playbook-screen.tsx'));
 
 /** The whole page: where one is, and the way to the other places. */
@@ -63,6 +64,8 @@ function screenOf(place: Place): ReactNode {
       return <OpponentsScreen id={place.opponent} />;
     case 'bench':
       return <BenchScreen />;
+    case 'season':
+      return <SeasonScreen />;
     case 'playbook':
       return <PlaybookScreen />;
     default:

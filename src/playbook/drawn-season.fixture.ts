@@ -1,4 +1,5 @@
-import { type Chance, demoPlaybook, type Playbook } from '../../playbook/index.ts';
+import { demoPlaybook } from './demo.ts';
+import type { Chance, Playbook } from './schema.ts';
 
 // A season with the luck of one seed, for tests and pictures: what is in it is counted again by hand in the tests that use it.
 

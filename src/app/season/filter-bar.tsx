@@ -1,0 +1,64 @@
+import type { ReactNode } from 'react';
+import { type Chance, chanceResults, chanceResultWords, type Playbook, schemeName } from '../../playbook/index.ts';
+import { opponentName, playName } from '../../teach/index.ts';
+import { Button } from '../controls/button.tsx';
+import { PickList } from '../controls/pick-list.tsx';
+import { useIsNarrow } from '../play/use-is-narrow.ts';
+import { type ChanceFilter, everything, isEverything, writtenIn } from './filter-chances.ts';
+import styles from './season.module.css';
+import { useSeason } from './season-state.ts';
+
+/** Which man-ups are looked at. What can be chosen is what was written. */
+export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; readonly shown: number }): ReactNode {
+  const { filter, change } = useSeason();
+  const isNarrow = useIsNarrow();
+  const chances = playbook.chances ?? [];
+  const set = (part: Partial<ChanceFilter>): void => change({ filter: { ...filter, ...part } });
+  return (
+    <details className={styles.which} open={!isNarrow || undefined}>
+      <summary>
+        Which man-ups: {shown} of {chances.length}
+      </summary>
+      <section className={styles.filters} aria-label="Which man-ups">
+        <PickList
+          label="Whose"
+          value={filter.side}
+          options={[
+            { value: '', text: 'ours and theirs' },
+            { value: 'ours', text: 'ours' },
+            { value: 'theirs', text: 'theirs' },
+          ]}
+          onChange={(side) => set({ side: side as ChanceFilter['side'] })}
+        />
+        {kinds.map(({ kind, label, name }) => (
+          <PickList
+            key={kind}
+            label={label}
+            value={filter[kind]}
+            options={[
+              { value: '', text: 'all' },
+              ...writtenIn(chances, kind).map((id) => ({ value: id, text: name(playbook, id) })),
+            ]}
+            onChange={(id) => set({ [kind]: id })}
+          />
+        ))}
+        <PickList
+          label="Ended in"
+          value={filter.result}
+          options={[
+            { value: '', text: 'anything' },
+            ...chanceResults.map((result: Chance['result']) => ({ value: result, text: chanceResultWords[result] })),
+          ]}
+          onChange={(result) => set({ result })}
+        />
+        {!isEverything(filter) && <Button onClick={() => change({ filter: everything })}>Show all</Button>}
+      </section>
+    </details>
+  );
+}
+
+const kinds = [
+  { kind: 'opponent', label: 'Opponent', name: opponentName },
+  { kind: 'call', label: 'Call', name: playName },
+  { kind: 'scheme', label: 'They played', name: schemeName },
+] as const;

@@ -1,0 +1,41 @@
+import { type ReactNode, useMemo, useState } from 'react';
+import type { Playbook } from '../../playbook/index.ts';
+import type { PaperName } from '../../render/index.ts';
+import { dayWords, seasonPages } from '../../teach/index.ts';
+import { PickList } from '../controls/pick-list.tsx';
+import panel from '../opponents/panel.module.css';
+import { PageView } from '../teach/page-view.tsx';
+import { FileTools } from '../teach/sheets-panel.tsx';
+
+/** The season as it comes out of the printer: of the man-ups that are looked at. */
+export function SeasonPaper({
+  playbook,
+  opponent,
+}: {
+  readonly playbook: Playbook;
+  readonly opponent: string;
+}): ReactNode {
+  const [paper, setPaper] = useState<PaperName>('letter');
+  const made = dayWords(new Date());
+  const printed = useMemo(
+    () => seasonPages(playbook, { paper, made, ...(opponent !== '' && { opponent }) }),
+    [playbook, paper, made, opponent],
+  );
+  return (
+    <section className={panel.panel} aria-label="The season on paper">
+      <div className={panel.tools}>
+        <PickList
+          label="Paper"
+          value={paper}
+          options={[
+            { value: 'letter', text: 'Letter' },
+            { value: 'a4', text: 'A4' },
+          ]}
+          onChange={(name) => setPaper(name === 'a4' ? 'a4' : 'letter')}
+        />
+        <FileTools pages={printed} about="season" />
+      </div>
+      <PageView pages={printed.pages} />
+    </section>
+  );
+}
