@@ -38,19 +38,19 @@ export function foeIds(playbook: Playbook): readonly string[] {
   return [...schemeIds(playbook), ...(playbook.opponents ?? []).map(({ id }) => id)];
 }
 
-/** The schemes in "a,b,c" or "all", each once, in the order given, or those of the one opponent who is named. */
-export function chosenFoes(playbook: Playbook, list: string): Foes {
+/** The schemes in "a,b,c" or "all", each once, in the order given, or those of the one opponent who is named; read from this option. */
+export function chosenFoes(playbook: Playbook, list: string, option = '--against'): Foes {
   if (list === 'all') return { schemes: manDownSchemeIds(playbook) };
   const known = foeIds(playbook);
   const ids = partsOf(list);
-  if (ids.length === 0) throw badUse(`missing scheme after --against (expected all or ${known.join(', ')}).`);
+  if (ids.length === 0) throw badUse(`missing scheme after ${option} (expected all or ${known.join(', ')}).`);
   for (const id of ids) oneOf('scheme or opponent', id, known);
   const schemes = ids.filter((id) => schemeIds(playbook).includes(id));
   const opponent = playbook.opponents?.find(({ id }) => !schemes.includes(id) && ids.includes(id));
   if (opponent === undefined) return { schemes: [...new Set(schemes)] };
   if (new Set(ids).size > 1) {
     throw badUse(
-      `${opponent.id} is an opponent, who has schemes of his own: name him alone after --against, or schemes alone.`,
+      `${opponent.id} is an opponent, who has schemes of his own: name him alone after ${option}, or schemes alone.`,
     );
   }
   const own = Object.keys(opponent.schemes ?? {});
@@ -66,16 +66,16 @@ export function chosenFoes(playbook: Playbook, list: string): Foes {
  * The foes in "box-zone:3,jump:1", schemes with how likely each is; without a colon as `chosenFoes` reads them. Fails where a weight is no
  * number above nothing, or some schemes have one and others not.
  */
-export function weighedFoes(playbook: Playbook, list: string): Foes {
+export function weighedFoes(playbook: Playbook, list: string, option = '--against'): Foes {
   const parts = partsOf(list).map((part) => part.split(':').map((word) => word.trim()));
   const weighed = parts.filter(({ length }) => length > 1);
-  if (weighed.length === 0) return chosenFoes(playbook, list);
-  const foes = chosenFoes(playbook, parts.map(([id]) => id).join(','));
+  if (weighed.length === 0) return chosenFoes(playbook, list, option);
+  const foes = chosenFoes(playbook, parts.map(([id]) => id).join(','), option);
   const wrong = parts.find(({ length, 1: weight }) => length !== 2 || !(Number(weight) > 0 && Number(weight) <= 1e6));
   const isDouble = new Set(parts.map(([id]) => id)).size < parts.length;
   if (wrong !== undefined || isDouble || foes.opponent !== undefined) {
     throw badUse(
-      `invalid --against: ${shown(list)} (expected schemes, each once and with how often it is met, such as ${foes.schemes[0] ?? 'box-zone'}:3).`,
+      `invalid ${option}: ${shown(list)} (expected schemes, each once and with how often it is met, such as ${foes.schemes[0] ?? 'box-zone'}:3).`,
     );
   }
   return { ...foes, weights: Object.fromEntries(parts.map(([id, weight]) => [id, Number(weight)])) };

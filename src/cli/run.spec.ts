@@ -50,6 +50,7 @@ describe('help', () => {
     ['open'],
     ['practice'],
     ['quiz'],
+    ['call'],
     ['season'],
   ])('%s has a description and examples that name it', async (command) => {
     const { code, out } = await sliderule([command, '--help']);
@@ -68,6 +69,7 @@ describe('help', () => {
       'sheet',
       'practice',
       'quiz',
+      'call',
       'season',
       'test',
       'compare',

@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import { type AddCommand, examples, type Finish } from './command-line.ts';
+import { addCall } from './commands/call.ts';
 import { addCheck } from './commands/check.ts';
 import { addClip } from './commands/clip.ts';
 import { addCompare } from './commands/compare.ts';
@@ -29,6 +30,7 @@ const commands: readonly AddCommand[] = [
   addTest,
   addCompare,
   addReads,
+  addCall,
   addSheet,
   addPractice,
   addClip,

@@ -1,4 +1,4 @@
-import { type Interval, inputHash } from '../../engine/index.ts';
+import { type Interval, inputHash, type Level } from '../../engine/index.ts';
 import type { Playbook } from '../../playbook/index.ts';
 import { type MeasureOptions, manDownSchemeIds, onePlayText, penaltyOf, type TrialPool } from '../../worker/index.ts';
 import { measurePlays } from '../sheets/measure-plays.ts';
@@ -20,6 +20,10 @@ export interface CallsAsked {
   readonly opponent?: string;
   readonly trials: number;
   readonly seed: number;
+  /** The playbook's own when absent or `null`. */
+  readonly penalty?: number | null;
+  /** The team's own when absent or `null`. */
+  readonly level?: Level | null;
 }
 
 /** Enough for .03 either way (see `measurePlays`). */
@@ -46,10 +50,10 @@ export function schemesToTry(playbook: Playbook, opponent: string | undefined): 
 export async function measureCalls(
   pool: TrialPool,
   playbook: Playbook,
-  { calls, schemes, opponent, trials, seed }: CallsAsked,
+  { calls, schemes, opponent, trials, seed, penalty = null, level = null }: CallsAsked,
   options: MeasureOptions & { readonly onCall?: (found: MeasuredCalls) => void } = {},
 ): Promise<MeasuredCalls> {
-  let found: MeasuredCalls = { opponent: opponent ?? null, penalty: penaltyOf(playbook), trials, calls: [] };
+  let found: MeasuredCalls = { opponent: opponent ?? null, penalty: penalty ?? penaltyOf(playbook), trials, calls: [] };
   for (const call of calls) {
     const [measured] = await measurePlays(
       pool,
@@ -58,8 +62,8 @@ export async function measureCalls(
         plays: [call.play],
         schemes,
         side: call.fromSide,
-        penalty: null,
-        level: null,
+        penalty,
+        level,
         seed,
         trials,
         ...(opponent !== undefined && { opponent }),
