@@ -14,6 +14,20 @@ export {
 export { createShotOdds, type ShotOdds, shotOddsInto } from './ball/shot.ts';
 export { defaultShotParameters, type ShotParameters } from './ball/shot-parameters.ts';
 export { createShotSituation, createShotView, faceKeeperInto, releaseInto, type ShotView } from './ball/shot-view.ts';
+export {
+  type CameraDoubt,
+  type CameraFit,
+  doubtsOfCamera,
+  type FittedCamera,
+  fitCamera,
+  type LineMark,
+  leastMarks,
+  type PlaceMark,
+  pixelOf,
+  placeOnField,
+  type SeenPlace,
+  segmentOnFilm,
+} from './camera/fit-camera.ts';
 export { focalLength } from './camera/focal-length.ts';
 export {
   type FittedHomography,
@@ -197,9 +211,9 @@ export {
   type MomentSays,
   type SchemeBelief,
 } from './scout/believe.ts';
-export { checkFilm, type MarkedFilm, type MarkedMoment } from './scout/marked-film.ts';
 export { defaultFilmReading, type FilmReading } from './scout/film-odds.ts';
 export type { MarkReason, ReasonMan } from './scout/mark-reasons.ts';
+export { checkFilm, type MarkedFilm, type MarkedMoment } from './scout/marked-film.ts';
 export { type Movement, type MovementId, movementIds, movementsOf } from './scout/movement.ts';
 export { usualDisciplineShares, usualSchemeWeight } from './scout/scheme-prior.ts';
 export {
