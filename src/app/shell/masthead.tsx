@@ -9,7 +9,7 @@ const places: readonly { readonly text: string; readonly place: Place }[] = [
   { text: 'Reads', place: { kind: 'reads', play: undefined } },
   { text: 'Teach', place: { kind: 'teach', part: 'sheets', play: undefined } },
   { text: 'Team', place: { kind: 'team' } },
-  { text: 'Opponents', place: { kind: 'opponents', opponent: undefined } },
+  { text: 'Scout', place: { kind: 'opponents', opponent: undefined } },
   { text: 'Bench', place: { kind: 'bench' } },
   { text: 'Season', place: { kind: 'season' } },
   { text: 'Playbook', place: { kind: 'playbook' } },

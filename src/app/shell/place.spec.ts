@@ -12,6 +12,7 @@ const places: readonly Place[] = [
   { kind: 'team' },
   { kind: 'opponents', opponent: undefined },
   { kind: 'opponents', opponent: 'copper-falls' },
+  { kind: 'opponents', opponent: 'copper-falls', part: 'film' },
   { kind: 'bench' },
   { kind: 'season' },
   { kind: 'playbook' },

@@ -6,7 +6,8 @@ export type Place =
   | { readonly kind: 'reads'; readonly play: string | undefined }
   | { readonly kind: 'teach'; readonly part: TeachPart; readonly play: string | undefined }
   | { readonly kind: 'team' }
-  | { readonly kind: 'opponents'; readonly opponent: string | undefined }
+  /** With `part`, the film of that opponent. */
+  | { readonly kind: 'opponents'; readonly opponent: string | undefined; readonly part?: 'film' }
   | { readonly kind: 'bench' }
   | { readonly kind: 'season' }
   | { readonly kind: 'playbook' };
@@ -25,8 +26,10 @@ export function addressOf(place: Place): string {
       return place.play === undefined
         ? `#/teach/${place.part}`
         : `#/teach/${place.part}/${encodeURIComponent(place.play)}`;
-    case 'opponents':
-      return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}`;
+    case 'opponents': {
+      const part = place.part === undefined ? '' : `/${place.part}`;
+      return place.opponent === undefined ? '#/opponents' : `#/opponents/${encodeURIComponent(place.opponent)}${part}`;
+    }
     case 'team':
     case 'bench':
     case 'season':
@@ -52,7 +55,7 @@ export function placeOf(address: string): Place {
     case 'teach':
       return { kind, part: teachParts.find((one) => one === part) ?? teachParts[0], play: decoded(below) };
     case 'opponents':
-      return { kind, opponent: part };
+      return { kind, opponent: part, ...(part !== undefined && below === 'film' && { part: 'film' }) };
     default:
       return { kind: 'play', play: kind === 'play' ? part : undefined };
   }
