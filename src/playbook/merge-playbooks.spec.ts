@@ -182,3 +182,32 @@ describe('the other parts', () => {
     expect(value).toEqual(merged);
   });
 });
+
+describe('man-ups that were played', () => {
+  const chance = (id: string, result: 'goal' | 'saved' | 'wide' = 'goal') => ({
+    id,
+    side: 'ours' as const,
+    result,
+    date: '2026-03-14',
+  });
+  const base = { ...demoPlaybook, chances: [chance('a')] };
+
+  test('that each wrote down are both kept', () => {
+    const mine = { ...base, chances: [chance('a'), chance('b')] };
+    const theirs = { ...base, chances: [chance('a'), chance('c')] };
+    const { merged, conflicts } = mergePlaybooks(base, mine, theirs);
+    expect(merged.chances!.map(({ id }) => id)).toEqual(['a', 'b', 'c']);
+    expect(conflicts).toEqual([]);
+  });
+
+  test('of which both say something else are asked for by what they were, and may both stay', () => {
+    const mine = { ...base, chances: [chance('a', 'saved')] };
+    const theirs = { ...base, chances: [chance('a', 'wide')] };
+    const { conflicts } = mergePlaybooks(base, mine, theirs);
+    expect(conflicts.map(({ kind, name, choices }) => [kind, name, choices])).toEqual([
+      ['chance', '2026-03-14, ours: saved', ['mine', 'theirs', 'both']],
+    ]);
+    const { merged } = mergePlaybooks(base, mine, theirs, new Map([['chance a', 'both']]));
+    expect(merged.chances).toEqual([chance('a', 'saved'), { ...chance('a', 'wide'), id: 'a-2' }]);
+  });
+});

@@ -45,6 +45,27 @@ describe('withoutNames', () => {
     expect(hidden('', player(7, 'Will', 'Asthma')).team.roster).toEqual([player(7, 'No. 7')]);
   });
 
+  test('hides names in what was written of games and goalkeepers, and leaves numbers and ids of man-ups', () => {
+    const chance = {
+      id: 'mason',
+      side: 'ours',
+      result: 'goal',
+      scorer: 7,
+      call: 'mason',
+      game: 'At Mason',
+      unit: 'Mason',
+      notes: 'Mason!',
+    };
+    const { chances, opponents } = withoutNames({
+      ...demoPlaybook,
+      team: { ...demoPlaybook.team, roster: [player(7, 'Will Mason')] },
+      chances: [chance as NonNullable<Playbook['chances']>[number]],
+      opponents: [{ id: 'x', name: 'X', keeperNotes: 'Mason knows him.' }],
+    });
+    expect(chances).toEqual([{ ...chance, game: 'At No. 7', unit: 'No. 7', notes: 'No. 7!' }]);
+    expect(opponents![0]!.keeperNotes).toBe('No. 7 knows him.');
+  });
+
   test('a roster without names changes nothing', () => {
     expect(hidden('Any text', player(7, ''), player(8, '8')).notes).toBe('Any text');
   });

@@ -1,14 +1,10 @@
-import Papa from 'papaparse';
 import { expect } from 'vitest';
-import { drawnChances } from '../../src/playbook/drawn-season.fixture.ts';
-import { writeChanceTable } from '../../src/teach/index.ts';
 import { browserTest } from './browser-test.ts';
 import { expectAccessible } from './expect-accessible.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
+import { seasonCsv, seasonLines, type TableLine } from './season-table.ts';
 
-const season = drawnChances(200);
-const tableOf = (rows: readonly (readonly string[])[]) => Buffer.from(Papa.unparse(rows as string[][]));
-const goals = (of: typeof season) => `${of.filter(({ result }) => result === 'goal').length} of ${of.length}`;
+const goals = (of: readonly TableLine[]) => `${of.filter(({ result }) => result === 'goal').length} of ${of.length}`;
 
 browserTest(
   'a season of 200 man-ups comes in from a table, is counted, filtered, written on, and put on paper',
@@ -20,24 +16,22 @@ browserTest(
 
     // A table with a bad line: nothing of it comes in.
     const file = page.getByLabel('A CSV file with man-ups');
-    const [head, ...rows] = writeChanceTable(season);
-    const broken = rows.map((row, at) => (at === 41 ? row.map((cell) => (cell === row[14] ? 'scored' : cell)) : row));
-    await file.setInputFiles({ name: 'bad.csv', mimeType: 'text/csv', buffer: tableOf([head!, ...broken]) });
+    await file.setInputFiles({ name: 'bad.csv', mimeType: 'text/csv', buffer: seasonCsv(41) });
     await page.getByText(/^Line 43: result: "scored" is not one of goal/).waitFor();
     expect(await page.getByRole('button', { name: 'Take in 0 man-ups' }).isDisabled()).toBe(true);
     await expectAccessible(page);
     await page.getByRole('button', { name: 'Close' }).click();
 
-    await file.setInputFiles({ name: 'season.csv', mimeType: 'text/csv', buffer: tableOf([head!, ...rows]) });
+    await file.setInputFiles({ name: 'season.csv', mimeType: 'text/csv', buffer: seasonCsv() });
     await page.getByText('200 man-ups can be taken in.').waitFor();
     await page.getByRole('button', { name: 'Take in 200 man-ups' }).click();
     await page.getByText('200 man-ups taken in; Undo takes them out again.').waitFor();
 
-    const ours = season.filter(({ side }) => side === 'ours');
+    const ours = seasonLines.filter(({ side }) => side === 'ours');
     const panel = page.getByRole('region', { name: 'Our man-ups', exact: true });
     const lines = panel.getByRole('row');
     await lines.filter({ hasText: `all${goals(ours)}` }).waitFor();
-    const lantern = ours.filter(({ call }) => call === 'lantern');
+    const lantern = ours.filter(({ call }) => call === 'Lantern');
     await lines
       .filter({ hasText: `Lantern${goals(lantern)}` })
       .filter({ hasText: 'surely more' })
@@ -54,13 +48,26 @@ browserTest(
       .getByRole('region', { name: 'Which man-ups' })
       .getByLabel('Opponent')
       .selectOption({ label: 'Northgate Ospreys' });
-    const met = season.filter(({ opponent }) => opponent === 'northgate');
+    const met = seasonLines.filter(({ opponent }) => opponent === 'Northgate Ospreys');
     await page.getByText(`Which man-ups: ${met.length} of 200`).waitFor();
     await lines.filter({ hasText: `all${goals(met.filter(({ side }) => side === 'ours'))}` }).waitFor();
     await page.getByLabel('Put together by').selectOption('scheme');
     await lines.filter({ hasText: 'Five-man rotation' }).waitFor();
     await page.getByRole('button', { name: 'Show all' }).click();
     await page.getByText('Which man-ups: 200 of 200').waitFor();
+
+    await page.getByRole('radio', { name: 'The man-ups' }).check();
+    const list = page.getByRole('region', { name: 'The man-ups as a table' });
+    expect(await list.getByRole('row').count()).toBe(101);
+    await keepScreenshot(page, 'season-list');
+    await page.getByRole('button', { name: 'Show 100 more' }).click();
+    expect(await list.getByRole('row').count()).toBe(201);
+    await page.getByRole('radio', { name: 'On paper' }).check();
+    await page
+      .getByRole('img', { name: /^Man-ups of / })
+      .first()
+      .waitFor();
+    await keepScreenshot(page, 'season-paper');
   },
 );
 

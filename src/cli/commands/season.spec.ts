@@ -2,12 +2,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { drawnChances, drawnSeason } from '../../playbook/drawn-season.fixture.ts';
 import { type Chance, demoText, parsePlaybook, serializePlaybook } from '../../playbook/index.ts';
 import { writeChanceTable } from '../../teach/index.ts';
+import { drawnChances, drawnSeason } from '../../teach/season/drawn-season.fixture.ts';
 import { readCsv, writeCsv } from '../chance-csv.ts';
-import type { Io } from '../io.ts';
-import { run } from '../run.ts';
+import { runRecorded } from '../recorded-io.fixture.ts';
 import { tableWidth } from '../table.ts';
 
 let folder = '';
@@ -22,25 +21,8 @@ afterEach(() => {
 
 const path = (name: string): string => join(folder, name);
 
-async function season(file: string, ...words: readonly string[]) {
-  let [out, err] = ['', ''];
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal: new AbortController().signal,
-    worker: new URL('./no-such-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(['season', path(file), ...words], io);
-  return { code, out, err };
-}
+const season = (file: string, ...words: readonly string[]) =>
+  runRecorded(['season', path(file), ...words], { worker: new URL('./no-such-worker.js', import.meta.url) });
 
 const chancesIn = (name: string): readonly Chance[] =>
   parsePlaybook(readFileSync(path(name), 'utf8')).value?.chances ?? [];

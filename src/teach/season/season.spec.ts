@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { drawnSeason } from '../../playbook/drawn-season.fixture.ts';
 import { type Chance, demoPlaybook, type Playbook } from '../../playbook/index.ts';
 import { groupChances, schemeSeen } from './chance-groups.ts';
 import { compareGroups } from './compare-groups.ts';
+import { drawnSeason } from './drawn-season.fixture.ts';
 import { groupNumbers, looksUsed } from './group-numbers.ts';
 import { planAndResult } from './plan-and-result.ts';
 import { proposeGrades } from './propose-grades.ts';

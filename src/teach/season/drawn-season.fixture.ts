@@ -1,5 +1,4 @@
-import { demoPlaybook } from './demo.ts';
-import type { Chance, Playbook } from './schema.ts';
+import { type Chance, demoPlaybook, type Playbook } from '../../playbook/index.ts';
 
 // A season with the luck of one seed, for tests and pictures: what is in it is counted again by hand in the tests that use it.
 
