@@ -147,7 +147,7 @@ describe('the playbook as a file', () => {
     const { page } = visitor;
     await openPlaybookPlace(visitor, address);
     const { text } = await save(page, 'Save with names');
-    for (const place of ['Play', 'Team', 'Opponents']) {
+    for (const place of ['Play', 'Team', 'Scout']) {
       await page.getByRole('link', { name: place, exact: true }).click();
       await page.getByRole('heading', { level: 1 }).waitFor();
       await drop(page, `${place}.json`, text);

@@ -1,5 +1,5 @@
 import { ArrowLeft } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { usePlaybook } from '../shell/desk.tsx';
 import { addressOf } from '../shell/place.ts';
 import { OpponentList } from './opponent-list.tsx';
@@ -9,15 +9,25 @@ import { SaidLine } from './said-line.tsx';
 import { SchemePage } from './scheme-page.tsx';
 import { SchemesExplained } from './schemes-explained.tsx';
 
+// Loaded when somebody goes there: whoever weighs schemes needs no film.
+const FilmScreen = lazy(() => import('../film/film-screen.tsx'));
+
 /**
  * The place of the other side: whom you play, what they are believed to do, and schemes of your own writing. An id in the address is an
  * opponent's or an own scheme's: none goes by the other's.
  */
-export default function OpponentsScreen({ id }: { readonly id: string | undefined }): ReactNode {
+export default function OpponentsScreen({
+  id,
+  part,
+}: {
+  readonly id: string | undefined;
+  /** What of the opponent is looked at; what is known of him when left out. */
+  readonly part?: 'film' | undefined;
+}): ReactNode {
   const playbook = usePlaybook();
   const opponent = playbook.opponents?.find((one) => one.id === id);
   const scheme = playbook.schemes?.find((one) => one.id === id);
-  const page = opponent !== undefined ? 'opponent' : scheme !== undefined ? 'scheme' : 'all';
+  const page = opponent !== undefined ? (part ?? 'opponent') : scheme !== undefined ? 'scheme' : 'all';
   return (
     <div className={styles.screen} data-page={page}>
       <div className={styles.list}>
@@ -30,8 +40,14 @@ export default function OpponentsScreen({ id }: { readonly id: string | undefine
             All opponents and schemes
           </a>
         )}
+        {opponent !== undefined && <OpponentParts opponent={opponent.id} name={opponent.name} part={part} />}
         <SaidLine page={id} />
-        {opponent !== undefined && <OpponentPage key={opponent.id} opponent={opponent} />}
+        {opponent !== undefined && part === undefined && <OpponentPage key={opponent.id} opponent={opponent} />}
+        {opponent !== undefined && part === 'film' && (
+          <Suspense fallback={<p>One moment.</p>}>
+            <FilmScreen key={opponent.id} opponent={opponent} />
+          </Suspense>
+        )}
         {opponent === undefined && scheme !== undefined && <SchemePage key={scheme.id} scheme={scheme} />}
         {page === 'all' && id !== undefined && (
           <p>Nobody of this name is in the playbook any more. Undo brings back what was deleted.</p>
@@ -39,5 +55,31 @@ export default function OpponentsScreen({ id }: { readonly id: string | undefine
         {page === 'all' && <SchemesExplained />}
       </div>
     </div>
+  );
+}
+
+/** The way between what is known of an opponent and his film. */
+function OpponentParts({
+  opponent,
+  name,
+  part,
+}: {
+  readonly opponent: string;
+  readonly name: string;
+  readonly part: 'film' | undefined;
+}): ReactNode {
+  return (
+    <nav className={styles.parts} aria-label={`Parts of ${name}`}>
+      <a
+        href={addressOf({ kind: 'opponents', opponent })}
+        aria-current={part === undefined ? 'page' : undefined}
+      >{`${name}: what is known`}</a>
+      <a
+        href={addressOf({ kind: 'opponents', opponent, part: 'film' })}
+        aria-current={part === 'film' ? 'page' : undefined}
+      >
+        Film and marks
+      </a>
+    </nav>
   );
 }

@@ -61,7 +61,7 @@ function screenOf(place: Place): ReactNode {
     case 'team':
       return <TeamScreen />;
     case 'opponents':
-      return <OpponentsScreen id={place.opponent} />;
+      return <OpponentsScreen id={place.opponent} part={place.part} />;
     case 'bench':
       return <BenchScreen />;
     case 'season':

@@ -33,7 +33,7 @@ export function sheetQuestion(playbook: Playbook, wanted: WantedSheet): SheetQue
   const { kind, play, side } = wanted;
   const opponent = playbook.opponents?.find(({ id }) => id === wanted.opponent);
   if (kind === 'opponent' && opponent === undefined) {
-    return { kind: 'nothing', reason: 'The playbook has no opponent yet. Add one in the Opponents place.' };
+    return { kind: 'nothing', reason: 'The playbook has no opponent yet. Add one in the Scout place.' };
   }
   const { plays: _, ...standing } = playbook;
   const entries = playbook.plays.filter((entry) => (isOfOnePlay(kind) ? entry.id === play : entry.archived !== true));

@@ -1,0 +1,130 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { SchemeBelief } from '../../engine/index.ts';
+import type { Chance, Opponent, Playbook } from '../../playbook/index.ts';
+import {
+  filmOfMarks,
+  type ReadMarks,
+  type ScoutQuestion,
+  scoutBelief,
+  usualScoutSchemes,
+  walkMovements,
+} from '../../teach/index.ts';
+import { useDesk } from '../shell/desk.tsx';
+import { useFilm } from './film-state.ts';
+
+/** A man-up whose marks say something, as the engine reads them. */
+export interface ReadChance extends ReadMarks {
+  readonly chance: Chance;
+}
+
+export type BeliefNews =
+  /** Nothing is marked or ticked. */
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'working' }
+  /** `films`: the man-ups behind the belief's films, in their order. `isOld`: it is of marks that have changed since. */
+  | {
+      readonly kind: 'found';
+      readonly belief: SchemeBelief;
+      readonly films: readonly ReadChance[];
+      /** Every man-up that says something, ticked ones too. */
+      readonly chances: readonly string[];
+      readonly isOld: boolean;
+    }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+/** The schemes in question with their weights: as the coach set them here, else as the opponent's entry or the level has them. */
+export function useScoutQuestion(playbook: Playbook, opponent: Opponent, play: string): ScoutQuestion {
+  const changed = useFilm((state) => state.priors[opponent.id]);
+  return useMemo(() => {
+    const schemes = usualScoutSchemes(playbook, opponent).map(({ id, weight }) => ({
+      id,
+      weight: changed?.[id] ?? weight,
+    }));
+    return { play, side: 'right', level: null, schemes };
+  }, [playbook, opponent, play, changed]);
+}
+
+/** A pause in the marking after which it is asked, ms: whoever sets five men asks once. */
+const pause = 350;
+
+/** What all marks and ticks of an opponent's man-ups say of his scheme; asked of a thread when they change. */
+export function useBelief(
+  playbook: Playbook,
+  question: ScoutQuestion | undefined,
+  spots: Parameters<typeof filmOfMarks>[0],
+  chances: readonly Chance[],
+): BeliefNews {
+  const { threads } = useDesk();
+  const [found, setFound] = useState<{ readonly text: string; readonly news: BeliefNews }>();
+  const text = JSON.stringify([
+    question,
+    chances.map(({ id, marks }) => [id, marks]),
+    spots,
+    playbook.team.level,
+    playbook.schemes ?? [],
+  ]);
+  const read = useMemo(
+    () => chances.map((chance): ReadChance => ({ chance, ...filmOfMarks(spots, chance.marks ?? []) })),
+    [chances, spots],
+  );
+  const hasSaid = read.some(({ film, ticks }) => film !== null || ticks.length > 0);
+  // The text stands for everything that is asked.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above
+  useEffect(() => {
+    if (!hasSaid || question === undefined) return undefined;
+    const stop = new AbortController();
+    const timer = setTimeout(() => {
+      ask(threads, playbook, question, read, stop.signal).then(
+        (news) => setFound({ text, news }),
+        (error: unknown) => {
+          if (stop.signal.aborted) return;
+          const reason = error instanceof Error ? error.message : String(error);
+          setFound({ text, news: { kind: 'failed', reason } });
+        },
+      );
+    }, pause);
+    return () => {
+      clearTimeout(timer);
+      stop.abort();
+    };
+  }, [text, hasSaid, threads]);
+  if (!hasSaid || question === undefined) return { kind: 'nothing' };
+  if (found === undefined) return { kind: 'working' };
+  if (found.news.kind === 'found' && found.text !== text) return { ...found.news, isOld: true };
+  return found.text === text ? found.news : { kind: 'working' };
+}
+
+async function ask(
+  pool: ReturnType<typeof useDesk>['threads'],
+  playbook: Playbook,
+  question: ScoutQuestion,
+  read: readonly ReadChance[],
+  signal: AbortSignal,
+): Promise<BeliefNews> {
+  const films = read.filter(({ film }) => film !== null);
+  const ticks = read.flatMap((one) => one.ticks);
+  const walked = ticks.length === 0 ? [] : await walkedFor(pool, playbook, question, signal);
+  const seen = { films: films.flatMap(({ film }) => film ?? []), ticks };
+  const belief = await scoutBelief(pool, playbook, question, seen, walked, { signal });
+  const chances = read.filter((one) => one.film !== null || one.ticks.length > 0).map(({ chance }) => chance.id);
+  return { kind: 'found', belief, films, chances, isOld: false };
+}
+
+/** Some seconds of work, and good for as long as set, level and schemes stay. */
+async function walkedFor(
+  pool: ReturnType<typeof useDesk>['threads'],
+  playbook: Playbook,
+  question: ScoutQuestion,
+  signal: AbortSignal,
+): Promise<Awaited<ReturnType<typeof walkMovements>>> {
+  const { walked, change } = useFilm.getState();
+  const entry = playbook.plays.find(({ id }) => id === question.play);
+  const own = (playbook.schemes ?? []).filter(({ id }) => question.schemes.some((one) => one.id === id));
+  const ids = question.schemes.map(({ id }) => id);
+  const key = JSON.stringify([playbook.team.level, entry, playbook.sets ?? [], own, ids]);
+  const known = walked.get(key);
+  if (known !== undefined) return known;
+  const made = await walkMovements(pool, playbook, question, { signal });
+  change({ walked: new Map(useFilm.getState().walked).set(key, made) });
+  return made;
+}
