@@ -96,7 +96,7 @@ browserTest(
     await page.getByRole('radio', { name: 'The man-ups' }).check();
     const list = page.getByRole('region', { name: 'The man-ups as a table' });
     const line = list.getByRole('row').nth(1);
-    await line.filter({ hasText: '2026-03-14 7:11oursCopper FallsLanternJumpgoal' }).waitFor();
+    await line.filter({ hasText: '2026-03-14 7:11goaloursCopper FallsLanternJump' }).waitFor();
     await list.getByRole('button', { name: /^Change the man-up of 2026-03-14/ }).click();
     await form.getByLabel('Ended in').selectOption('saved');
     await form.getByRole('button', { name: 'Keep the change' }).click();

@@ -31,12 +31,12 @@ export function ChanceList({
           <thead>
             <tr>
               <th scope="col">When</th>
+              <th scope="col">Ended in</th>
               <th scope="col">Whose</th>
               <th scope="col">Opponent</th>
               <th scope="col">Call</th>
               <th scope="col">They played</th>
               <th scope="col">Look</th>
-              <th scope="col">Ended in</th>
               <th scope="col">
                 <span className="spoken">Change</span>
               </th>
@@ -77,13 +77,15 @@ function Line({
   const when = whenWords(chance);
   return (
     <tr>
-      <th scope="row">{when}</th>
+      <th scope="row" className={styles.when}>
+        {when}
+      </th>
+      <td className={result === 'goal' ? styles.goal : undefined}>{chanceResultWords[result]}</td>
       <td>{side}</td>
       <td>{opponent === undefined ? '' : opponentName(playbook, opponent)}</td>
       <td>{call === undefined ? '' : playName(playbook, call)}</td>
       <td>{scheme === undefined ? '' : schemeName(playbook, scheme)}</td>
       <td>{look === undefined ? '' : lookWords(look)}</td>
-      <td className={result === 'goal' ? styles.goal : undefined}>{chanceResultWords[result]}</td>
       <td>
         <Button aria-label={`Change the man-up of ${when}`} onClick={onOpen}>
           Change

@@ -57,6 +57,18 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
   );
 }
 
+/** What a filter lets through, for who reads only the page: "ours; Lantern; ended in goal". The opponent stands in the title. Empty for everything. */
+export function filterWords(playbook: Playbook, { side, call, scheme, result }: ChanceFilter): string {
+  return [
+    side,
+    call && playName(playbook, call),
+    scheme && `against ${schemeName(playbook, scheme)}`,
+    result && `ended in ${chanceResultWords[result as Chance['result']]}`,
+  ]
+    .filter((part) => part !== '')
+    .join('; ');
+}
+
 const kinds = [
   { kind: 'opponent', label: 'Opponent', name: opponentName },
   { kind: 'call', label: 'Call', name: playName },

@@ -6,24 +6,29 @@ import { PickList } from '../controls/pick-list.tsx';
 import panel from '../opponents/panel.module.css';
 import { PageView } from '../teach/page-view.tsx';
 import { FileTools } from '../teach/sheets-panel.tsx';
+import { filterWords } from './filter-bar.tsx';
+import type { ChanceFilter } from './filter-chances.ts';
+import styles from './season.module.css';
 
 /** The season as it comes out of the printer: of the man-ups that are looked at. */
 export function SeasonPaper({
   playbook,
-  opponent,
+  filter,
 }: {
   readonly playbook: Playbook;
-  readonly opponent: string;
+  readonly filter: ChanceFilter;
 }): ReactNode {
   const [paper, setPaper] = useState<PaperName>('letter');
   const made = dayWords(new Date());
+  const only = filterWords(playbook, filter);
+  const { opponent } = filter;
   const printed = useMemo(
-    () => seasonPages(playbook, { paper, made, ...(opponent !== '' && { opponent }) }),
-    [playbook, paper, made, opponent],
+    () => seasonPages(playbook, { paper, made, ...(opponent !== '' && { opponent }), ...(only !== '' && { only }) }),
+    [playbook, paper, made, opponent, only],
   );
   return (
     <section className={panel.panel} aria-label="The season on paper">
-      <div className={panel.tools}>
+      <div className={styles.bar}>
         <PickList
           label="Paper"
           value={paper}

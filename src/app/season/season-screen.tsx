@@ -71,7 +71,7 @@ function Played({ playbook }: { readonly playbook: Playbook }): ReactNode {
         </>
       )}
       {view === 'list' && <ChanceList playbook={playbook} chances={shown.chances ?? []} />}
-      {view === 'paper' && <SeasonPaper playbook={shown} opponent={filter.opponent} />}
+      {view === 'paper' && <SeasonPaper playbook={shown} filter={filter} />}
     </>
   );
 }

@@ -36,6 +36,8 @@ export interface SeasonSection {
   readonly says: readonly string[];
   /** What stands in the first column. */
   readonly of: string;
+  /** `share` leaves out guesses, shots and times; all columns when left out. */
+  readonly columns?: 'share';
   readonly rows: readonly SeasonRow[];
 }
 
@@ -72,7 +74,12 @@ export function seasonSheet(sheet: SeasonSheet): readonly Page[] {
   const { width, height } = papers[sheet.paper];
   const inside = width - 2 * pageMargin;
   const foot = (page: number): Block =>
-    pageFoot(`Counted as written down. ${sheet.made}, ${papers[sheet.paper].name}.`, quiet, inside, page);
+    pageFoot(
+      `Box: where the truth lies 95 times in 100. Stroke: as counted. Dashed: usual, or expected. ${sheet.made}.`,
+      quiet,
+      inside,
+      page,
+    );
   const room = height - 2 * pageMargin - foot(1).height - blockGap;
   const head = stack(
     [
@@ -104,36 +111,63 @@ export function seasonSheet(sheet: SeasonSheet): readonly Page[] {
   });
 }
 
-function sectionBlocks({ heading: words, says, of, rows }: SeasonSection, width: number): readonly Block[] {
+function sectionBlocks(section: SeasonSection, width: number): readonly Block[] {
+  const { heading: words, says, rows } = section;
   const top = [
     gap(sectionGap),
     paragraph(words, heading, width),
     ...says.map((sentence) => paragraph(sentence, body, width)),
   ];
   if (rows.length === 0) return [stack(top, 2)];
-  const columns = columnsOf(of, width);
+  const columns = columnsOf(section, width);
+  const head = tableHead(
+    columns.map(({ column }) => column),
+    cells,
+  );
   const lines = rows.map((row) => lineOf(row, columns, width));
-  return [stack([...top, tableHead(columns, cells), lines[0]!], 2), ...lines.slice(1)];
+  return [stack([...top, head, lines[0]!], 2), ...lines.slice(1)];
+}
+
+/** A column of the table, and what of a row stands in it. */
+interface SeasonColumn {
+  readonly column: TableColumn;
+  readonly read: (row: SeasonRow) => string;
 }
 
 /** Widths in shares of the page; the bar takes the last column. */
-function columnsOf(of: string, width: number): readonly TableColumn[] {
-  const shares = [0.2, 0.1, 0.15, 0.15, 0.07, 0.155, 0.175];
-  const titles = [of, 'Goals', 'Share, 95 %', 'Best guess', 'Shots', 'First shot', '0 to 100 %'];
-  return titles.map((words, at) => ({ title: words, width: shares[at]! * width, align: 'left' }));
+function columnsOf({ of, columns }: SeasonSection, width: number): readonly SeasonColumn[] {
+  const column = (title: string, share: number, read: SeasonColumn['read']): SeasonColumn => ({
+    column: { title, width: share * width, align: 'left' },
+    read,
+  });
+  const [name, count, raw, bar] = [
+    column(of, 0.2, (row) => row.name),
+    column('Goals', 0.1, (row) => row.count),
+    column('Share, 95 %', 0.15, (row) => row.raw),
+    column('0 to 100 %', 0.175, () => ''),
+  ];
+  if (columns === 'share') return [name, count, raw, bar];
+  return [
+    ...[name, count, raw],
+    column('Best guess', 0.15, (row) => row.guess),
+    column('Shots', 0.07, (row) => row.shots),
+    column('First shot', 0.155, (row) => row.firstShot),
+    bar,
+  ];
 }
 
-function lineOf(
-  { name, count, raw, guess, shots, firstShot, bar }: SeasonRow,
-  columns: readonly TableColumn[],
-  width: number,
-): Block {
-  const line = tableRow(columns, [name, count, raw, guess, shots, firstShot, ''], cells);
-  if (bar === undefined) return line;
-  const wide = columns.at(-1)!.width;
+function lineOf(row: SeasonRow, columns: readonly SeasonColumn[], width: number): Block {
+  const line = tableRow(
+    columns.map(({ column }) => column),
+    columns.map(({ read }) => read(row)),
+    cells,
+  );
+  if (row.bar === undefined) return line;
+  const wide = columns.at(-1)!.column.width;
+  const before = columns.slice(0, -1).reduce((sum, { column }) => sum + column.width, 0);
   return beside([
     { left: 0, block: line },
-    { left: width - wide, block: intervalBar(bar, wide, barHeight) },
+    { left: Math.min(before, width - wide), block: intervalBar(row.bar, wide, barHeight) },
   ]);
 }
 

@@ -19,13 +19,15 @@ import { brierSentence, firstShotText, groupingWords, planBinText, shareText, sh
 export interface SeasonPagesWishes {
   /** Only against this one. */
   readonly opponent?: string;
+  /** What else the man-ups were chosen by, in words, where the playbook holds only those. */
+  readonly only?: string;
   readonly paper: PaperName;
   /** The day that they are made: see `dayWords`. */
   readonly made: string;
 }
 
 /** A season on paper: how we and they do, by call, scheme and opponent, and whether the simulation was right. */
-export function seasonPages(playbook: Playbook, { opponent, paper, made }: SeasonPagesWishes): PrintedPages {
+export function seasonPages(playbook: Playbook, { opponent, only, paper, made }: SeasonPagesWishes): PrintedPages {
   const of = (by: ChanceGrouping): SeasonReport =>
     seasonReport(playbook, { by, ...(opponent !== undefined && { opponent }) });
   const byCall = of('call');
@@ -33,7 +35,7 @@ export function seasonPages(playbook: Playbook, { opponent, paper, made }: Seaso
   const title = `Man-ups of ${playbook.team.name}${against}`;
   const pages = seasonSheet({
     title,
-    about: aboutWords(playbook, opponent),
+    about: `${aboutWords(playbook, opponent)}${only === undefined ? '' : ` Only ${only}.`}`,
     leads: leadsOf(byCall),
     sections: [
       wholeSection(byCall),
@@ -55,7 +57,7 @@ export function seasonPages(playbook: Playbook, { opponent, paper, made }: Seaso
 
 /** What the figures rest on, in words that stand below every table of them. */
 function basisWords({ source }: SeasonPrior): string {
-  return `Share: goals a man-up as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared. In the bars: box where the truth lies, stroke what was counted, dashed what is usual.`;
+  return `Share: goals a man-up as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared.`;
 }
 
 function aboutWords({ chances = [] }: Playbook, opponent: string | undefined): string {
@@ -122,6 +124,7 @@ function planSection({ planSays }: SeasonReport, plan: PlanAndResult | undefined
     heading: 'What the simulation said, and what came',
     says: [planSays, brierSentence(plan)],
     of: 'It expected',
+    columns: 'share',
     rows: plan.bins.map((bin) => ({
       name: planBinText(bin),
       count: `${bin.goals} of ${bin.chances}`,
