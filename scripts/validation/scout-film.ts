@@ -51,7 +51,8 @@ export function filmOfTrace(trace: Trace, play: Play, choice: FilmChoice): Marke
       }),
     });
   }
-  return { spots: play.spots.map(({ at }) => at), moments };
+  // Who knows which play was called knows where it is restarted.
+  return { spots: play.spots.map(({ at }) => at), restart: play.start.restart, moments };
 }
 
 interface Hold {

@@ -11,6 +11,7 @@ import { addPractice } from './commands/practice.ts';
 import { addQuiz } from './commands/quiz.ts';
 import { addReads } from './commands/reads.ts';
 import { addSchemes } from './commands/schemes.ts';
+import { addScout } from './commands/scout.ts';
 import { addSeason } from './commands/season.ts';
 import { addSets } from './commands/sets.ts';
 import { addSheet } from './commands/sheet.ts';
@@ -36,6 +37,7 @@ const commands: readonly AddCommand[] = [
   addClip,
   addQuiz,
   addSeason,
+  addScout,
   addTrace,
   addSchemes,
   addSets,

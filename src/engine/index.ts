@@ -211,7 +211,9 @@ export {
   type MomentSays,
   type SchemeBelief,
 } from './scout/believe.ts';
+export { type ConcededShots, concededShots } from './scout/conceded-shots.ts';
 export { defaultFilmReading, type FilmReading } from './scout/film-odds.ts';
+export { type MarkSpread, oddsOfMarks } from './scout/mark-odds.ts';
 export type { MarkReason, ReasonMan } from './scout/mark-reasons.ts';
 export { checkFilm, type MarkedFilm, type MarkedMoment } from './scout/marked-film.ts';
 export { type Movement, type MovementId, movementIds, movementsOf } from './scout/movement.ts';

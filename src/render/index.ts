@@ -25,6 +25,8 @@ export { benchCard } from './pages/bench-card.ts';
 export { type Call, callCards } from './pages/call-cards.ts';
 export { type DrillStep, drillPictures } from './pages/drill-picture.ts';
 export {
+  breakWords,
+  type ConcededBreak,
   concedesWords,
   type ManDownAnswer,
   type ManDownContent,

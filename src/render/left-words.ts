@@ -29,7 +29,7 @@ export function leftWords(
 }
 
 /** The same for a look of a report: the usual cause over many trials. */
-export function lookLeftWords({ to, leftBy }: LookReport): string {
+export function lookLeftWords({ to, leftBy }: Pick<LookReport, 'to' | 'leftBy'>): string {
   return leftBy.defender === null ? nobodysWords(to) : coveredWords(to, leftBy.defender, leftBy.duty, leftBy.lateBy);
 }
 

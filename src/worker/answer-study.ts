@@ -1,5 +1,6 @@
 import {
   carrierActions,
+  concededShots,
   createChanceState,
   gatherDecisions,
   gatherRuns,
@@ -60,6 +61,10 @@ export function answerStudy(request: StudyRequest): WorkerAnswer {
       return answerBelief(ready.playbook, model, request.setup, request.asked);
     case 'walk':
       return answerWalk(ready.playbook, model, request.setup, request);
+    case 'conceded': {
+      const { from, to } = request.range;
+      return { kind: 'conceded', cast, shots: concededShots(model, state, from, to) };
+    }
     default:
       throw new TypeError(`unknown request: ${JSON.stringify(request satisfies never)}`);
   }

@@ -3,13 +3,14 @@ import type {
   CarrierChance,
   CarrierMoment,
   CarrierStudy,
-  MarkedFilm,
+  ConcededShots,
   ForcedGoals,
   ForcedTrial,
   FurthestScript,
   FutureRange,
   Guidance,
   Level,
+  MarkedFilm,
   Matchup,
   MomentOutcomes,
   MomentTraces,
@@ -166,6 +167,8 @@ export type WorkerRequest =
       readonly schemes: readonly string[];
       readonly movement: MovementId;
     }
+  /** Which shots does the defense give up in these trials, and who should have been there? */
+  | { readonly kind: 'conceded'; readonly setup: TrialSetup; readonly range: TrialRange }
   /** What is a shot by this one of the six (offense index) worth, from everywhere? */
   | { readonly kind: 'heat'; readonly setup: TrialSetup; readonly shooter: number };
 
@@ -181,6 +184,7 @@ const studyKinds = [
   'momentTraces',
   'belief',
   'walk',
+  'conceded',
 ] as const satisfies readonly WorkerRequest['kind'][];
 export type StudyRequest = Extract<WorkerRequest, { readonly kind: (typeof studyKinds)[number] }>;
 /** Requests about trials as they are played. */
@@ -237,6 +241,7 @@ export type WorkerAnswer =
   | { readonly kind: 'momentTraces'; readonly traces: MomentTraces }
   | { readonly kind: 'belief'; readonly belief: SchemeBelief }
   | { readonly kind: 'walk'; readonly walked: WalkedMovement | null }
+  | { readonly kind: 'conceded'; readonly cast: Cast; readonly shots: readonly ConcededShots[] }
   | { readonly kind: 'heat'; readonly heat: ShotHeat }
   /** The setup names something that the playbook does not have: a plain sentence. */
   | { readonly kind: 'refused'; readonly reason: string };

@@ -23,6 +23,11 @@ export interface FilmReading {
    * independent is too sure.
    */
   readonly trust: number;
+  /**
+   * How likely a moment is to be worth nothing: marked at a wrong time, of a broken play, with somebody out of his part. So no moment counts for more than about one
+   * over this to 1, and one that is wrong does not decide.
+   */
+  readonly doubt: number;
   /** +1 when the schemes are met as written, -1 as their mirror image. It only settles ties. */
   readonly sense: 1 | -1;
 }
@@ -33,15 +38,16 @@ export interface FilmReading {
  */
 export const defaultFilmReading: FilmReading = {
   spread: { error: 1, model: 0.6, astray: 0.1, astrayTimes: 3, missing: 0.05, extra: 0.3 },
-  takes: 12,
+  takes: 16,
   seed: 20_260,
   trust: 0.7,
+  doubt: 0.02,
   sense: 1,
 };
 
 /** One suspect held against a film. */
 export interface SuspectFilm {
-  /** How likely each moment's marks are in each take; takes of one moment stand together. Densities: only ratios say anything. */
+  /** How likely each moment's marks are in each take, beside the suspect whom they fit best; takes of one moment stand together. Only ratios say anything. */
   readonly odds_byMomentTake: Float64Array;
   /** What he did in each take. */
   readonly takes: readonly Rehearsed[];
@@ -56,7 +62,7 @@ export function readFilm(
 ): readonly SuspectFilm[] {
   const path = pathOfFilm(film);
   const marks = film.moments.map(({ defenders }) => Float64Array.from(defenders.flatMap(({ x, y }) => [x, y])));
-  return suspects.map((suspect) => {
+  const read = suspects.map((suspect): SuspectFilm => {
     const rehearsal = rehearsalOf(suspect, level, reading);
     const men = suspect.scheme.defenders;
     const odds_byMomentTake = new Float64Array(marks.length * reading.takes);
@@ -71,6 +77,19 @@ export function readFilm(
     });
     return { odds_byMomentTake, takes };
   });
+  for (let moment = 0; moment < marks.length; moment++) doubtMoment(read, moment, reading.doubt);
+  return read;
+}
+
+/** Put a moment's odds beside those of the suspect whom it fits best, and leave the others at least its doubt. */
+function doubtMoment(read: readonly SuspectFilm[], moment: number, doubt: number): void {
+  const best = Math.max(...read.map((one) => oddsAtMoment(one, moment)));
+  for (const { odds_byMomentTake, takes } of read) {
+    for (let take = 0; take < takes.length; take++) {
+      const at = moment * takes.length + take;
+      odds_byMomentTake[at] = doubt + ((1 - doubt) * odds_byMomentTake[at]!) / best;
+    }
+  }
 }
 
 /** How likely the marks of one moment are, over all takes. */

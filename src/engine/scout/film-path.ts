@@ -16,12 +16,16 @@ export interface FilmPath {
   readonly uncertain: number;
   /** Seconds of the penalty that are left at the end. */
   readonly timeLeft: number;
+  /** Whether the man with the first ball may have brought it in himself: not in a lap that a unit begins from its set. */
+  readonly carried: boolean;
+  /** Where play was restarted; `null` when nobody said. */
+  readonly restart: Point | null;
   /** The men from whom the first ball may have come: his neighbours round the set. */
   readonly before: readonly number[];
 }
 
 /** A unit that is rehearsed stands so long with the ball where it was before the first moment. Seconds. */
-export const leadIn = 2.5;
+export const leadIn = 5;
 
 /**
  * More than this between two moments tells nothing more of where men are: it is played as this much, so that a film of a whole game's minute costs no more
@@ -39,7 +43,7 @@ const usualTimeLeft = 30;
 const usualUncertain = 0.5;
 
 /** Follow a film. Throws a RangeError for one that cannot be followed. */
-export function pathOfFilm(film: MarkedFilm, uncertain = usualUncertain): FilmPath {
+export function pathOfFilm(film: MarkedFilm, uncertain = usualUncertain, carried = true): FilmPath {
   checkFilm(film);
   const { moments } = film;
   const count = moments.length;
@@ -61,6 +65,8 @@ export function pathOfFilm(film: MarkedFilm, uncertain = usualUncertain): FilmPa
     since_byMoment: Float64Array.from(moments, ({ since }) => since ?? Number.NaN),
     uncertain,
     timeLeft: film.timeLeft ?? usualTimeLeft,
+    carried,
+    restart: film.restart ?? null,
     before: moments[0] === undefined ? [] : neighboursOf(places_byMoment, moments[0].ball),
   };
 }

@@ -58,7 +58,7 @@ export function reasonsOfMarks(film: MarkedFilm, number: number, context: Reason
     const whole = [first, second].map((of) => schemeOdds(context, of, moment, marks, -1)) as [number, number];
     return defenders.flatMap((at, mark): readonly MarkReason[] => {
       const without = [first, second].map((of) => schemeOdds(context, of, moment, marks, mark)) as [number, number];
-      const ratio = (whole[0] / without[0] / (whole[1] / without[1])) ** context.reading.trust;
+      const ratio = whole[0] / without[0] / (whole[1] / without[1]);
       if (!(ratio >= leastOdds || ratio <= 1 / leastOdds)) return [];
       const [speaksFor, against] = ratio > 1 ? [first, second] : [second, first];
       return [
@@ -69,13 +69,18 @@ export function reasonsOfMarks(film: MarkedFilm, number: number, context: Reason
           at,
           speaksFor,
           against,
-          odds: Math.max(ratio, 1 / ratio),
+          odds: counted(Math.max(ratio, 1 / ratio), context.reading),
           man: manAt(context, speaksFor, moment, at),
           instead: manAt(context, against, moment, at),
         },
       ];
     });
   });
+}
+
+/** Odds of a mark as its moment counts: no more than its doubt allows, and by its trust. */
+function counted(odds: number, { doubt, trust }: FilmReading): number {
+  return Math.min(odds, 1 / doubt) ** trust;
 }
 
 /** How likely marks are against a scheme, over its suspects and takes. */

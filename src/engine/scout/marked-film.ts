@@ -20,6 +20,8 @@ export interface MarkedFilm {
   readonly spots: readonly Point[];
   /** In the order of their times. */
   readonly moments: readonly MarkedMoment[];
+  /** Where the ball was put in play; unknown when absent. */
+  readonly restart?: Point;
   /** Seconds of the penalty that are left at the last moment; unknown when absent. */
   readonly timeLeft?: number;
 }

@@ -26,6 +26,19 @@ export interface Suspect {
 export interface Rehearsal {
   readonly model: ChanceModel;
   readonly state: ChanceState;
+  readonly begun: Begun;
+}
+
+/** What a take was begun with. */
+interface Begun {
+  /** How far off each of the six is taken to stand: nobody knows his place to the foot, and duties hang on it. x and y each, yards. */
+  readonly shift: Float64Array;
+  /** Whether the first ball came well before its moment, so that everybody has his place. */
+  early: boolean;
+  /** The side from which the man with the first ball brings it in himself; 0 when he does not. */
+  carriedIn: 1 | 0 | -1;
+  /** How long he has then been in his place at the first moment, s. */
+  inPlaceFor: number;
 }
 
 /** What the defenders did in one rehearsal: a line a moment. */
@@ -48,7 +61,7 @@ export function createRehearsal({ scheme, discipline, star }: Suspect, choice: R
   const { level, seed, sense } = choice;
   const model = compileChance(walkedThrough(scheme, discipline, star, level, sense), seed);
   const state = createChanceState(model);
-  return { model, state };
+  return { model, state, begun: { shift: new Float64Array(12), early: false, carriedIn: 0, inPlaceFor: 0 } };
 }
 
 const ids = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
@@ -113,11 +126,11 @@ export function rehearse(
   const { model, state } = rehearsal;
   const moments = path.ball_byMoment.length;
   if (moments === 0) return;
-  begin(model, state, path, take);
+  begin(rehearsal, path, take);
   for (let at = 0; at < moments; at++) {
-    const pass = passTo(model, path, at, take);
+    const pass = passTo(rehearsal, path, at, take);
     while (state.time < path.time_byMoment[at]! - stepSeconds / 2) {
-      step(model, state, path, at, pass);
+      step(rehearsal, path, at, pass);
       watch?.(state);
     }
     keep(model, state, at, out);
@@ -125,16 +138,23 @@ export function rehearse(
 }
 
 /** Everyone in his place, the ball with the man who had it before the film begins. */
-function begin(model: ChanceModel, state: ChanceState, path: FilmPath, take: number): void {
+function begin(rehearsal: Rehearsal, path: FilmPath, take: number): void {
+  const { model, state, begun } = rehearsal;
+  const { shift } = begun;
   resetState(model, state, take);
   const { bodies, ball, coverage } = state;
   state.penaltyEnds = path.time_byMoment[path.time_byMoment.length - 1]! + path.timeLeft;
-  const holder = firstHolder(model, path, take);
-  shiftSix(model, take, path.uncertain);
+  const beginning = beginningOf(model, path, take);
+  const holder = beginning.kind === 'from' ? beginning.man : path.ball_byMoment[0]!;
+  begun.early = beginning.kind === 'from' && beginning.early;
+  begun.carriedIn = beginning.kind === 'carried' ? beginning.side : 0;
+  begun.inPlaceFor = inPlace.least + (inPlace.most - inPlace.least) * uniform(model.draws, take, 2, rehearsalDraw, 0);
+  shiftSix(rehearsal, take, path.uncertain);
   for (let man = 0; man < 6; man++) {
     bodies.motion[stride * man] = path.places_byMoment[2 * man]! + shift[2 * man]!;
     bodies.motion[stride * man + 1] = path.places_byMoment[2 * man + 1]! + shift[2 * man + 1]!;
   }
+  if (begun.carriedIn !== 0) bringIn(state, path, begun);
   ball.holder = holder;
   ball.from = holder;
   ball.x = bodies.motion[stride * holder]!;
@@ -149,10 +169,7 @@ function begin(model: ChanceModel, state: ChanceState, path: FilmPath, take: num
   rememberAll(state);
 }
 
-/** How far off each of the six is taken to stand in the take under way: nobody knows his place to the foot, and duties hang on it. */
-const shift = new Float64Array(12);
-
-function shiftSix(model: ChanceModel, take: number, uncertain: number): void {
+function shiftSix({ model, begun: { shift } }: Rehearsal, take: number, uncertain: number): void {
   for (let man = 0; man < 6; man++) {
     normalPair(model.draws, take, man, rehearsalDraw, 2);
     shift[2 * man] = uncertain * model.draws.normals[0]!;
@@ -160,10 +177,34 @@ function shiftSix(model: ChanceModel, take: number, uncertain: number): void {
   }
 }
 
-/** One in three takes begins with the ball where it is first seen, the others with a neighbour: nobody marked where it came from. */
-function firstHolder(model: ChanceModel, path: FilmPath, take: number): number {
-  const came = path.before[Math.floor(3 * uniform(model.draws, take, 0, rehearsalDraw, 0))];
-  return came ?? path.ball_byMoment[0]!;
+/** Where the ball comes from before the first moment: nobody marked it, so each take is of one kind. `early`: it came well before. */
+type Beginning =
+  | { readonly kind: 'from'; readonly man: number; readonly early: boolean }
+  | { readonly kind: 'carried'; readonly side: 1 | -1 };
+
+/**
+ * Half of the takes begin with a man who brings the ball in from where play was restarted, as most man-ups do; the others with a pass from a neighbour, half of
+ * them just now. In a lap from the set all begin with a pass.
+ */
+function beginningOf(model: ChanceModel, path: FilmPath, take: number): Beginning {
+  const luck = uniform(model.draws, take, 0, rehearsalDraw, 0);
+  const isOne = uniform(model.draws, take, 1, rehearsalDraw, 0) < 0.5;
+  if (path.carried && luck < carriedIn) return { kind: 'carried', side: isOne ? 1 : -1 };
+  return { kind: 'from', man: path.before[isOne ? 0 : 1]!, early: luck > 1 - longThere };
+}
+
+/** Shares of takes (assumption: what is marked first is mostly the first ball of the set). */
+const carriedIn = 0.5;
+const longThere = 0.25;
+
+/** Play is restarted outside the box, on one side or the other (common practice, no source). Yards. */
+const restart = { x: 12, y: 21 } as const;
+/** He is in his place this long before the first moment, and looks round: between one and the other. Seconds. */
+const inPlace = { least: 1, most: 3.5 } as const;
+
+/** How far in the man who brings the ball has come: 1 when he is in his place. */
+function carriedShare(path: FilmPath, time: number, inPlaceFor: number): number {
+  return Math.min(1, time / (path.time_byMoment[0]! - inPlaceFor));
 }
 
 interface FilmPass {
@@ -173,13 +214,15 @@ interface FilmPass {
 
 /** Flights are about as fast as this, yards a second: 40 mph (doctrine of timing, common practice, no source). */
 const passSpeed = 19;
+/** A ball that came early came so soon after the rehearsal began. Seconds. */
+const early = 0.6;
 /** A mark is set when the ball has been with its man for between this and that, unless somebody says (common practice, no source). Seconds. */
 const held = { least: 0.2, most: 1.2 } as const;
 
 /** When the ball leaves the man who had it and comes to the one who has it at this moment: as marked, else within about a second before. */
-function passTo(model: ChanceModel, path: FilmPath, at: number, take: number): FilmPass {
+function passTo({ model, begun }: Rehearsal, path: FilmPath, at: number, take: number): FilmPass {
   const now = path.time_byMoment[at]!;
-  const said = path.since_byMoment[at]!;
+  const said = at === 0 && begun.early ? now - early : path.since_byMoment[at]!;
   const luck = uniform(model.draws, take, at, rehearsalDraw, 1);
   const since = Number.isNaN(said) ? held.least + luck * (held.most - held.least) : said;
   const from = at === 0 ? 0 : path.time_byMoment[at - 1]!;
@@ -198,21 +241,23 @@ function flightTo(path: FilmPath, at: number): number {
 }
 
 /** One step toward moment `at`: the six along their way, the ball along its own, and the defense as in any trial. */
-function step(model: ChanceModel, state: ChanceState, path: FilmPath, at: number, pass: FilmPass): void {
+function step(rehearsal: Rehearsal, path: FilmPath, at: number, pass: FilmPass): void {
+  const { model, state, begun } = rehearsal;
   const { bodies } = state;
   state.step++;
   state.time = state.step * stepSeconds;
-  moveSix(state, path, at);
+  moveSix(state, begun, path, at);
   moveBall(state, path, at, pass);
   steerDefense(model, state);
   stepAll(model.movers, bodies.motion, bodies);
   resolveContacts(bodies.motion, 0, model.keeper, bodies.planted);
-  moveSix(state, path, at);
+  moveSix(state, begun, path, at);
   state.holder_byStep[state.step & (historySteps - 1)] = state.ball.holder;
   remember(state);
 }
 
-function moveSix(state: ChanceState, path: FilmPath, at: number): void {
+function moveSix(state: ChanceState, begun: Begun, path: FilmPath, at: number): void {
+  const { shift } = begun;
   const { motion } = state.bodies;
   const { time_byMoment, places_byMoment, speeds_byMoment } = path;
   const before = Math.max(0, at - 1);
@@ -230,6 +275,22 @@ function moveSix(state: ChanceState, path: FilmPath, at: number): void {
     motion[stride * man + 2] = at === 0 ? 0 : speeds_byMoment[from]!;
     motion[stride * man + 3] = at === 0 ? 0 : speeds_byMoment[from + 1]!;
   }
+  if (begun.carriedIn !== 0 && at === 0) bringIn(state, path, begun);
+}
+
+/** Put the man with the first ball where he is on his way in from the restart. */
+function bringIn(state: ChanceState, path: FilmPath, { carriedIn: side, inPlaceFor }: Begun): void {
+  const { motion } = state.bodies;
+  const man = path.ball_byMoment[0]!;
+  const [toX, toY] = [motion[stride * man]!, motion[stride * man + 1]!];
+  const [fromX, fromY] = path.restart === null ? [side * restart.x, restart.y] : [path.restart.x, path.restart.y];
+  const share = carriedShare(path, state.time, inPlaceFor);
+  motion[stride * man] = fromX + share * (toX - fromX);
+  motion[stride * man + 1] = fromY + share * (toY - fromY);
+  if (share >= 1) return;
+  const whole = path.time_byMoment[0]! - inPlaceFor;
+  motion[stride * man + 2] = (toX - fromX) / whole;
+  motion[stride * man + 3] = (toY - fromY) / whole;
 }
 
 function moveBall(state: ChanceState, path: FilmPath, at: number, pass: FilmPass): void {

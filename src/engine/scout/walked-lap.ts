@@ -28,7 +28,7 @@ const standsAbout = 0.4;
 
 /** The path of a movement: made once for all suspects and takes. */
 export function pathOfMovement(movement: Movement): FilmPath {
-  return pathOfFilm(movement.film, standsAbout);
+  return pathOfFilm(movement.film, standsAbout, false);
 }
 
 /** Walk a unit through a movement once. */
@@ -49,7 +49,7 @@ export function walkLap(rehearsal: Rehearsal, movement: Movement, path: FilmPath
     const at = touches.length;
     if (at >= moments.length) return;
     const isThere = state.ball.mode === ballMode.held && state.ball.holder === moments[at]!.ball;
-    if (isThere && came[at] === null && state.time > leadIn / 2) came[at] = standing(state, men);
+    if (isThere && came[at] === null && state.time > leadIn - 1.25) came[at] = standing(state, men);
     if (state.time >= path.time_byMoment[at]! - 0.026) finish(state);
   });
   return { men, touches };

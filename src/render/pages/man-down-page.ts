@@ -1,7 +1,6 @@
 import type { Interval, LookReport, Point } from '../../engine/index.ts';
 import { viewAround } from '../field-scene.ts';
 import { lookLeftWords } from '../left-words.ts';
-import { lookName } from '../look-words.ts';
 import { perChance, withInterval } from '../number-text.ts';
 import { attackerDisc, attackerLetters, ballInHands, defenderMark, keeperMark } from '../people-marks.ts';
 import { viewpointNote } from '../play-scene.ts';
@@ -42,8 +41,17 @@ export interface ManDownRow {
 export interface ManDownAnswer {
   readonly scheme: string;
   readonly goals: Interval;
-  /** Its best looks for them, the best first. */
-  readonly looks: readonly LookReport[];
+  /** Where it breaks, what costs most first. */
+  readonly breaks: readonly ConcededBreak[];
+}
+
+/** One kind of shot that a scheme gives up. */
+export interface ConcededBreak extends Pick<LookReport, 'to' | 'leftBy'> {
+  /** Who passes to him; `null` when nobody does. */
+  readonly from: string | null;
+  /** Shots a man-up, and goals by their odds. */
+  readonly shots: number;
+  readonly goals: number;
 }
 
 /** Everything that stands on the sheet of our man-down unit. */
@@ -227,24 +235,9 @@ export function concedesWords(answers: readonly ManDownAnswer[]): string {
 
 function breaksOf({ answers, scheme }: ManDownContent, width: number, count: number): Block {
   const heading = paragraph('Where it breaks', looks.heading, width);
-  const own = answers.find((one) => one.scheme === scheme)?.looks.slice(0, count) ?? [];
-  if (own.length === 0)
-    return stack([heading, paragraph('No look opens often enough to be named.', looks.body, width)]);
-  return stack(
-    [
-      heading,
-      ...own.map((look, at) =>
-        marked(
-          `${at + 1}`,
-          `${capital(lookName(look))}, worth ${perChance(look.value)}. ${lookLeftWords(look)}`,
-          looks.body,
-          width,
-          12,
-        ),
-      ),
-    ],
-    2,
-  );
+  const own = answers.find((one) => one.scheme === scheme)?.breaks.slice(0, count) ?? [];
+  if (own.length === 0) return stack([heading, paragraph('Hardly a shot was taken.', looks.body, width)]);
+  return stack([heading, ...own.map((one, at) => marked(`${at + 1}`, breakWords(one), looks.body, width, 12))], 2);
 }
 
 function footOf({ answers, trials, date }: ManDownContent, width: number, page: number | undefined): Block {
@@ -255,6 +248,8 @@ function footOf({ answers, trials, date }: ManDownContent, width: number, page: 
   return pageFoot(`${basis}${viewpointNote} ${date}.`, looks.quiet, width, page);
 }
 
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+/** "Shot by TR off WL's pass, 0.05 goals a man-up. TR was left: ll split him and another and came 0.4 s late." */
+export function breakWords(one: ConcededBreak): string {
+  const shot = one.from === null ? `Shot by ${one.to}` : `Shot by ${one.to} off ${one.from}'s pass`;
+  return `${shot}, ${perChance(one.goals)} goals a man-up. ${lookLeftWords(one)}`;
 }

@@ -35,11 +35,12 @@ export function writeTick({ sign, seen }: Tick): string {
 
 /**
  * The marks of one man-up as the engine reads them, for a set of six spots. Men of the offense who were marked without names are taken for the spots that they are
- * nearest to in all; the ball for the man who is nearest to it.
+ * nearest to in all; the ball for the man who is nearest to it. `restart` is where play was put in, when it is known.
  */
 export function filmOfMarks(
   spots: readonly { readonly id: string; readonly at: Point }[],
   marks: readonly ChanceMark[],
+  restart?: Point,
 ): ReadMarks {
   const leftOut: string[] = [];
   const ticks: Tick[] = [];
@@ -61,7 +62,11 @@ export function filmOfMarks(
     moments.push({ time: mark.time, ball, defenders: mark.defenders.map(pointOf), ...(offense && { offense }) });
   }
   const isMarked = moments.some(({ defenders }) => defenders.length > 0);
-  return { film: isMarked ? { spots: spots.map(({ at }) => at), moments } : null, ticks, leftOut };
+  return {
+    film: isMarked ? { spots: spots.map(({ at }) => at), moments, ...(restart && { restart }) } : null,
+    ticks,
+    leftOut,
+  };
 }
 
 function ballOf(

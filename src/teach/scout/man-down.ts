@@ -1,30 +1,26 @@
 import {
   type DisciplineName,
   defaultStopRule,
+  dutyNames,
   estimateGoals,
   type Interval,
   type Level,
-  type LookReport,
   levelDiscipline,
-  reportScheme,
+  mirrorDefenderName,
 } from '../../engine/index.ts';
+import { type Playbook, type Player, setAloneId, toEnginePlay } from '../../playbook/index.ts';
+import type { ConcededBreak } from '../../render/index.ts';
 import {
-  type Playbook,
-  type PlayEntry,
-  type Player,
-  setAlone,
-  setAloneId,
-  toEnginePlay,
-} from '../../playbook/index.ts';
-import {
-  buildMatchup,
-  castOf,
   type Effort,
+  expectKind,
   type MeasureOptions,
   measureMatchups,
   type TrialPool,
   type TrialSetup,
+  type WorkerAnswer,
 } from '../../worker/index.ts';
+
+import { theirSwing } from './their-swing.ts';
 
 /** How good one of theirs is, from 1 to 5: as a coach grades his own. */
 export type TheirGrades = NonNullable<Player['grades']>;
@@ -33,7 +29,7 @@ export type TheirGrades = NonNullable<Player['grades']>;
 export interface ManDownQuestion {
   /** A play of the playbook whose set they stand in. */
   readonly play: string;
-  /** Whether they run that play, or only stand in its set and take what opens. */
+  /** Whether they run that play, or only send the ball round its set and take what opens. */
   readonly runs: 'play' | 'set';
   readonly side: 'left' | 'right';
   /** The level of both sides; the team's own when `null`. */
@@ -55,15 +51,15 @@ export interface SchemeConcedes {
   readonly scheme: string;
   /** Goals a man-up. */
   readonly goals: Interval;
-  /** Where it breaks: what opens for them, best first, with who left it. */
-  readonly looks: readonly LookReport[];
+  /** Where it breaks: the shots that it gives up, what costs most first, and who should have been there. */
+  readonly breaks: readonly ConcededBreak[];
   readonly trials: number;
 }
 
-/** Enough for 0.03 either way, and for what opens to be named. */
+/** Enough for 0.03 either way, and for what breaks to be named. */
 const usualTrials = 300;
-const watched = 60;
-const valued = { looks: 6, perLook: 60 } as const;
+/** Man-ups whose shots are looked at one by one. */
+const looked = 120;
 
 /** Our side of the playbook turned over: their six play ours. */
 const us = 'us';
@@ -77,32 +73,55 @@ export async function manDownAnswers(
 ): Promise<readonly SchemeConcedes[]> {
   const { schemes, side, level, penalty, seed, trials = usualTrials } = question;
   const theirs = theirPlaybook(playbook, question);
-  const [{ id: play }] = theirs.plays as [PlayEntry];
   const document = JSON.stringify(theirs);
-  const setups: readonly TrialSetup[] = schemes.map((scheme) => ({
-    document,
-    play,
-    scheme,
-    opponent: us,
-    side,
-    penalty,
-    level,
-    seed,
-  }));
+  const play = theirPlayId(question);
+  const setups = schemes.map(
+    (scheme): TrialSetup => ({ document, play, scheme, opponent: us, side, penalty, level, seed }),
+  );
   const effort: Effort = {
     rule: { ...defaultStopRule, least: trials, most: trials, halfWidth: 0 },
-    watched: Math.min(watched, trials),
-    ...valued,
+    ...{ watched: 0, looks: 0, perLook: 0 },
   };
   const measured = await measureMatchups(pool, setups, effort, options);
+  const range = { from: 0, to: Math.min(looked, trials) };
+  options.onPlan?.(setups.length);
+  const answers = await pool.answer(
+    setups.map((setup) => ({ kind: 'conceded', setup, range }) as const),
+    options,
+  );
   return measured
-    .map(({ tally, ...found }, at) => {
-      const built = buildMatchup(theirs, setups[at]!);
-      if (built.kind === 'refused') throw new RangeError(built.reason);
-      const { looks } = reportScheme(castOf(built.matchup, built.players), tally, found);
-      return { scheme: schemes[at]!, goals: estimateGoals([tally]), looks, trials: tally.to - tally.from };
-    })
+    .map(({ tally }, at) => ({
+      scheme: schemes[at]!,
+      goals: estimateGoals([tally]),
+      breaks: breaksOf(expectKind(answers[at]!, 'conceded'), range.to),
+      trials: tally.to - tally.from,
+    }))
     .sort((one, other) => one.goals.mean - other.goals.mean);
+}
+
+function breaksOf(
+  { cast, shots }: Extract<WorkerAnswer, { kind: 'conceded' }>,
+  trials: number,
+): readonly ConcededBreak[] {
+  const { play, scheme, sense } = cast;
+  const spot = (man: number): string => play.spots[man]!.id;
+  return shots.map(({ from, to, shots: count, goals, leftBy }) => ({
+    from: from < 0 ? null : spot(from),
+    to: spot(to),
+    shots: count / trials,
+    goals: goals / trials,
+    leftBy: {
+      defender: leftBy.defender < 0 ? null : seenName(scheme.names, leftBy.defender, sense),
+      duty: dutyNames[leftBy.duty] ?? '',
+      lateBy: leftBy.lateBy,
+    },
+  }));
+}
+
+/** On the left side the man called tr stands on the left: he goes by the name of his place. */
+function seenName(names: readonly string[], defender: number, sense: 1 | -1): string {
+  const other = mirrorDefenderName(names[defender]!);
+  return sense < 0 && names.includes(other) ? other : names[defender]!;
 }
 
 /** A playbook in which they are the team: six men at their spots, one play, our schemes, and us as the opponent who plays them. */
@@ -129,7 +148,7 @@ export function theirPlaybook(playbook: Playbook, question: ManDownQuestion): Pl
       depth: Object.fromEntries(spots.map(({ id }, at) => [id, [at + 1]])),
     },
     ...(sets && { sets }),
-    plays: [question.runs === 'set' ? setAlone(entry) : entry],
+    plays: [question.runs === 'set' ? theirSwing(entry, toEnginePlay(playbook, question.play).spots) : entry],
     ...(asked.length > 0 && { schemes: asked }),
     opponents: [
       {

@@ -1,0 +1,226 @@
+import {
+  type MarkedFilm,
+  type Movement,
+  type ProbeAdvice,
+  type SchemeBelief,
+  type SignId,
+  signIds,
+  type Tick,
+} from '../engine/index.ts';
+import {
+  breakWords,
+  concedesWords,
+  movementName,
+  movementWay,
+  perChance,
+  percent,
+  type ReasonNames,
+  reasonOfMark,
+  signClause,
+  signWords,
+  tenth,
+  triggerRule,
+  withInterval,
+} from '../render/index.ts';
+import type { MeasuredPlay, SchemeConcedes } from '../teach/index.ts';
+import { formatTable, tableWidth } from './table.ts';
+import { wrapParagraph } from './wrap-paragraph.ts';
+
+/** Who is who in what is printed. */
+export interface ScoutNames extends ReasonNames {
+  readonly opponent: string;
+  /** The play whose set is on the field. */
+  readonly play: string;
+}
+
+/** What is believed and why. `schemes` are named in the order of the belief's; `shown` are the signs that the set can show. */
+export function beliefText(
+  belief: SchemeBelief,
+  films: readonly MarkedFilm[],
+  ticks: readonly Tick[],
+  shown: readonly SignId[],
+  names: ScoutNames,
+): string {
+  const order = belief.schemes.map((_, at) => at).sort((a, b) => belief.schemes[b]!.share - belief.schemes[a]!.share);
+  const rows = order.map((at) => {
+    const { before, share, stars, discipline } = belief.schemes[at]!;
+    return [names.schemes[at]!.name, percent(before), percent(share), howWords(share, stars, discipline, names)];
+  });
+  const table = formatTable(
+    [
+      { title: 'scheme', align: 'left', flexible: true },
+      { title: 'before', align: 'right' },
+      { title: 'now', align: 'right' },
+      { title: 'if it is this one', align: 'left', flexible: true },
+    ],
+    rows,
+  );
+  return [
+    wrap(seenSentence(films, ticks, names)),
+    table,
+    wrap(verdict(belief, names)),
+    ...reasonLines(belief, films, names),
+    ...(ticks.length === 0 ? [] : [ticks.map((tick) => wrap(tickLine(tick, shown))).join('\n')]),
+  ].join('\n\n');
+}
+
+function seenSentence(films: readonly MarkedFilm[], ticks: readonly Tick[], { opponent, play }: ScoutNames): string {
+  const moments = films.reduce((sum, film) => sum + film.moments.length, 0);
+  const marks = films.reduce(
+    (sum, { moments: all }) => sum + all.reduce((men, one) => men + one.defenders.length, 0),
+    0,
+  );
+  const from = [
+    ...(marks === 0
+      ? []
+      : [`${count(marks, 'mark')} in ${count(moments, 'moment')} of ${count(films.length, 'man-up')}`]),
+    ...(ticks.length === 0 ? [] : [count(ticks.length, 'tick')]),
+  ];
+  const seen =
+    from.length === 0
+      ? 'Nothing is marked or ticked yet, so this is what is usual, or what was written down of them'
+      : `From ${from.join(' and ')}`;
+  return `${opponent} against the set of ${play}. ${seen}.`;
+}
+
+/** Schemes whose shares stay in the ratio that they had before: nothing that was seen tells them apart. */
+const alike = 0.02;
+
+function verdict({ schemes, between }: SchemeBelief, names: ScoutNames): string {
+  const [first, second] = between;
+  const best = schemes[first]!;
+  const next = schemes[second]!;
+  if (best.share >= 0.995) return `It is the ${lower(names.schemes[first]!.name)}, as far as this can tell.`;
+  const moved = (best.share / next.share / (best.before / next.before) - 1) ** 2;
+  const doubt =
+    first !== second && next.share > 0.05 && moved < alike ** 2
+      ? ` Nothing that was seen tells it from the ${lower(names.schemes[second]!.name)}: with this set and this ball the two stand alike.`
+      : ` Next is the ${lower(names.schemes[second]!.name)}, ${percent(next.share)}.`;
+  return `Most likely the ${lower(names.schemes[first]!.name)}, ${percent(best.share)}.${first === second ? '' : doubt}`;
+}
+
+function howWords(
+  share: number,
+  stars: readonly number[],
+  discipline: SchemeBelief['schemes'][number]['discipline'],
+  { spots }: ScoutNames,
+): string {
+  if (share < 0.05) return '';
+  const [grade, sure] = Object.entries(discipline).reduce((best, one) => (one[1]! > best[1]! ? one : best));
+  const star = stars.indexOf(Math.max(0, ...stars));
+  const whom = star >= 0 && stars[star]! > 0 ? `, on ${spots[star]} (${percent(stars[star]!)})` : '';
+  return `${grade} (${percent(sure!)})${whom}`;
+}
+
+/** Reasons that are printed. */
+const most = 6;
+
+function reasonLines(belief: SchemeBelief, films: readonly MarkedFilm[], names: ScoutNames): readonly string[] {
+  if (belief.reasons.length === 0) return [];
+  const lines = belief.reasons.slice(0, most).map((reason) => {
+    const { ball, time } = films[reason.film]!.moments[reason.moment]!;
+    return wrap(`${tenth(time)} s: ${reasonOfMark(reason, names.spots[ball] ?? '', names)}`);
+  });
+  return [['Why', ...lines].join('\n')];
+}
+
+function tickLine({ sign, seen }: Tick, shown: readonly SignId[]): string {
+  const words = seen ? lower(signWords(sign)) : `not so that ${lower(signWords(sign))}`;
+  const none = shown.includes(sign) ? '' : ' This set cannot show that, so it counts for nothing.';
+  return `Ticked: ${words}.${none}`;
+}
+
+/** What is worth running to find out. */
+export function probeText(
+  advice: ProbeAdvice,
+  movements: readonly Movement[],
+  calls: readonly MeasuredPlay[],
+  names: ScoutNames & { readonly calls: readonly string[] },
+): string {
+  const rows = advice.movements.map(({ movement, watch, gain, seconds, passes }) => [
+    movementName(movement),
+    `${passes}, ${tenth(seconds)} s`,
+    `+${gain.toFixed(3)}`,
+    signClause(watch, true),
+  ]);
+  const table = formatTable(
+    [
+      { title: 'movement', align: 'left', flexible: true },
+      { title: 'passes', align: 'right' },
+      { title: 'worth', align: 'right' },
+      { title: 'watch whether', align: 'left', flexible: true },
+    ],
+    rows,
+  );
+  const [best] = advice.movements;
+  const call = names.calls[advice.without.call] ?? '';
+  return [
+    'What to run to find out',
+    table,
+    wrap(
+      `Without a probe call ${call}, ${perChance(advice.without.goals)} goals a man-up; to know the scheme for certain would be worth ${advice.mostGain.toFixed(3)} more.`,
+    ),
+    ...(best === undefined ? [] : [wrap(ruleWords(best, movements, names))]),
+    wrap(
+      `How to read this. Worth: goals a man-up more when the best of ${calls.length === 1 ? 'one call' : `${calls.length} calls`} is called after the answer, if whoever looks is mistaken once in ten. What the movement itself opens or costs is not counted.`,
+    ),
+  ].join('\n\n');
+}
+
+/** Less than this is not worth a movement of its own. Goals a man-up. */
+const worthwhile = 0.002;
+
+function ruleWords(
+  best: ProbeAdvice['movements'][number],
+  movements: readonly Movement[],
+  names: ScoutNames & { readonly calls: readonly string[] },
+): string {
+  const movement = movements.find(({ id }) => id === best.movement)!;
+  const way = `${capital(movementName(best.movement))}: ${movementWay(movement, names.spots)}.`;
+  if (best.gain < worthwhile)
+    return `No movement is worth running for what it tells: call ${names.calls[best.callIfNot] ?? ''}. The best was the ${movementName(best.movement)}.`;
+  return `${way} ${triggerRule(best.watch, names.calls[best.callIfSeen] ?? '', names.calls[best.callIfNot] ?? '')}`;
+}
+
+/** What our own schemes concede. */
+export function manDownText(answers: readonly (SchemeConcedes & { readonly name: string })[], runs: string): string {
+  const rows = answers.map(({ name, goals, breaks: [first] }) => [
+    name,
+    withInterval(goals),
+    first === undefined ? 'hardly a shot' : breakWords(first),
+  ]);
+  const named = answers.map(({ name, goals, breaks }) => ({ scheme: name, goals, breaks }));
+  return [
+    `Our own man-down, against ${runs}`,
+    formatTable(
+      [
+        { title: 'scheme', align: 'left', flexible: true },
+        { title: 'concedes', align: 'right' },
+        { title: 'where it breaks first', align: 'left', flexible: true },
+      ],
+      rows,
+    ),
+    wrap(concedesWords(named)),
+  ].join('\n\n');
+}
+
+/** The signs with their statements, as help has them. */
+export function signList(): string {
+  return signIds.map((id) => `  ${id.padEnd(20)} ${signWords(id)}`).join('\n');
+}
+
+function count(value: number, one: string): string {
+  return `${value} ${value === 1 ? one : `${one}s`}`;
+}
+
+function lower(words: string): string {
+  return `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+}
+
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+}
+
+function wrap(words: string): string {
+  return wrapParagraph(words, tableWidth);
+}
