@@ -1,34 +1,26 @@
 import { schemeList } from '../../engine/index.ts';
 import {
-  type Chance,
   type ChanceLookKind,
   chanceLooks,
   chanceResults,
   chanceSides,
   chanceStarts,
-  clockText,
   isDay,
   limits,
-  type NewChance,
   type Playbook,
 } from '../../playbook/index.ts';
-
-/** What a cell was read as: a part of a man-up, or what is wrong with it in a sentence. */
-export type CellRead =
-  | { readonly kind: 'read'; readonly change: (chance: NewChance) => NewChance }
-  | { readonly kind: 'problem'; readonly text: string };
-
-/** A column of a table of man-ups. */
-export interface ChanceColumn {
-  /** What stands at its head. */
-  readonly head: string;
-  /** What else it may be called; small letters. */
-  readonly also: readonly string[];
-  /** What stands in its cell; empty for what is not known. */
-  readonly print: (chance: Chance) => string;
-  /** Reads a cell that is not empty. */
-  readonly read: (cell: string, playbook: Playbook) => CellRead;
-}
+import {
+  type CellRead,
+  clockCell,
+  plainWords,
+  problem,
+  quoted,
+  read,
+  secondsOf,
+  yesOf,
+  yesText,
+} from './cell-words.ts';
+import { type ChanceColumn, choice, expected, named, number, penalty, text, whole } from './column-kinds.ts';
 
 /** All columns, in the order in which they are written. Marks and shares of schemes are no matter of a table: they stay in the playbook. */
 export const chanceColumns: readonly ChanceColumn[] = [
@@ -236,152 +228,6 @@ export function chanceColumnOf(head: string): ChanceColumn | undefined {
   return chanceColumns.find((column) => column.head === plain || column.also.includes(plain));
 }
 
-function plainWords(cell: string): string {
-  return cell
-    .trim()
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .toLowerCase()
-    .replace(/[\s_-]+/g, ' ');
-}
-
-function text(
-  head: string,
-  also: readonly string[],
-  longest: number,
-  print: (chance: Chance) => string | undefined,
-  take: (text: string) => Partial<NewChance>,
-  check: (cell: string) => string | undefined = () => undefined,
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => print(chance) ?? '',
-    read: (cell) => {
-      const wrong = cell.length > longest ? `It has ${cell.length} letters; ${longest} is the most.` : check(cell);
-      return wrong === undefined ? read((chance) => ({ ...chance, ...take(cell) })) : problem(wrong);
-    },
-  };
-}
-
-/** Something of the playbook by its name or id, kept by its id; what the playbook does not have is kept as it stands. */
-function named(
-  head: string,
-  also: readonly string[],
-  print: (chance: Chance) => string | undefined,
-  take: (id: string) => Partial<NewChance>,
-  known: (playbook: Playbook) => readonly { readonly id: string; readonly name: string }[],
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => print(chance) ?? '',
-    read: (cell, playbook) => {
-      const plain = cell.toLowerCase();
-      const list = known(playbook);
-      const one =
-        list.find(({ id }) => id === cell) ?? list.find(({ name, id }) => name.toLowerCase() === plain || id === plain);
-      const id = one?.id ?? cell;
-      return id.length > limits.id
-        ? problem(`It has ${id.length} letters; ${limits.id} is the most.`)
-        : read((chance) => ({ ...chance, ...take(id) }));
-    },
-  };
-}
-
-function choice<Value extends string>(
-  head: string,
-  also: readonly string[],
-  values: readonly Value[],
-  print: (chance: Chance) => Value | undefined,
-  take: (value: Value) => Partial<NewChance>,
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => print(chance) ?? '',
-    read: (cell) => {
-      const value = values.find((one) => plainWords(one) === plainWords(cell));
-      return value === undefined
-        ? problem(`${quoted(cell)} is not one of ${values.join(', ')}.`)
-        : read((chance) => ({ ...chance, ...take(value) }));
-    },
-  };
-}
-
-function number(
-  head: string,
-  also: readonly string[],
-  most: number,
-  print: (chance: Chance) => number | undefined,
-  take: (value: number) => Partial<NewChance>,
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => String(print(chance) ?? ''),
-    read: (cell) => {
-      const value = numberOf(cell);
-      return value === undefined || value > most
-        ? problem(`${quoted(cell)} is no number from 0 to ${most}.`)
-        : read((chance) => ({ ...chance, ...take(value) }));
-    },
-  };
-}
-
-function whole(
-  head: string,
-  also: readonly string[],
-  least: number,
-  most: number,
-  print: (chance: Chance) => number | undefined,
-  take: (value: number) => Partial<NewChance>,
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => String(print(chance) ?? ''),
-    read: (cell) => {
-      const value = Number(cell.replace(/^#/, ''));
-      return /^#?\d+$/.test(cell) && value >= least && value <= most
-        ? read((chance) => ({ ...chance, ...take(value) }))
-        : problem(`${quoted(cell)} is no whole number from ${least} to ${most}.`);
-    },
-  };
-}
-
-function penalty(
-  head: string,
-  also: readonly string[],
-  print: (penalty: NonNullable<Chance['penalty']>) => string,
-  take: (cell: string) => string | Partial<NonNullable<Chance['penalty']>>,
-): ChanceColumn {
-  return {
-    head,
-    also,
-    print: (chance) => (chance.penalty === undefined ? '' : print(chance.penalty)),
-    read: (cell) => {
-      const taken = take(cell);
-      if (typeof taken === 'string') return problem(taken);
-      // Whether its seconds are there is looked at when the whole row is known.
-      return read((chance) => ({ ...chance, penalty: { ...(chance.penalty ?? { seconds: Number.NaN }), ...taken } }));
-    },
-  };
-}
-
-function expected(head: string, part: 'goals' | 'low' | 'high'): ChanceColumn {
-  return {
-    head,
-    also: part === 'goals' ? ['expected goals'] : [],
-    print: (chance) => String(chance.expected?.[part] ?? ''),
-    read: (cell) => {
-      const value = numberOf(cell);
-      if (value === undefined || value > 10) return problem(`${quoted(cell)} is no number of goals from 0 to 10.`);
-      const none = { goals: Number.NaN, low: Number.NaN, high: Number.NaN };
-      return read((chance) => ({ ...chance, expected: { ...none, ...chance.expected, [part]: value } }));
-    },
-  };
-}
-
 const spotPattern = /^(?:[A-Z][A-Z0-9]*|\?)$/;
 
 /** "feed X C", "skip TR to WL", "shot by P", "shot". */
@@ -400,42 +246,4 @@ function readLook(cell: string): CellRead {
     ...(to !== undefined && to !== '?' && { to }),
   };
   return read((chance) => ({ ...chance, look }));
-}
-
-function clockCell(seconds: number): string {
-  return Number.isInteger(seconds) ? clockText(seconds) : String(seconds);
-}
-
-function secondsOf(cell: string): number | undefined {
-  const parts = /^(\d{1,3}):([0-5]\d(?:\.\d+)?)$/.exec(cell);
-  return parts === null ? numberOf(cell) : Number(parts[1]) * 60 + Number(parts[2]);
-}
-
-function numberOf(cell: string): number | undefined {
-  return /^(?:\d+(?:\.\d*)?|\.\d+)(?:e-?\d+)?$/i.test(cell) ? Number(cell) : undefined;
-}
-
-function yesOf(cell: string): boolean | undefined {
-  const plain = cell.toLowerCase();
-  if (['yes', 'y', 'true', '1', 'x'].includes(plain)) return true;
-  return ['no', 'n', 'false', '0'].includes(plain) ? false : undefined;
-}
-
-function yesText(value: boolean): string {
-  return value ? 'yes' : 'no';
-}
-
-/** Letters of a cell that are shown in a sentence. */
-const longestShown = 30;
-
-function quoted(cell: string): string {
-  return `"${cell.length > longestShown ? `${cell.slice(0, longestShown)}…` : cell}"`;
-}
-
-function read(change: (chance: NewChance) => NewChance): CellRead {
-  return { kind: 'read', change };
-}
-
-function problem(words: string): CellRead {
-  return { kind: 'problem', text: words };
 }

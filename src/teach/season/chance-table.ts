@@ -1,5 +1,6 @@
 import type { Chance, NewChance, Playbook } from '../../playbook/index.ts';
-import { type ChanceColumn, chanceColumnOf, chanceColumns } from './chance-columns.ts';
+import { chanceColumnOf, chanceColumns } from './chance-columns.ts';
+import type { ChanceColumn } from './column-kinds.ts';
 
 /** Something in a table of man-ups that cannot be taken. Lines count from 1 as an editor of text counts them. */
 export interface ChanceTableProblem {
