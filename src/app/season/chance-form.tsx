@@ -1,28 +1,22 @@
 import { type ReactNode, useState } from 'react';
-import { schemeList } from '../../engine/index.ts';
 import {
   addChance,
   type Chance,
-  chanceResults,
-  chanceResultWords,
-  chanceStarts,
   changeChance,
+  type NewChance,
   type Playbook,
+  type PlaybookEdit,
   removeChances,
 } from '../../playbook/index.ts';
 import { chanceColumns, readChanceTable } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
-import { PickList } from '../controls/pick-list.tsx';
 import { Segments } from '../controls/segments.tsx';
-import { TextField } from '../controls/text-field.tsx';
 import panel from '../opponents/panel.module.css';
 import { useDesk } from '../shell/desk.tsx';
+import { type ChanceCells, ChanceFields, firstHeads, moreHeads, shownHeads } from './chance-fields.tsx';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
-
-/** What stands in the fields, by the heads of a table's columns: a form and a table are read alike. */
-type Cells = Readonly<Record<string, string>>;
 
 export interface ChanceFormProps {
   readonly playbook: Playbook;
@@ -35,7 +29,7 @@ export interface ChanceFormProps {
 export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): ReactNode {
   const { store } = useDesk();
   const change = useSeason((state) => state.change);
-  const [cells, setCells] = useState<Cells>(() => cellsOf(playbook, chance));
+  const [cells, setCells] = useState<ChanceCells>(() => cellsOf(playbook, chance));
   const [problems, setProblems] = useState<ReadonlyMap<string, string>>(new Map());
   const set = (head: string, text: string): void => {
     setCells((before) => ({ ...before, [head]: text }));
@@ -47,23 +41,12 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
     onClose();
   };
   const keep = (): void => {
-    const heads = chanceColumns.map(({ head }) => head);
-    const read = readChanceTable(playbook, [heads, heads.map((head) => cells[head] ?? '')]);
-    const [written] = read.chances;
+    const { written, problems: found } = readCells(playbook, cells);
     if (written === undefined) {
-      setProblems(problemsByHead(read.problems.map(({ text }) => text)));
+      setProblems(found);
       return;
     }
-    const edit =
-      chance === undefined
-        ? addChance(store.playbook, written)
-        : // Marks and shares of schemes are no matter of the form: they stay.
-          changeChance(store.playbook, chance.id, ({ id, marks, belief }) => ({
-            id,
-            ...written,
-            ...(marks && { marks }),
-            ...(belief && { belief }),
-          }));
+    const edit = kept(store.playbook, chance, written);
     if (edit.kind === 'refused') {
       setProblems(new Map([['', edit.reason]]));
       return;
@@ -98,10 +81,10 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
             onChange={(side) => set('side', side)}
           />
         </div>
-        <Fields playbook={playbook} heads={first} cells={cells} problems={problems} onText={set} />
+        <ChanceFields playbook={playbook} heads={firstHeads} cells={cells} problems={problems} onText={set} />
         <details className={styles.more}>
           <summary>More of it</summary>
-          <Fields playbook={playbook} heads={more} cells={cells} problems={problems} onText={set} />
+          <ChanceFields playbook={playbook} heads={moreHeads} cells={cells} problems={problems} onText={set} />
         </details>
         {(others.length > 0 || problems.size > 0) && (
           <p role="alert" className={styles.problem}>
@@ -123,139 +106,28 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
   );
 }
 
-const first = [
-  'result',
-  'date',
-  'opponent',
-  'period',
-  'clock',
-  'call',
-  'from',
-  'scheme',
-  'shots',
-  'first shot',
-  'look',
-  'scorer',
-];
-const more = [
-  ...['game', 'penalty', 'fixed', 'men', 'start', 'unit', 'on target', 'passes', 'assist', 'clear'],
-  ...['expected', 'expected low', 'expected high', 'notes'],
-];
-const shownHeads: ReadonlySet<string> = new Set([...first, ...more]);
-
-interface FieldsProps {
-  readonly playbook: Playbook;
-  readonly heads: readonly string[];
-  readonly cells: Cells;
-  readonly problems: ReadonlyMap<string, string>;
-  readonly onText: (head: string, text: string) => void;
+/** What the fields say, as a row of a table is read. */
+function readCells(
+  playbook: Playbook,
+  cells: ChanceCells,
+): { readonly written: NewChance | undefined; readonly problems: ReadonlyMap<string, string> } {
+  const heads = chanceColumns.map(({ head }) => head);
+  const read = readChanceTable(playbook, [heads, heads.map((head) => cells[head] ?? '')]);
+  return { written: read.chances[0], problems: problemsByHead(read.problems.map(({ text }) => text)) };
 }
 
-function Fields({ playbook, heads, cells, problems, onText }: FieldsProps): ReactNode {
-  return (
-    <div className={styles.fields}>
-      {heads.map((head) => {
-        const value = cells[head] ?? '';
-        const choices = choicesOf(playbook, head);
-        if (choices === undefined) {
-          const problem = problems.get(head);
-          return (
-            <TextField
-              key={head}
-              label={labels[head] ?? head}
-              value={value}
-              type={head === 'date' ? 'date' : 'text'}
-              {...(problem !== undefined && { problem })}
-              onText={(text) => onText(head, text)}
-            />
-          );
-        }
-        // What was written and is gone stays a choice.
-        const all = choices.some((one) => one.value === value) ? choices : [...choices, { value, text: value }];
-        return (
-          <div key={head} className={styles.field}>
-            <PickList
-              label={labels[head] ?? head}
-              value={value}
-              options={all}
-              onChange={(text) => onText(head, text)}
-            />
-            {problems.has(head) && <span className={styles.problem}>{problems.get(head)}</span>}
-          </div>
-        );
-      })}
-    </div>
-  );
+function kept(playbook: Playbook, chance: Chance | undefined, written: NewChance): PlaybookEdit {
+  if (chance === undefined) return addChance(playbook, written);
+  // Marks and shares of schemes are no matter of the form: they stay.
+  return changeChance(playbook, chance.id, ({ id, marks, belief }) => ({
+    id,
+    ...written,
+    ...(marks && { marks }),
+    ...(belief && { belief }),
+  }));
 }
 
-const labels: Readonly<Record<string, string>> = {
-  result: 'Ended in',
-  date: 'Day',
-  opponent: 'Opponent',
-  period: 'Period',
-  clock: 'Clock, 7:11',
-  call: 'Call',
-  from: 'From the',
-  scheme: 'They played',
-  shots: 'Shots',
-  'first shot': 'First shot after, s',
-  look: 'Look, "feed X C"',
-  scorer: 'Number of the shooter',
-  game: 'Game, a short word',
-  penalty: 'Penalty, s',
-  fixed: 'Stays after a goal',
-  men: 'Men who serve',
-  start: 'Began',
-  unit: 'Unit',
-  'on target': 'Shots on goal',
-  passes: 'Passes before the shot',
-  assist: 'Number of the passer',
-  clear: 'Cleared after the stop',
-  expected: 'Expected goals',
-  'expected low': 'at least',
-  'expected high': 'at most',
-  notes: 'Notes',
-};
-
-type Choice = { readonly value: string; readonly text: string };
-const nothing: Choice = { value: '', text: 'not known' };
-const yesOrNo: readonly Choice[] = [nothing, { value: 'yes', text: 'yes' }, { value: 'no', text: 'no' }];
-
-/** What a field is chosen from; undefined where it is typed. */
-function choicesOf({ plays, schemes }: Playbook, head: string): readonly Choice[] | undefined {
-  switch (head) {
-    case 'result':
-      return [
-        { value: '', text: 'choose' },
-        ...chanceResults.map((value) => ({ value, text: chanceResultWords[value] })),
-      ];
-    case 'call':
-      return [nothing, ...plays.map(({ id, name }) => ({ value: id, text: name }))];
-    case 'scheme':
-      return [
-        nothing,
-        ...(schemes ?? []).map(({ id, name }) => ({ value: id, text: name })),
-        ...schemeList.map(({ id, notes }) => ({ value: id, text: notes.name })),
-      ];
-    case 'from':
-      return [nothing, { value: 'left', text: 'left' }, { value: 'right', text: 'right' }];
-    case 'start':
-      return [nothing, ...chanceStarts.map((value) => ({ value, text: startWords[value] }))];
-    case 'fixed':
-    case 'clear':
-      return yesOrNo;
-    default:
-      return undefined;
-  }
-}
-
-const startWords = {
-  restart: 'a restart after the whistle',
-  flagDown: 'with the flag down',
-  transition: 'on the run',
-} as const;
-
-function cellsOf({ chances }: Playbook, chance: Chance | undefined): Cells {
+function cellsOf({ chances }: Playbook, chance: Chance | undefined): ChanceCells {
   // A new one is most likely of the same day and opponent as the last.
   const last = chances?.at(-1);
   const shown: Chance | Pick<Chance, 'side' | 'date' | 'opponent' | 'game' | 'period'> = chance ?? {

@@ -61,8 +61,9 @@ export const addSeason: AddCommand = (program, io) => {
 async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
   const made = new Date();
   const by = readGrouping(raw.by);
-  const paper = readPaper(raw.paper);
-  const format = raw.out === undefined ? undefined : readPracticeFormat(raw.out);
+  // What is wrong with them is told before anything is read.
+  readPaper(raw.paper);
+  if (raw.out !== undefined) readPracticeFormat(raw.out);
   if (raw.keep === true && raw.load === undefined)
     throw badUse('--keep writes what --load took in: name a table after --load.');
   for (const path of [raw.csv, raw.out]) if (path !== undefined) checkNew(path);
@@ -77,17 +78,7 @@ async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
   else io.out(`${report.ours.all.chances + report.theirs.all.chances === 0 ? none : seasonText(loaded, report)}\n`);
   // JSON goes to another program, which wants nothing else on this line.
   const tell = isJson ? io.err : io.out;
-  if (raw.csv !== undefined) {
-    const chances = (loaded.chances ?? []).filter((chance) => opponent === undefined || chance.opponent === opponent);
-    await writeNew(raw.csv, writeCsv(writeChanceTable(chances)));
-    tell(`\nWritten: ${raw.csv}, ${chances.length} man-ups.\n`);
-  }
-  if (raw.out !== undefined && format !== undefined) {
-    const pages = seasonPages(loaded, { paper, made: dayWords(made), ...(opponent !== undefined && { opponent }) });
-    await writeNew(raw.out, await written(pages, format, made));
-    const count = format !== 'pdf' || pages.pages.length === 1 ? 'one page' : `${pages.pages.length} pages`;
-    tell(`\nWritten: ${raw.out}, ${count} of ${papers[paper].name}.\n`);
-  }
+  await writeFiles(loaded, opponent, raw, made, tell);
   if (raw.load === undefined) return;
   if (raw.keep !== true || loaded === opened.playbook) {
     tell(
@@ -97,6 +88,28 @@ async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
   }
   await replacePlaybook(file, opened, loaded);
   tell(`\nKept in ${file}.\n`);
+}
+
+async function writeFiles(
+  loaded: Playbook,
+  opponent: string | undefined,
+  raw: RawSeason,
+  made: Date,
+  tell: (text: string) => void,
+): Promise<void> {
+  if (raw.csv !== undefined) {
+    const chances = (loaded.chances ?? []).filter((chance) => opponent === undefined || chance.opponent === opponent);
+    await writeNew(raw.csv, writeCsv(writeChanceTable(chances)));
+    tell(`\nWritten: ${raw.csv}, ${chances.length} man-ups.\n`);
+  }
+  if (raw.out !== undefined) {
+    const paper = readPaper(raw.paper);
+    const format = readPracticeFormat(raw.out);
+    const pages = seasonPages(loaded, { paper, made: dayWords(made), ...(opponent !== undefined && { opponent }) });
+    await writeNew(raw.out, await written(pages, format, made));
+    const count = format !== 'pdf' || pages.pages.length === 1 ? 'one page' : `${pages.pages.length} pages`;
+    tell(`\nWritten: ${raw.out}, ${count} of ${papers[paper].name}.\n`);
+  }
 }
 
 const none = 'No man-up was written down yet. Write them down in the workbench, or take in a table with --load.';
