@@ -38,8 +38,16 @@ export {
   whoKnows,
 } from './quiz/who-knows.ts';
 export { filmOfMarks, type ReadMarks, readTick, writeTick } from './scout/film-of-marks.ts';
+export {
+  type KeeperQuarter,
+  type KeeperQuarterId,
+  keeperQuarterIds,
+  keeperQuarters,
+  quarterOf,
+} from './scout/keeper-quarters.ts';
 export { type ManDownQuestion, manDownAnswers, type SchemeConcedes, type TheirGrades } from './scout/man-down.ts';
 export { type ManDownWishes, manDownContent, printedManDown } from './scout/man-down-sheet.ts';
+export { type SchemeSeenOften, schemesSeenOf } from './scout/schemes-seen.ts';
 export { beliefByTicks, type ScoutSeen, scoutBelief, walkMovements } from './scout/scout-belief.ts';
 export { probeAdvice } from './scout/scout-probe.ts';
 export {
