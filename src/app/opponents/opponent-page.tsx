@@ -6,11 +6,13 @@ import { Menu } from '../controls/menu.tsx';
 import { RenameField } from '../play/rename-field.tsx';
 import { useDesk } from '../shell/desk.tsx';
 import { DisciplinePanel } from './discipline-panel.tsx';
+import { KeeperPanel } from './keeper-panel.tsx';
 import { NewScheme } from './new-scheme.tsx';
 import { NoteField } from './note-field.tsx';
 import styles from './opponent-page.module.css';
 import { PlayWorths } from './play-worths.tsx';
 import { SchemeMix } from './scheme-mix.tsx';
+import { SchemesSeen } from './schemes-seen.tsx';
 import { useApply } from './use-apply.ts';
 import { useDelete } from './use-delete.ts';
 
@@ -49,9 +51,11 @@ export function OpponentPage({ opponent }: { readonly opponent: Opponent }): Rea
         <div className={styles.column}>
           <SchemeMix opponent={opponent} onWrite={() => setWriting(true)} />
           <PlayWorths opponent={opponent} />
+          <SchemesSeen opponent={opponent} />
         </div>
         <div className={styles.column}>
           <DisciplinePanel opponent={opponent} />
+          <KeeperPanel opponent={opponent} />
           <NoteField
             label="What you want to remember of them"
             value={opponent.notes ?? ''}
