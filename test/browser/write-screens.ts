@@ -9,12 +9,17 @@ interface Screen {
   readonly width: number;
   readonly height: number;
   readonly look: 'paper' | 'dark';
-  readonly play: string;
+  /** Its place, what stands after the # of the address, and what is on it when it is there. */
+  readonly place: string;
+  readonly ready: RegExp;
   readonly prepare: (page: Page) => Promise<void>;
 }
 
 /** Milliseconds in which nine schemes are answered even on a slow machine. */
 const patience = 120_000;
+
+/** Said once every scheme is answered. */
+const played = /^It (is|looks) best against/;
 
 const screens: readonly Screen[] = [
   {
@@ -22,7 +27,8 @@ const screens: readonly Screen[] = [
     width: 1360,
     height: 900,
     look: 'paper',
-    play: 'lantern',
+    place: '/play/lantern',
+    ready: played,
     prepare: async (page) => {
       await page.getByRole('button', { name: /^3 behind/ }).click();
       await playTo(page, 4);
@@ -33,7 +39,8 @@ const screens: readonly Screen[] = [
     width: 1100,
     height: 800,
     look: 'dark',
-    play: 'quarry',
+    place: '/play/quarry',
+    ready: played,
     prepare: async (page) => {
       await page.getByRole('button', { name: /^Diamond-and-one/ }).click();
       await page.getByRole('button', { name: 'Shot value' }).click();
@@ -45,10 +52,20 @@ const screens: readonly Screen[] = [
     width: 390,
     height: 800,
     look: 'paper',
-    play: 'lantern',
+    place: '/play/lantern',
+    ready: played,
     prepare: async (page) => {
       await page.getByRole('button', { name: /^2 down/ }).click();
     },
+  },
+  {
+    file: 'teach.png',
+    width: 900,
+    height: 1000,
+    look: 'paper',
+    place: '/teach/sheets/ferry',
+    ready: /^Goals a man-up, simulated/,
+    prepare: async () => undefined,
   },
 ];
 
@@ -63,15 +80,15 @@ try {
   await app.close();
 }
 
-async function draw(browser: Browser, { file, width, height, look, play, prepare }: Screen): Promise<void> {
+async function draw(browser: Browser, { file, width, height, look, place, ready, prepare }: Screen): Promise<void> {
   const context = await browser.newContext({ viewport: { width, height }, reducedMotion: 'reduce' });
   await context.addInitScript((name) => {
     localStorage.setItem('sliderule:look', name);
     localStorage.setItem('sliderule:first-minute', 'seen');
   }, look);
   const page = await context.newPage();
-  await page.goto(`${app.address}#/play/${play}`);
-  await page.getByText(/^It (is|looks) best against/).waitFor({ timeout: patience });
+  await page.goto(`${app.address}#${place}`);
+  await page.getByText(ready).first().waitFor({ timeout: patience });
   await prepare(page);
   await page.evaluate(() => window.scrollTo(0, 0));
   await page.screenshot({ path: `docs/img/${file}` });

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { BrandMark } from './brand-mark.tsx';
 import styles from './masthead.module.css';
 import { addressOf, type Place } from './place.ts';
@@ -17,6 +17,14 @@ const places: readonly { readonly text: string; readonly place: Place }[] = [
 
 /** Name, places, and what holds for all of them. */
 export function Masthead({ place, children }: { readonly place: Place; readonly children?: ReactNode }): ReactNode {
+  const links = useRef<HTMLElement>(null);
+  // On a phone not all places fit beside each other: where one is must be among those in sight.
+  useEffect(() => {
+    const row = links.current;
+    const here = row?.querySelector<HTMLElement>(`[data-place="${place.kind}"]`);
+    if (row == null || here == null || row.scrollWidth <= row.clientWidth) return;
+    row.scrollLeft = here.offsetLeft - row.offsetLeft - (row.clientWidth - here.offsetWidth) / 2;
+  }, [place.kind]);
   return (
     <header className={styles.masthead}>
       <button type="button" className={styles.skip} onClick={focusPlace}>
@@ -26,12 +34,13 @@ export function Masthead({ place, children }: { readonly place: Place; readonly 
         <BrandMark />
         <span className={styles.word}>Sliderule</span>
       </span>
-      <nav className={styles.places} aria-label="Places">
+      <nav ref={links} className={styles.places} aria-label="Places">
         {places.map(({ text, place: target }) => (
           <a
             key={target.kind}
             className={styles.link}
             href={addressOf(target)}
+            data-place={target.kind}
             aria-current={target.kind === place.kind ? 'page' : undefined}
             data-tour={target.kind === 'playbook' ? 'playbook-link' : undefined}
           >
