@@ -40,7 +40,7 @@ const groups: readonly Group[] = [
   collegeGroup(),
   ...(await readsGroups(readsTrials)),
 ];
-const how = `Written by \`npm run validate\`, not by hand: engine ${version}, seed ${proSeed}, ${trials} chances a pro column, ${readsTrials} man-ups a scheme for reads. Intervals are 95 %. "check" rows hold a model by itself against an outside value, "fitted" rows were fitted on, "held out" rows were kept out of every fit and search. What had to be true for a row to pass was written down before its first run.`;
+const how = `Written by \`npm run validate\`, not by hand: engine ${version}, seed ${proSeed}, ${trials} chances a pro column, ${readsTrials} man-ups a scheme for reads. Intervals are 95 %. "check" rows hold a model by itself against an outside value, "fitted" rows were fitted on, "held out" rows were kept out of every fit and search. What had to be true for a row to pass was written down before its first run. How well marks on film tell which scheme it is has a page of its own, [validation-scout.md](validation-scout.md), written by \`npm run validate:scout\`.`;
 mkdirSync('docs', { recursive: true });
 writeFileSync('docs/validation.md', validationPage(groups, causes, how));
 

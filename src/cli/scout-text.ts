@@ -83,20 +83,23 @@ function seenSentence(films: readonly MarkedFilm[], ticks: readonly Tick[], { op
   return `${opponent} against the set of ${play}. ${seen}.`;
 }
 
-/** Schemes whose shares stay in the ratio that they had before: nothing that was seen tells them apart. */
-const alike = 0.02;
-
-function verdict({ schemes, between }: SchemeBelief, names: ScoutNames): string {
+function verdict({ schemes, between, alike }: SchemeBelief, names: ScoutNames): string {
   const [first, second] = between;
+  const name = (at: number): string => `the ${lower(names.schemes[at]!.name)}`;
   const best = schemes[first]!;
-  const next = schemes[second]!;
-  if (best.share >= 0.995) return `It is the ${lower(names.schemes[first]!.name)}, as far as this can tell.`;
-  const moved = (best.share / next.share / (best.before / next.before) - 1) ** 2;
+  if (best.share >= 0.995) return `It is ${name(first)}, as far as this can tell.`;
+  const isSeen = schemes.some(({ before, share }) => Math.abs(before - share) > 0.01);
+  const same = isSeen ? alike.filter((at) => schemes[at]!.share > 0.02) : [];
   const doubt =
-    first !== second && next.share > 0.05 && moved < alike ** 2
-      ? ` Nothing that was seen tells it from the ${lower(names.schemes[second]!.name)}: with this set and this ball the two stand alike.`
-      : ` Next is the ${lower(names.schemes[second]!.name)}, ${percent(next.share)}.`;
-  return `Most likely the ${lower(names.schemes[first]!.name)}, ${percent(best.share)}.${first === second ? '' : doubt}`;
+    same.length === 0
+      ? ''
+      : ` Nothing that was seen tells it from ${listed(same.map(name))}: with this set and this ball they stand alike.`;
+  const next = !isSeen || second === first ? '' : ` Next is ${name(second)}, ${percent(schemes[second]!.share)}.`;
+  return `Most likely ${name(first)}, ${percent(best.share)}.${doubt}${next}`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 function howWords(

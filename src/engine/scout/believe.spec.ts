@@ -115,6 +115,13 @@ describe('which scheme it is', () => {
     });
   });
 
+  it('tells which schemes stand alike: a string with nobody odd on top stays in, and is a box-and-one', () => {
+    const film = filmOf('box-zone');
+    const low = { spots: film.spots.map(({ x }) => ({ x, y: 4 })), moments: [{ time: 1, ball: 1, defenders: [] }] };
+    expect(belief(low, ['box-zone', 'box-string']).alike).toHaveLength(1);
+    expect(belief(filmOf('five-man-rotation'), ['box-zone', 'five-man-rotation']).alike).toEqual([]);
+  });
+
   it('rules out what has no weight, whatever is seen', () => {
     const weighed = asked(some).map((one, at) => ({ ...one, weight: at === 0 ? 0 : 1 }));
     expect(

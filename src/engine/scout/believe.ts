@@ -44,7 +44,9 @@ export interface SchemeBelief {
   readonly moments: readonly MomentSays[];
   /** What spoke most for the likeliest scheme and against the next, and the other way; what says most first. */
   readonly reasons: readonly MarkReason[];
-  /** The two that `reasons` are about: numbers in the order of the schemes; the same number twice when there is only one. */
+  /** Schemes that nothing seen so far tells from the likeliest: they stand alike with this set and this ball. Numbers, without the likeliest itself. */
+  readonly alike: readonly number[];
+  /** The two that `reasons` are about: the likeliest, and the likeliest of those that do not stand alike with it; the same number twice when there is none. */
   readonly between: readonly [number, number];
 }
 
@@ -68,10 +70,14 @@ export function believeSchemes(question: BeliefQuestion): SchemeBelief {
     return sum;
   });
   const believed = schemesBelieved(schemes, suspects, said);
-  const between = firstTwo(believed);
+  const order = believed.map((_, at) => at).sort((one, other) => believed[other]!.share - believed[one]!.share);
+  const [first] = order as [number];
+  const alike = order.filter((at) => at !== first && standsAlike(believed[first]!, believed[at]!));
+  const between = [first, order.find((at) => at !== first && !alike.includes(at)) ?? first] as const;
   const shares = sharesWithin(suspects, said);
   return {
     schemes: believed,
+    alike,
     between,
     moments: films.flatMap((film, number) =>
       film.moments.map((_, moment) => ({
@@ -139,9 +145,12 @@ function momentOdds(
   return odds.map((each) => each / most);
 }
 
-function firstTwo(schemes: readonly BelievedScheme[]): readonly [number, number] {
-  const order = schemes.map((_, at) => at).sort((one, other) => schemes[other]!.share - schemes[one]!.share);
-  return [order[0]!, order[1] ?? order[0]!];
+/** Two shares whose ratio has changed by less than this part of it are as they were before. */
+const unmoved = 0.02;
+
+function standsAlike(one: BelievedScheme, other: BelievedScheme): boolean {
+  if (one.before === 0 || other.before === 0) return false;
+  return Math.abs(other.share * one.before - one.share * other.before) < unmoved * one.share * other.before;
 }
 
 function sumWhere(

@@ -1,10 +1,12 @@
 import type { Interval, LookReport, Point } from '../../engine/index.ts';
 import { viewAround } from '../field-scene.ts';
+import { placeLabels, placesRound } from '../label-places.ts';
 import { lookLeftWords } from '../left-words.ts';
 import { perChance, withInterval } from '../number-text.ts';
-import { attackerDisc, attackerLetters, ballInHands, defenderMark, keeperMark } from '../people-marks.ts';
+import { attackerDisc, attackerLetters, ballInHands, defenderMark, keeperMark, usualSizes } from '../people-marks.ts';
 import { viewpointNote } from '../play-scene.ts';
-import { type SceneLayer, text, type View } from '../scene.ts';
+import type { Primitive, SceneLayer, View } from '../scene.ts';
+import { pxPerYard } from '../svg-styles.ts';
 import { bareField } from './bare-field.ts';
 import {
   type Block,
@@ -164,25 +166,36 @@ function picturesOf(content: ManDownContent, width: number, high: number): Block
   return stack(lines, 4);
 }
 
-/** Letters under a cross, clear of it. */
-const nameBelow = 1.45;
+/** How far a name stands from the middle of its cross, to the side and up or down. Yards. */
+const nameSide = 1.75;
+const nameHeight = 1.45;
 
 function standing({ spots, men, field }: ManDownContent, { ball, places }: ManDownRow, view: View): SceneLayer {
   const carrier = spots.find(({ id }) => id === ball);
-  return {
-    view,
-    items: [
-      ...bareField(field, view),
-      ...keeperMark({ x: 0, y: 1 }),
-      ...spots.map(({ id, at }) => attackerDisc(at, id === ball)),
-      ...places.flatMap((at) => defenderMark(at)),
-      ...spots.map(({ id, at }) => attackerLetters(at, id, id === ball)),
-      ...places.map((at, man) =>
-        text('defenderText', { x: at.x, y: at.y - nameBelow }, (men[man] ?? '').toUpperCase()),
-      ),
-      ...(carrier === undefined ? [] : [ballInHands(carrier.at)]),
-    ],
-  };
+  const drawn: readonly Primitive[] = [
+    ...bareField(field, view),
+    ...keeperMark({ x: 0, y: 1 }),
+    ...spots.map(({ id, at }) => attackerDisc(at, id === ball)),
+    ...places.flatMap((at) => defenderMark(at)),
+    ...spots.map(({ id, at }) => attackerLetters(at, id, id === ball)),
+  ];
+  const names = placeLabels(
+    places.map((at, man) => ({
+      style: 'defenderText' as const,
+      text: (men[man] ?? '').toUpperCase(),
+      places: placesRound(at, nameSide, nameHeight),
+    })),
+    {
+      view,
+      fixed: drawn.flatMap((item) => (item.kind === 'text' ? [item] : [])),
+      obstacles: [
+        ...spots.map(({ at }) => ({ at, radius: usualSizes.attacker })),
+        ...places.map((at) => ({ at, radius: usualSizes.cross })),
+      ],
+      pxPerYard,
+    },
+  );
+  return { view, items: [...drawn, ...names, ...(carrier === undefined ? [] : [ballInHands(carrier.at)])] };
 }
 
 function dutiesOf({ men, rows }: ManDownContent, width: number): Block {

@@ -42,7 +42,13 @@ export function manDownContent(
     field: drawnField(ruleCodeOf(playbook).markings),
     men: sheet.defenders,
     spots: spots.map(({ id: spot, at }) => ({ id: spot, at })),
-    rows: sheet.rows.map(({ ball, duties, open, places }) => ({ ball, duties, open, places })),
+    // Where a place is, the picture shows: numbers of yards are nothing to be called on a field.
+    rows: sheet.rows.map(({ ball, duties, open, places }) => ({
+      ball,
+      duties: duties.map((words) => words.replace(/^holds \([^)]*\)/, 'holds his place')),
+      open,
+      places,
+    })),
     answers: answers.map(({ scheme: one, goals, breaks }) => ({ scheme: schemeName(playbook, one), goals, breaks })),
     trials: answers[0]?.trials ?? 0,
     paper,
