@@ -27,8 +27,8 @@ export interface FieldHand {
 /** The rule's crease, which the field shows. NFHS and NCAA rule 1: a radius of 9 feet. */
 const creaseYards = 3;
 
-export function fieldHand(page: Page): FieldHand {
-  const plane = page.getByRole('region', { name: 'The field' }).locator('svg[viewBox]:has(g.creaseArea)');
+export function fieldHand(page: Page, region = 'The field'): FieldHand {
+  const plane = page.getByRole('region', { name: region, exact: true }).locator('svg[viewBox]:has(g.creaseArea)');
   const man = (spot: string) => plane.getByRole('button', { name: new RegExp(`^${spot}, `) });
 
   const at = async (x: number, y: number): Promise<PagePoint> => {

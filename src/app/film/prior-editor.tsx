@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { usualSchemeWeight } from '../../engine/index.ts';
 import type { Opponent, Playbook } from '../../playbook/index.ts';
 import { percent } from '../../render/index.ts';
 import type { ScoutQuestion } from '../../teach/index.ts';
@@ -59,12 +60,24 @@ export function PriorEditor({
           );
         })}
       </ul>
-      <Button
-        disabled={Object.keys(own).length === 0}
-        onClick={() => change({ priors: { ...priors, [opponent.id]: {} } })}
-      >
-        As it was
-      </Button>
+      <div className={panel.tools}>
+        <Button
+          disabled={Object.keys(own).length === 0}
+          onClick={() => change({ priors: { ...priors, [opponent.id]: {} } })}
+        >
+          As it was
+        </Button>
+        {isWritten && (
+          <Button
+            onClick={() => {
+              const usual = question.schemes.map(({ id }) => [id, usualSchemeWeight(playbook.team.level, id)] as const);
+              change({ priors: { ...priors, [opponent.id]: Object.fromEntries(usual) } });
+            }}
+          >
+            As is usual at our level
+          </Button>
+        )}
+      </div>
     </details>
   );
 }

@@ -1,6 +1,6 @@
 import type { DisciplineName, Interval, Point } from '../../engine/index.ts';
 import { type FieldMarkings, viewAround } from '../field-scene.ts';
-import { perChance, percent } from '../number-text.ts';
+import { counted, perChance, percent } from '../number-text.ts';
 import { defenderMark, keeperMark } from '../people-marks.ts';
 import { viewpointNote } from '../play-scene.ts';
 import { circle, type SceneLayer, text, type View } from '../scene.ts';
@@ -21,6 +21,7 @@ import {
   table,
 } from './block.ts';
 import { firstReadWords, shortScheme } from './call-words.ts';
+import { keeperBlock } from './keeper-block.ts';
 import { type Page, pageMargin, papers } from './page.ts';
 import { pageFoot } from './page-foot.ts';
 import type { SheetContent } from './play-sheet.ts';
@@ -46,6 +47,16 @@ export interface MetPlay extends Pick<SheetContent, 'play' | 'set'> {
   readonly byScheme: readonly Interval[];
 }
 
+/** Shots that a goalkeeper faced, by quarters of the mouth as the shooter sees it: high left, high right, low left, low right. */
+export interface KeeperOnPage {
+  readonly quarters: readonly {
+    readonly goals: number;
+    readonly shots: number;
+    /** Beside his other quarters. */
+    readonly verdict: 'more' | 'less' | 'cannotTell';
+  }[];
+}
+
 /** Everything that stands on the page of one opponent. */
 export interface OpponentContent extends Pick<SheetContent, 'team' | 'side' | 'field' | 'date' | 'paper'> {
   readonly opponent: string;
@@ -57,6 +68,10 @@ export interface OpponentContent extends Pick<SheetContent, 'team' | 'side' | 'f
   readonly trials: number;
   /** What the coach wrote down of them. */
   readonly notes: string;
+  /** Schemes that were seen of them, what was seen most first; left out when none was written down. */
+  readonly seen?: readonly { readonly name: string; readonly times: number; readonly lastDay: string }[];
+  /** Shots that their goalkeeper faced; left out when none was marked. */
+  readonly keeper?: KeeperOnPage;
 }
 
 const looks = {
@@ -97,14 +112,15 @@ export function opponentPage(content: OpponentContent, page?: number): Page {
 // What matters least gives way first: plays that would not be called, then pictures of what is seldom met.
 function fitting(content: OpponentContent, width: number, room: number): Block {
   const lines = most.noteLines;
-  for (const [schemes, plays, noteLines] of [
-    [most.schemes, most.plays, lines],
-    [most.schemes, 4, 3],
-    [2, 4, 3],
-    [2, 3, 2],
-    [1, 2, 1],
+  for (const [schemes, plays, noteLines, keeper] of [
+    [most.schemes, most.plays, lines, true],
+    [most.schemes, 4, 3, true],
+    [2, 4, 3, true],
+    [2, 3, 2, true],
+    [1, 2, 1, true],
+    [1, 2, 1, false],
   ] as const) {
-    const body = bodyOf(content, width, { schemes, plays, noteLines });
+    const body = bodyOf(content, width, { schemes, plays, noteLines, keeper });
     if (body.height <= room) return body;
   }
   throw new RangeError(`invalid opponent for one page: ${content.opponent}`);
@@ -114,14 +130,16 @@ interface Kept {
   readonly schemes: number;
   readonly plays: number;
   readonly noteLines: number;
+  readonly keeper: boolean;
 }
 
 function bodyOf(content: OpponentContent, width: number, kept: Kept): Block {
   return stack(
     [
       headOf(content, width),
-      schemesOf(content, width, kept.schemes),
+      schemesOf(content, width, kept),
       callsOf(content, width, kept.plays),
+      ...(hasFreeColumn(content, kept) ? [] : keeperOf(content, width, kept)),
       notesOf(content, width, kept.noteLines),
       seenOf(content, width),
     ],
@@ -143,22 +161,49 @@ const inRow = 3;
 const closeView: View = { left: -9.5, top: -3.5, width: 19, height: 17 };
 
 /** What they play, and who of them is late: beside it where a column is free, else under it. */
-function schemesOf(content: OpponentContent, width: number, count: number): Block {
+function schemesOf(content: OpponentContent, width: number, kept: Kept): Block {
+  const { schemes: count } = kept;
   const { schemes, field } = content;
   const heading = paragraph('What they play', looks.heading, width);
-  if (schemes.length === 0) return stack([heading, paragraph('Not known yet: count it below.', looks.body, width)], 2);
+  if (schemes.length === 0) {
+    const words = paragraph('Not known yet: count it below.', looks.body, width);
+    return stack([heading, words, ...seenBefore(content, width)], 2);
+  }
   const shown = schemes.slice(0, count);
   const across = (width - (inRow - 1) * columnGap) / inRow;
   const columns = shown.map((scheme) => schemeBlock(scheme, field, across));
-  const isFree = shown.length < inRow;
-  const beneath = stack([gap(14), lateOf(content, width - shown.length * (across + columnGap))]);
+  const isFree = hasFreeColumn(content, kept);
+  const free = width - shown.length * (across + columnGap);
+  const beneath = stack([gap(14), lateOf(content, free), ...keeperOf(content, free, kept)], 6);
   const placed = [...columns, ...(isFree ? [beneath] : [])].map((block, at) => ({
     left: at * (across + columnGap),
     block,
   }));
   const others = schemes.slice(count).map(({ name, share }) => `${shortScheme(name)} ${percent(share)}`);
-  const also = others.length === 0 ? [] : [paragraph(`Also ${others.join(', ')}.`, looks.body, width)];
+  const also = [
+    ...(others.length === 0 ? [] : [paragraph(`Also ${others.join(', ')}.`, looks.body, width)]),
+    ...seenBefore(content, width),
+  ];
   return stack([heading, beside(placed), ...also, ...(isFree ? [] : [gap(4), lateOf(content, width)])], 3);
+}
+
+/** Whether there is room beside the schemes. */
+function hasFreeColumn({ schemes }: OpponentContent, kept: Kept): boolean {
+  return schemes.length > 0 && Math.min(schemes.length, kept.schemes) < inRow;
+}
+
+function keeperOf({ keeper }: OpponentContent, width: number, kept: Kept): readonly Block[] {
+  return kept.keeper && keeper !== undefined ? [keeperBlock(keeper, width)] : [];
+}
+
+/** What was seen so far, in a line. */
+function seenBefore({ seen = [] }: OpponentContent, width: number): readonly Block[] {
+  if (seen.length === 0) return [];
+  const parts = seen.map(
+    ({ name, times, lastDay }) =>
+      `${shortScheme(name)} ${counted(times, 'time')}${lastDay === '' ? '' : `, last on ${lastDay}`}`,
+  );
+  return [shortened(`Seen so far: ${parts.join('; ')}.`, looks.body, width, 2)];
 }
 
 function schemeBlock({ name, share, open, men }: MetScheme, field: FieldMarkings, width: number): Block {

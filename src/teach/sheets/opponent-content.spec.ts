@@ -47,3 +47,43 @@ describe('what a page says of an opponent', () => {
     expect(() => opponentContent(demoPlaybook, 'nobody', wishes)).toThrow(RangeError);
   });
 });
+
+describe('what was seen of an opponent', () => {
+  const opponent = demoPlaybook.opponents![0]!;
+  const chance = (id: string, scheme: string, date: string) =>
+    ({ id, side: 'others', opponent: 'copper-falls', result: 'saved', scheme, date }) as const;
+  const at = (x: number, y: number): [number, number] => [x, y];
+  const shots = (goals: number, saved: number, x: number, y: number) => [
+    ...Array.from({ length: goals }, () => ({ at: at(x, y), result: 'goal' as const })),
+    ...Array.from({ length: saved }, () => ({ at: at(x, y), result: 'saved' as const })),
+  ];
+  const book = {
+    ...demoPlaybook,
+    opponents: [{ ...opponent, keeper: [...shots(18, 4, -2, 1), ...shots(6, 14, 2, 1)] }],
+    chances: [
+      chance('a', 'box-zone', '2026-03-01'),
+      chance('b', 'box-zone', '2026-03-08'),
+      chance('c', 'jump', '2026-03-02'),
+    ],
+  };
+  const known = opponentContent(book, 'copper-falls', wishes, found);
+  const texts = opponentPage(known).marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+
+  it('stands on his page with how often and when last', () => {
+    expect(known.seen?.map(({ times, lastDay }) => `${times} ${lastDay}`)).toEqual([
+      '2 8 March 2026',
+      '1 2 March 2026',
+    ]);
+    expect(texts.join(' ')).toContain('Seen so far: Box-and-one zone 2 times, last on 8 March 2026; Jump 1 time');
+  });
+
+  it('says where his goalkeeper is beaten, in counts, on a page that still fits', () => {
+    expect(texts).toEqual(expect.arrayContaining(['18/22', '6/20', 'Their goalkeeper']));
+    expect(texts.join(' ')).toMatch(/beaten most low left: more than luck explains/);
+  });
+
+  it('is not on the page of an opponent of whom nothing was seen', () => {
+    expect(content).not.toHaveProperty('seen');
+    expect(content).not.toHaveProperty('keeper');
+  });
+});

@@ -1,7 +1,9 @@
 import { type Interval, levelDiscipline, mirrorDefenderName, type Play } from '../../engine/index.ts';
 import { type Opponent, type Playbook, ruleCodeOf, toEnginePlay, toEngineScheme } from '../../playbook/index.ts';
 import { drawnField, type MetPlay, type MetScheme, type OpponentContent } from '../../render/index.ts';
-import type { SheetResult, SheetWishes } from './sheet-content.ts';
+import { keeperQuarters } from '../scout/keeper-quarters.ts';
+import { schemesSeenOf } from '../scout/schemes-seen.ts';
+import { dayWords, type SheetResult, type SheetWishes } from './sheet-content.ts';
 
 /** What one play was found to make against an opponent's schemes. */
 export interface PlayAgainst {
@@ -40,9 +42,27 @@ export function opponentContent(
     plays: [...plays].sort((one, other) => other.goals.mean - one.goals.mean),
     trials: Math.min(...found.flatMap(({ results }) => results.map(({ trials }) => trials))),
     notes: opponent.notes ?? '',
+    ...seenContent(playbook, id),
+    ...keeperContent(opponent),
     date,
     paper,
   };
+}
+
+function seenContent(playbook: Playbook, id: string): Pick<OpponentContent, 'seen'> {
+  const seen = schemesSeenOf(playbook, id);
+  if (seen.length === 0) return {};
+  return { seen: seen.map(({ name, times, days }) => ({ name, times, lastDay: writtenDay(days[0]) })) };
+}
+
+// At noon it is the same day in every place.
+function writtenDay(day: string | undefined): string {
+  return day === undefined ? '' : dayWords(new Date(`${day}T12:00:00`));
+}
+
+function keeperContent({ keeper }: Opponent): Pick<OpponentContent, 'keeper'> {
+  if (keeper === undefined) return {};
+  return { keeper: { quarters: keeperQuarters(keeper) } };
 }
 
 /** How often an opponent plays each scheme that the playbook knows, 0 to 1 and 1 in all; what he plays most first. */
