@@ -1,4 +1,4 @@
-import { type MarkedFilm, type SignId, signIds, type Tick } from '../../engine/index.ts';
+import { type MarkedFilm, signIds, type Tick } from '../../engine/index.ts';
 import {
   type ChanceMark,
   limits,
@@ -25,6 +25,7 @@ export interface SeenOfThem {
 interface MarkedManUp {
   readonly title: string;
   readonly play: string;
+  readonly side: 'left' | 'right';
   readonly marks: readonly ChanceMark[];
 }
 
@@ -42,11 +43,12 @@ export async function seenOf(
   const kept = (playbook.chances ?? []).flatMap((chance): readonly MarkedManUp[] => {
     if (chance.side !== 'ours' || chance.opponent !== asked.opponent || asked.opponent === undefined) return [];
     const called = playbook.plays.some(({ id }) => id === chance.call) ? chance.call : undefined;
-    return [{ title: chance.id, play: called ?? asked.play, marks: chance.marks ?? [] }];
+    const side = chance.fromSide ?? asked.side;
+    return [{ title: chance.id, play: called ?? asked.play, side, marks: chance.marks ?? [] }];
   });
-  const filed = asked.marks === undefined ? [] : await marksIn(asked.marks, playbook, asked.play);
-  const read = [...kept, ...filed].map(({ title, play, marks }) => {
-    const { spots, start } = toEnginePlay(playbook, play, asked.side);
+  const filed = asked.marks === undefined ? [] : await marksIn(asked.marks, playbook, asked);
+  const read = [...kept, ...filed].map(({ title, play, side, marks }) => {
+    const { spots, start } = toEnginePlay(playbook, play, side);
     return { title, ...filmOfMarks(spots, marks, start.restart) };
   });
   const marked = read.filter(({ film }) => film !== null);
@@ -59,7 +61,11 @@ export async function seenOf(
 }
 
 /** A file of marks: a list as it stands in a playbook's man-up, or an object with such a list in "marks". Checked as the playbook checks its own. */
-async function marksIn(path: string, playbook: Playbook, play: string): Promise<readonly MarkedManUp[]> {
+async function marksIn(
+  path: string,
+  playbook: Playbook,
+  { play, side }: Pick<MarkedManUp, 'play' | 'side'>,
+): Promise<readonly MarkedManUp[]> {
   const text = await readText(path, limits.bytes);
   let value: unknown;
   try {
@@ -77,7 +83,7 @@ async function marksIn(path: string, playbook: Playbook, play: string): Promise<
   if (wrong !== undefined || parsed.value === undefined) {
     throw new Failure(`${path}: ${wrong?.message ?? 'the marks cannot be read.'}`, exitCodes.no);
   }
-  return [{ title: path, play, marks: parsed.value.chances?.[0]?.marks ?? [] }];
+  return [{ title: path, play, side, marks: parsed.value.chances?.[0]?.marks ?? [] }];
 }
 
 /** The ticks in "one-in-front,not:crease-glued". Fails with the likeliest name for a sign that there is not. */
@@ -93,6 +99,3 @@ export function readTicks(list: string | undefined): readonly Tick[] {
     return tick;
   });
 }
-
-/** Every sign, for help. */
-export const allSigns: readonly SignId[] = signIds;

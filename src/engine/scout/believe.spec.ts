@@ -144,7 +144,7 @@ describe('Bayes', () => {
   it('adds log-odds of ticks to those of before, an eye that is mistaken once in ten giving 9 to 1', () => {
     const ids = ['box-zone', 'jump'] as const;
     const suspects = suspectsOf(asked(ids), 'college');
-    const seen_bySign = [suspects.map(({ of }) => Uint8Array.of(of === 0 ? 1 : 0))];
+    const seen_bySign = [suspects.map(({ of }) => [of === 0 ? 1 : 0])];
     const walked = { movement: 'reverse', takes: 1, signs: ['one-in-front'], seen_bySign } as const;
     const table = signTableOf([walked], suspects);
     const then = (seen: boolean) =>
@@ -163,7 +163,7 @@ describe('Bayes', () => {
   // SPRT of Wald 1947: bounds log((1 - b) / a), for a = b = .05 at 2.944439. Two signs of 9 to 1 are needed, and enough.
   it('comes to a decision of 5 % error after two such signs of different movements', () => {
     const suspects = suspectsOf(asked(['box-zone', 'jump']), 'college');
-    const seen_bySign = [suspects.map(({ of }) => Uint8Array.of(of === 0 ? 1 : 0))];
+    const seen_bySign = [suspects.map(({ of }) => [of === 0 ? 1 : 0])];
     const walk = (movement: 'reverse' | 'pop', sign: 'one-in-front' | 'crease-man-follows') =>
       ({ movement, takes: 1, signs: [sign], seen_bySign }) as const;
     const table = signTableOf([walk('reverse', 'one-in-front'), walk('pop', 'crease-man-follows')], suspects);

@@ -5,14 +5,14 @@ import { type SignId, signs } from './signs.ts';
 import type { WeighedSuspect } from './suspects.ts';
 import { pathOfMovement, walkLap } from './walked-lap.ts';
 
-/** One movement walked through by every suspect: which signs were there in which take. Plain data. */
+/** One movement walked through by every suspect: which signs were there in which take. Plain data, so that it can be kept and sent as JSON. */
 export interface WalkedMovement {
   readonly movement: MovementId;
   readonly takes: number;
   /** Signs that it can show, */
   readonly signs: readonly SignId[];
   /** and for each of them and each suspect, in their order, a 1 for every take in which it was there. */
-  readonly seen_bySign: readonly (readonly Uint8Array[])[];
+  readonly seen_bySign: readonly (readonly (readonly number[])[])[];
 }
 
 /** What signs say: for one set and one list of suspects. */
@@ -58,7 +58,7 @@ export function walkMovement(movement: Movement, suspects: readonly Suspect[], c
     takes: choice.takes,
     signs: shown.map(({ id }) => id),
     seen_bySign: shown.map((sign) =>
-      laps.map((takes) => Uint8Array.from(takes, (lap) => (sign.sees(lap, movement) === true ? 1 : 0))),
+      laps.map((takes) => takes.map((lap) => (sign.sees(lap, movement) === true ? 1 : 0))),
     ),
   };
 }
