@@ -118,6 +118,7 @@ export function callNote(
   advice: CallAdvice,
   measured: MeasuredCalls | undefined,
   learnt: number,
+  calls: readonly Call[],
 ): string {
   if (advice.kind === 'inOrder')
     return 'Nothing was tried against this before the game: the calls come in turn, in the playbook’s order.';
@@ -129,5 +130,9 @@ export function callNote(
   const old = measured === undefined ? [] : outdatedCalls(playbook, measured, advice.calls);
   const changed = old.length > 0 ? ' Some plays were changed since they were tried.' : '';
   const untried = advice.untried > 0.05 ? ' Some of what they may play was not tried.' : '';
-  return `${mix}${changed}${untried}`;
+  const leftOut =
+    calls.length > advice.calls.length
+      ? ` ${calls.length - advice.calls.length} of ${calls.length} calls were not tried before the game and are left out.`
+      : '';
+  return `${mix}${changed}${untried}${leftOut}`;
 }

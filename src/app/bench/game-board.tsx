@@ -1,6 +1,13 @@
 import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
-import { awaitsResult, type KeptGame, type MeasuredCalls, offsideWords, warningBetween } from '../../teach/index.ts';
+import {
+  awaitsResult,
+  type KeptGame,
+  type MeasuredCalls,
+  offsideWords,
+  type Situation,
+  warningBetween,
+} from '../../teach/index.ts';
 import { useIsNarrow } from '../play/use-is-narrow.ts';
 import { warnBench } from './alerts.ts';
 import styles from './bench.module.css';
@@ -34,8 +41,8 @@ export function GameBoard({
   const noRoom = useWrittenChances(kept, now.state, now.code);
   const said = useWarnings(now);
   useWakeLock(true);
-  const board = useInSight();
   const { state, situation } = now;
+  const board = useInSight(situation.kind);
   const isCalled = state.open?.side === 'us';
   const isOpen = state.open !== null || awaitsResult(state);
   const hasLook = kept.game.events.at(-1)?.kind === 'result';
@@ -61,7 +68,7 @@ export function GameBoard({
         {situation.kind === 'manUp' && (
           <Notes
             offside={offsideWords(now.code, state.box)}
-            call={callNote(playbook, advice, measured, kept.game.settings.learnt)}
+            call={callNote(playbook, advice, measured, kept.game.settings.learnt, calls)}
           />
         )}
       </div>
@@ -98,13 +105,16 @@ function Notes({
   );
 }
 
-/** On a small screen the board begins at its upper edge: the places of the workbench are a swipe away, the clock is not. */
-function useInSight(): RefObject<HTMLDivElement | null> {
+/** On a small screen each new situation begins at its upper edge and is seen whole: the places of the workbench are a swipe away, the clock is not. */
+function useInSight(kind: Situation['kind']): RefObject<HTMLDivElement | null> {
   const board = useRef<HTMLDivElement>(null);
+  const shown = useRef<Situation['kind']>(undefined);
   const isNarrow = useIsNarrow();
   useLayoutEffect(() => {
-    if (isNarrow) board.current?.scrollIntoView({ block: 'start', behavior: 'instant' });
-  }, [isNarrow]);
+    if (!isNarrow || shown.current === kind) return;
+    shown.current = kind;
+    board.current?.scrollIntoView({ block: 'start', behavior: 'instant' });
+  }, [isNarrow, kind]);
   return board;
 }
 

@@ -48,6 +48,11 @@ const cases: readonly Case[] = [
     taps: ['0 start', '10 flag them', '14 fouls them 60', '14 start'],
     then: ['15: manUp 6v5 59'],
   },
+  {
+    what: 'a man-up that outlasts its chance: he runs in all the same',
+    taps: ['0 start', '10 fouls them 30', '10 start', '20 result turnover'],
+    then: ['25: manUp 6v5 15', '42: arriving theirs 2', '48: even'],
+  },
   { what: 'a flag that is down', taps: ['0 start', '10 flag them'], then: ['12: flagDown for us'] },
   { what: 'a flag on us', taps: ['0 start', '10 flag us'], then: ['12: flagDown on us'] },
   { what: 'a flag taken up', taps: ['0 start', '10 flag us', '12 flagOff'], then: ['12: even'] },

@@ -231,7 +231,10 @@ function boxNow(state: BenchState, code: RuleCode, cause: Cause): BenchState {
   const at = state.clock.played;
   const box = penaltyBox(code, state.boxEvents, at);
   const manUp = box.short.them > box.short.us ? 'us' : box.short.us > box.short.them ? 'them' : null;
-  const next: BenchState = { ...state, box, manUp };
+  // A man-up may outlast its chance: that it ran out is told all the same.
+  const isOver = cause === 'time' && manUp !== state.manUp;
+  const ranOut = isOver && state.manUp !== null ? { at, side: state.manUp } : state.ranOut;
+  const next: BenchState = { ...state, box, manUp, ranOut };
   const { open } = next;
   if (open !== null && open.start !== 'flagDown' && open.side !== manUp) return closed(next, open, at, cause, manUp);
   if (manUp === null) return next;
@@ -250,12 +253,11 @@ function closed(state: BenchState, open: BenchChance, at: number, cause: Cause, 
   const byTime = cause === 'time';
   const over: BenchChance = { ...open, result: 'expired', to: at, endedByTime: byTime };
   const other = manUp === null ? null : opened(state, manUp, byTime ? 'transition' : 'restart');
-  const next: BenchState = {
+  return {
     ...state,
     open: other === null || manUp === null ? null : { ...other, penalty: servedBy(state.box, otherSide(manUp)) },
     chances: isNothing(open, at) ? state.chances : [...state.chances, over],
   };
-  return byTime ? { ...next, ranOut: { at, side: open.side } } : next;
 }
 
 /** Two fouls that were given one after the other while play stood: the man-up between them was none. */
