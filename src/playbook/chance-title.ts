@@ -1,4 +1,4 @@
-import type { ChanceResult } from './chance-schema.ts';
+import type { ChanceResult, ChanceSide } from './chance-schema.ts';
 import type { Chance } from './schema.ts';
 
 /** What a result is called. */
@@ -14,10 +14,13 @@ export const chanceResultWords: Readonly<Record<ChanceResult, string>> = {
   newFlag: 'another flag',
 };
 
+/** Whose man-up it was, in a list. */
+const sideWords: Readonly<Record<ChanceSide, string>> = { ours: 'ours', theirs: 'theirs', others: 'another team’s' };
+
 /** A man-up in a few words, for lists and messages: `2026-03-14 harbor, period 2 7:11, theirs: saved`. */
 export function chanceTitle({ side, date, opponent, period, clock, result }: Chance): string {
   const time = [period === undefined ? '' : `period ${period}`, clock === undefined ? '' : clockText(clock)];
-  const parts = [[date, opponent].filter(isWritten).join(' '), time.filter(isWritten).join(' '), side];
+  const parts = [[date, opponent].filter(isWritten).join(' '), time.filter(isWritten).join(' '), sideWords[side]];
   return `${parts.filter(isWritten).join(', ')}: ${chanceResultWords[result]}`;
 }
 

@@ -77,6 +77,10 @@ async function markCamera(page: Page, places: typeof marks): Promise<void> {
   }
 }
 
+async function toTop(page: Page): Promise<void> {
+  await page.evaluate(() => window.scrollTo({ top: 0, behavior: 'instant' }));
+}
+
 describe('film of an opponent', () => {
   browserTest(
     'is read by five marks, and its men are where they were, and play what they played',
@@ -121,6 +125,7 @@ describe('film of an opponent', () => {
         .poll(() => belief.locator('tbody tr').first().getAttribute('data-scheme'), { timeout: patience })
         .toBe('diamond-and-one');
       await expectAccessible(page);
+      await toTop(page);
       await keepScreenshot(page, 'film');
 
       // A reason leads to its moment, and what was marked is taken for what they play in one step.
@@ -174,6 +179,7 @@ describe('film of an opponent', () => {
     const belief = page.getByRole('region', { name: 'What they play, by the marks' });
     await belief.locator('tbody tr').first().waitFor({ timeout: patience });
     await expectAccessible(page);
+    await toTop(page);
     await keepScreenshot(page, 'film-by-hand');
   });
 });

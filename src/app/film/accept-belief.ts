@@ -12,7 +12,7 @@ const leastShare = 0.01;
 export function acceptBelief(
   playbook: Playbook,
   { id }: Opponent,
-  belief: SchemeBelief,
+  belief: Pick<SchemeBelief, 'schemes'>,
   chances: readonly string[],
 ): PlaybookEdit {
   const shares = keptShares(belief);
@@ -40,7 +40,7 @@ export function acceptBelief(
 }
 
 /** The shares that are kept, to the thousandth; the small ones left out. */
-export function keptShares({ schemes }: SchemeBelief): Readonly<Record<string, number>> {
+export function keptShares({ schemes }: Pick<SchemeBelief, 'schemes'>): Readonly<Record<string, number>> {
   return Object.fromEntries(
     schemes
       .filter(({ share }) => share >= leastShare)

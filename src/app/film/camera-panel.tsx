@@ -54,7 +54,9 @@ export function CameraPanel({ camera, known }: { readonly camera: CameraFit; rea
                   <span className={styles.error}>
                     {error === undefined || camera.kind === 'none' || !camera.isChecked
                       ? ''
-                      : `off by ${tenth(error.yards)} yd`}
+                      : error.yards < 0.05
+                        ? 'off by under 0.1 yd'
+                        : `off by ${tenth(error.yards)} yd`}
                   </span>
                   <Button
                     tone="plain"

@@ -112,9 +112,17 @@ export default function FilmScreen({ opponent }: { readonly opponent: Opponent }
               <CameraPanel camera={camera} known={known} />
             </div>
           )}
-          <ManUpList opponent={opponent} />
+          {chance !== undefined && set !== undefined && (
+            <div className={styles.ticks}>
+              <SignTicks
+                chance={chance}
+                onCues={(cues) => edit('tick what was seen', (now) => setCues(now, cues, set.ball))}
+              />
+            </div>
+          )}
         </div>
         <div className={styles.column}>
+          <ManUpList opponent={opponent} />
           {chance !== undefined && (
             <section className={panel.panel} aria-label="The moment">
               <h3 className={panel.title}>The moment on the field</h3>
@@ -163,12 +171,6 @@ export default function FilmScreen({ opponent }: { readonly opponent: Opponent }
             <p className={panel.quiet}>
               The playbook has no play whose set can be drawn. Write one in the Play place: its set tells who is who.
             </p>
-          )}
-          {chance !== undefined && set !== undefined && (
-            <SignTicks
-              chance={chance}
-              onCues={(cues) => edit('tick what was seen', (now) => setCues(now, cues, set.ball))}
-            />
           )}
         </div>
       </div>

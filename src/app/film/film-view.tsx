@@ -1,6 +1,7 @@
 import { type PointerEvent, type ReactNode, type RefObject, useMemo, useRef } from 'react';
 import { type CameraFit, type FittedCamera, type Point, pixelOf, segmentOnFilm } from '../../engine/index.ts';
 import type { ChanceMark } from '../../playbook/index.ts';
+import { pixelsPerYard, placeAt } from '../field/field-plane.ts';
 import { marksAt } from './camera-marks.ts';
 import { useFilm } from './film-state.ts';
 import type { Handle, Hold } from './film-tool.ts';
@@ -31,13 +32,11 @@ export function FilmView({ video, camera, known, lines, moment, lit, onOrder }: 
   if (film === undefined) return null;
   const { width, height } = film;
   const unit = width / 1000;
+  const whole = { left: 0, top: 0, width, height };
   const pixel = (event: PointerEvent): Point | undefined => {
     const box = plane.current?.getBoundingClientRect();
-    if (box === undefined || box.width === 0) return undefined;
-    return {
-      x: ((event.clientX - box.left) * width) / box.width,
-      y: ((event.clientY - box.top) * height) / box.height,
-    };
+    // The film lies in the middle of its frame, as large as it fits.
+    return box === undefined || box.width === 0 ? undefined : placeAt(event.clientX, event.clientY, box, whole);
   };
   const now = (): number => video.current?.currentTime ?? 0;
   const down = (event: PointerEvent): void => {
@@ -46,8 +45,8 @@ export function FilmView({ video, camera, known, lines, moment, lit, onOrder }: 
     plane.current?.setPointerCapture(event.pointerId);
     // A mark belongs to the picture that is seen.
     video.current?.pause();
-    const perPx = width / (plane.current?.getBoundingClientRect().width ?? width);
-    const reach = perPx * (event.pointerType === 'mouse' ? reachPx.mouse : reachPx.touch);
+    const box = plane.current?.getBoundingClientRect() ?? whole;
+    const reach = (event.pointerType === 'mouse' ? reachPx.mouse : reachPx.touch) / pixelsPerYard(box, whole);
     const order = send({ kind: 'down', at, reach, time: now(), handles });
     if (order !== undefined) onOrder(order);
   };

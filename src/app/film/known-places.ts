@@ -32,7 +32,6 @@ export function knownField(markings: Markings): KnownField {
     { id: 'crease-top', at: { x: 0, y: creaseRadius }, words: 'Top of the crease' },
     { id: 'crease-left', at: { x: -creaseRadius, y: 0 }, words: 'Crease at the goal line, left' },
     { id: 'crease-right', at: { x: creaseRadius, y: 0 }, words: 'Crease at the goal line, right' },
-    { id: 'crease-back', at: { x: 0, y: -creaseRadius }, words: 'Back of the crease' },
     ...(boxSide === null
       ? []
       : [
