@@ -77,10 +77,6 @@ export function undoTap(): void {
   changeGame(untapped);
 }
 
-export function changeSettings(part: Partial<BenchSettings>): void {
-  changeGame((game) => ({ ...game, settings: { ...game.settings, ...part } }));
-}
-
 /** What of the game stands in the playbook now. */
 export function noteWritten(written: WrittenChances): void {
   const kept = latest();

@@ -1,4 +1,4 @@
-import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
 import {
   awaitsResult,
@@ -38,6 +38,12 @@ export function GameBoard({
   const now = useGame(playbook, kept.game);
   const calls = useCalls(playbook, kept.game.settings.sides);
   const { belief, advice } = useCallNow(playbook, now, calls, measured);
+  const { learnt } = kept.game.settings;
+  // Made once for each advice: it holds every play against what it was when it was tried.
+  const note = useMemo(
+    () => callNote(playbook, advice, measured, learnt, calls),
+    [playbook, advice, measured, learnt, calls],
+  );
   const noRoom = useWrittenChances(kept, now.state, now.code);
   const said = useWarnings(now);
   useWakeLock(true);
@@ -65,12 +71,7 @@ export function GameBoard({
           />
         )}
         {isCalled && situation.kind === 'manUp' && <UnitLine playbook={playbook} now={now} advice={advice} />}
-        {situation.kind === 'manUp' && (
-          <Notes
-            offside={offsideWords(now.code, state.box)}
-            call={callNote(playbook, advice, measured, kept.game.settings.learnt, calls)}
-          />
-        )}
+        {situation.kind === 'manUp' && <Notes offside={offsideWords(now.code, state.box)} call={note} />}
       </div>
       <div className={styles.right}>
         {situation.kind === 'manUp' && (isCalled || hasLook) && (

@@ -53,14 +53,14 @@ export function useGame(playbook: Playbook, game: BenchGame): GameNow {
 
 /** The plays that can be called in a game; what has a fault cannot. */
 export function useCalls(playbook: Playbook, sides: BenchGame['settings']['sides']): readonly Call[] {
-  return useMemo(
-    () =>
-      callsOf(playbook, sides).filter(({ play }) => {
-        const entry = playbook.plays.find(({ id }) => id === play)!;
-        return readPlayOf(playbook, entry).isWhole;
-      }),
-    [playbook, sides],
-  );
+  const { format, version, team, plays, sets, settings } = playbook;
+  // Man-ups that are written down change no play: nothing is read anew for them.
+  return useMemo(() => {
+    const ground: Playbook = { format, version, team, plays: [], ...(sets && { sets }), ...(settings && { settings }) };
+    return callsOf({ plays }, sides).filter(
+      ({ play }) => readPlayOf(ground, plays.find(({ id }) => id === play)!).isWhole,
+    );
+  }, [format, version, team, plays, sets, settings, sides]);
 }
 
 export interface CallNow {

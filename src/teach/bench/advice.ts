@@ -117,7 +117,7 @@ function manUpWords(left: number, more: number, ground: AdviceGround, state: Ben
   if (more >= 2) return `${more === 2 ? 'Two' : 'Three'} up: slow down, load the crease, only shots from inside.`;
   if (state.afterTimeout) return 'Out of the timeout: say the call, everybody points to his spot.';
   if (left <= 30) return 'One good look: take it in 10 to 20 s, with a man behind to back it up.';
-  return 'Set up and run the call: first good look in 10 to 20 s, and time for a second.';
+  return 'Set up, run the call: a good look in 10 to 20 s, then one more.';
 }
 
 function shotClockWords({ code }: AdviceGround): readonly string[] {

@@ -45,7 +45,7 @@ describe('the unit', () => {
 describe('the advice', () => {
   it.each([
     ['a flag', ['0 start', '10 flag them'], 12, /^Free play/],
-    ['a long man-up', ['0 start', '10 fouls them 60', '10 start'], 12, /and time for a second/],
+    ['a long man-up', ['0 start', '10 fouls them 60', '10 start'], 12, /then one more/],
     ['thirty seconds', ['0 start', '10 fouls them 30', '10 start'], 12, /One good look/],
     ['the last ten', ['0 start', '10 fouls them 30', '10 start'], 31, /^Last ten: the end of Lantern/],
     ['the last eight', ['0 start', '10 fouls them 30', '10 start'], 33, /^7 s left: no reset/],
