@@ -23,7 +23,7 @@ export function validationPage(
       `## ${title}`,
       about,
       ...(figures === undefined ? [] : [figureTable(figures)]),
-      table(asked, causes),
+      ...(asked.length === 0 ? [] : [table(asked, causes)]),
     ]),
     '',
   ].join('\n\n');

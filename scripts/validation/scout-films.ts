@@ -36,7 +36,7 @@ export const seenSeed = 4002;
 /** Moments that a film must have. */
 export const longest = 8;
 
-/** Plays that nothing was chosen on: the demo's three, and the ball sent round two more sets. */
+/** Plays that no number was fitted on: the demo's three, and the ball sent round two more sets. */
 export function heldPlays(): readonly Play[] {
   const demo = demoPlaybook.plays.map(({ id }) => toEnginePlay(demoPlaybook, id, 'right'));
   return [...demo, swingOf('3-3'), swingOf('1-3-2')];

@@ -6,7 +6,7 @@ import {
   uniform,
   wilsonInterval,
 } from '../../src/engine/index.ts';
-import { askedRow, estimateWords, type Group } from './row.ts';
+import { askedRow, estimateWords, type FigureTable, type Group } from './row.ts';
 import {
   heldDisciplines,
   heldFilms,
@@ -62,7 +62,7 @@ export function scoutGroups(perMatchup: number, trials: number): readonly Group[
     {
       id: 'scout',
       title: 'Which scheme it is, by marks',
-      about: `${films.length} simulated man-ups of high-school men, none of which anything was chosen on: five plays and sets (the demo's three, the ball round a 3-3 and a 1-3-2), nine schemes, units that are faultless or have one loose man. A mark is off by a yard along each axis, each moment is one man's touch, men are not named, nobody says when the ball came. Beside ours stands an observer who has seen this very play against this very scheme by these very units ${trials} times, every man in his true place, and asks how often marks like these came with the same pass: no observer of the same marks is known to do better. Half as many trials give him the same (row below), so more would not. All schemes are as likely beforehand; a tie of two counts a half.`,
+      about: `${films.length} simulated man-ups of high-school men, on which no number was fitted (how a film may begin, and that a restart can be told, was changed once after a look at half of them): five plays and sets (the demo's three, the ball round a 3-3 and a 1-3-2), nine schemes, units that are faultless or have one loose man. A mark is off by a yard along each axis, each moment is one man's touch, men are not named, nobody says when the ball came. Beside ours stands an observer who has seen this very play against this very scheme by these very units ${trials} times, every man in his true place, and asks how often marks like these came with the same pass: no observer of the same marks is known to do better. Half as many trials give him the same (row below), so more would not. All schemes are as likely beforehand; a tie of two counts a half.`,
       rows: [
         ...asks.map((moments, at) => againstOptimum(moments, ours, optimum, at)),
         growthRow(optimum, half),
@@ -238,7 +238,7 @@ function withoutSix({ spots, moments }: MarkedFilm): MarkedFilm {
   return { spots, moments: moments.map(({ time, ball, defenders }) => ({ time, ball, defenders })) };
 }
 
-function confusion(ours: readonly Judged[]): Group['figures'] & object {
+function confusion(ours: readonly Judged[]): FigureTable {
   const last = asks.length - 1;
   const lines = scoutSchemes.map((scheme, truth) => {
     const of = ours.filter(({ known }) => known.truth === truth);
@@ -257,39 +257,47 @@ function likeliest(shares: readonly number[]): number {
 /** Odds of a moment by which two schemes are hardly told apart. */
 const hardly = 1.2;
 
-function alike(ours: readonly JudgedByUs[]): Group['figures'] & object {
-  const last = asks.length - 1;
-  const lines: string[][] = [];
-  for (let one = 0; one < scoutSchemes.length; one++) {
-    for (let other = one + 1; other < scoutSchemes.length; other++) {
-      const among = ours.filter(({ known }) => known.truth === one || known.truth === other);
-      const mixed = among.filter(({ known, shares_byAsk }) => {
-        const as = likeliest(shares_byAsk[last]!);
-        return as !== known.truth && (as === one || as === other);
-      });
-      if (20 * mixed.length < among.length) continue;
-      const spots = new Map<string, number[]>();
-      for (const { known, told_byMoment } of ours) {
-        const { truth, film, play } = known;
-        if (truth !== one && truth !== other) continue;
-        for (const [moment, odds] of told_byMoment.entries()) {
-          const spot = `${play.spots[film.moments[moment]!.ball]!.id} of ${play.name}`;
-          const ratio = Math.log(odds[truth]! / odds[truth === one ? other : one]!);
-          spots.set(spot, [...(spots.get(spot) ?? []), ratio]);
-        }
-      }
-      const means = [...spots]
-        .filter(([, all]) => all.length >= 5)
-        .map(([spot, all]) => ({ spot, odds: Math.exp(all.reduce((a, b) => a + b, 0) / all.length) }))
-        .sort((a, b) => b.odds - a.odds);
-      const [best] = means;
-      lines.push([
+function alike(ours: readonly JudgedByUs[]): FigureTable {
+  const pairs = scoutSchemes.flatMap((_, one) =>
+    scoutSchemes.slice(one + 1).map((__, at) => [one, one + 1 + at] as const),
+  );
+  const lines = pairs.flatMap(([one, other]) => {
+    const among = ours.filter(({ known }) => known.truth === one || known.truth === other);
+    const mixed = among.filter(({ known, shares_byAsk }) => {
+      const as = likeliest(shares_byAsk.at(-1)!);
+      return as !== known.truth && (as === one || as === other);
+    });
+    if (20 * mixed.length < among.length) return [];
+    const told = toldAt(among, one, other);
+    const [best] = told;
+    return [
+      [
         `${scoutSchemes[one]!.id} and ${scoutSchemes[other]!.id}`,
         `${mixed.length} of ${among.length}`,
         best === undefined ? '' : `${best.spot}: ${best.odds.toFixed(1)} to 1`,
-        `${means.filter(({ odds }) => odds < hardly).length} of ${means.length}`,
-      ]);
+        `${told.filter(({ odds }) => odds < hardly).length} of ${told.length}`,
+      ],
+    ];
+  });
+  return { head: ['pair', 'confused', 'told best with the ball at', 'spots that hardly tell'], lines };
+}
+
+/** Moments of a spot from which its odds are told. */
+const enough = 5;
+
+/** By how much a moment with the ball at each spot tells two schemes apart, the best spot first: odds for the true one, geometric mean. */
+function toldAt(among: readonly JudgedByUs[], one: number, other: number) {
+  const logs_bySpot = new Map<string, readonly number[]>();
+  for (const { known, told_byMoment } of among) {
+    const { truth, film, play } = known;
+    for (const [moment, odds] of told_byMoment.entries()) {
+      const spot = `${play.spots[film.moments[moment]!.ball]!.id} of ${play.name}`;
+      const log = Math.log(odds[truth]! / odds[truth === one ? other : one]!);
+      logs_bySpot.set(spot, [...(logs_bySpot.get(spot) ?? []), log]);
     }
   }
-  return { head: ['pair', 'confused', 'told best with the ball at', 'spots that hardly tell'], lines };
+  return [...logs_bySpot]
+    .filter(([, logs]) => logs.length >= enough)
+    .map(([spot, logs]) => ({ spot, odds: Math.exp(logs.reduce((a, b) => a + b, 0) / logs.length) }))
+    .sort((a, b) => b.odds - a.odds);
 }
