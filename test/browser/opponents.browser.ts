@@ -57,6 +57,8 @@ browserTest(
 
     const worths = page.getByRole('region', { name: 'What our plays are worth' });
     await expect.poll(() => worths.getByText(/\(\.\d\d to \.\d\d\)/).count(), { timeout: patience }).toBe(3);
+    // What lies half under the masthead is not too small, it is scrolled.
+    await page.evaluate(() => window.scrollTo({ top: 0, behavior: 'instant' }));
     await expectAccessible(page);
     await keepScreenshot(page, 'opponent');
     const means = await worths.locator('tbody tr td:nth-of-type(1)').allTextContents();
@@ -172,3 +174,27 @@ browserTest('on a phone in the sun everything is there', async ({ visit, address
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   }
 });
+
+browserTest(
+  'shots on their goalkeeper are set by press and by keys, and few of them say nothing',
+  async ({ page, address }) => {
+    await goTo(page, address, '/copper-falls');
+    const keeper = page.getByRole('region', { name: 'Their goalkeeper' });
+    const mouth = keeper.getByRole('button', { name: /^Mouth of the goal/ });
+    await mouth.scrollIntoViewIfNeeded();
+    // Low on the shooter's left: a quarter of the way in, three quarters of the way down.
+    const box = (await mouth.boundingBox())!;
+    await page.mouse.click(box.x + box.width / 4, box.y + (3 * box.height) / 4);
+    await keeper.getByRole('row', { name: /^Low, shooter’s left 1 of 1 .* cannot be told/ }).waitFor();
+    await keeper.getByText('Saved', { exact: true }).click();
+    await mouth.focus();
+    for (const key of ['ArrowRight', 'ArrowRight', 'ArrowUp', 'Enter']) await page.keyboard.press(key);
+    await keeper.getByRole('row', { name: /^High, shooter’s right 0 of 1/ }).waitFor();
+    await expectAccessible(page);
+    await keepScreenshot(page, 'keeper');
+    await page.getByRole('button', { name: 'Undo: mark a save' }).click();
+    await keeper.getByRole('row', { name: /^High, shooter’s right none seen/ }).waitFor();
+    await keeper.getByRole('button', { name: 'Take out the last shot' }).click();
+    await keeper.getByRole('row', { name: /^Low, shooter’s left none seen/ }).waitFor();
+  },
+);

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { MarkReason, SchemeBelief } from '../../engine/index.ts';
+import type { SchemeBelief } from '../../engine/index.ts';
 import type { Opponent, Playbook } from '../../playbook/index.ts';
 import { percent, reasonOfMark } from '../../render/index.ts';
 import type { ScoutQuestion } from '../../teach/index.ts';
@@ -17,8 +17,6 @@ export interface BeliefPanelProps {
   readonly playbook: Playbook;
   readonly opponent: Opponent;
   readonly question: ScoutQuestion;
-  /** Names of the set's six, in their order. */
-  readonly spots: readonly string[];
   readonly news: BeliefNews;
   /** Shows the moment of a mark. */
   readonly onShow: (chance: string, time: number, defender: number) => void;
@@ -39,6 +37,7 @@ export function BeliefPanel(props: BeliefPanelProps): ReactNode {
       </div>
       {news.kind === 'found' && (
         <>
+          {news.belief.alike.length > 0 && <p>{alikeWords(playbook, question, news.belief)}</p>}
           <Bars playbook={playbook} belief={news.belief} isOld={news.isOld} />
           <Reasons {...props} belief={news.belief} films={news.films} />
           <div className={panel.tools}>
@@ -82,6 +81,15 @@ function statusWords(playbook: Playbook, news: BeliefNews): string {
     default:
       return exhaustive(news);
   }
+}
+
+/** Schemes between which the marks say nothing, and what would. */
+function alikeWords(playbook: Playbook, { schemes }: ScoutQuestion, { alike }: SchemeBelief): string {
+  const names = alike.flatMap((at) => {
+    const id = schemes[at]?.id;
+    return id === undefined ? [] : [schemeInfo(playbook, id)?.name ?? id];
+  });
+  return `Nothing marked so far tells it from ${names.join(' or ')}: they stand alike with this set and this ball. Mark the ball at other men.`;
 }
 
 function Bars({
@@ -128,14 +136,12 @@ function Bars({
 function Reasons({
   playbook,
   question,
-  spots,
   belief,
   films,
   onShow,
 }: BeliefPanelProps & { readonly belief: SchemeBelief; readonly films: readonly ReadChance[] }): ReactNode {
   const lit = useFilm((state) => state.lit);
   const names = {
-    spots,
     schemes: question.schemes.map(({ id }) => {
       const info = schemeInfo(playbook, id);
       return { name: info?.name ?? id, men: info?.men.map((man) => man.name) ?? [] };
@@ -146,14 +152,14 @@ function Reasons({
     const moment = read?.film?.moments[reason.moment];
     return read === undefined || moment === undefined
       ? []
-      : [{ reason, chance: read.chance.id, time: moment.time, ball: spots[moment.ball] ?? '' }];
+      : [{ reason, chance: read.chance.id, time: moment.time, spots: read.spots, ball: read.spots[moment.ball] ?? '' }];
   });
   if (shown.length === 0) return null;
   return (
     <>
       <h4 className={styles.subtitle}>Which man says so</h4>
       <ul className={styles.reasons}>
-        {shown.map(({ reason, chance, time, ball }) => (
+        {shown.map(({ reason, chance, time, ball, spots }) => (
           <li key={`${chance} ${time} ${reason.mark}`}>
             <button
               type="button"
@@ -161,17 +167,13 @@ function Reasons({
               aria-pressed={lit?.chance === chance && lit.time === time && lit.defender === reason.mark}
               onClick={() => onShow(chance, time, reason.mark)}
             >
-              {sentence(reason, ball, names)}
+              {reasonOfMark(reason, ball, { ...names, spots })}
             </button>
           </li>
         ))}
       </ul>
     </>
   );
-}
-
-function sentence(reason: MarkReason, ball: string, names: Parameters<typeof reasonOfMark>[2]): string {
-  return reasonOfMark(reason, ball, names);
 }
 
 function sorted({ schemes }: SchemeBelief): SchemeBelief['schemes'] {

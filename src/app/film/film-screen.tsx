@@ -1,6 +1,6 @@
 import { type ReactNode, useCallback, useMemo, useRef } from 'react';
 import { placeOnField } from '../../engine/index.ts';
-import { type Opponent, type Playbook, ruleCodeOf } from '../../playbook/index.ts';
+import { type Chance, type Opponent, type Playbook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
 import { PickList } from '../controls/pick-list.tsx';
 import { useLook } from '../look/look.ts';
 import panel from '../opponents/panel.module.css';
@@ -22,7 +22,7 @@ import { momentAt, momentsOf, setCues } from './moment-edits.ts';
 import { MomentField } from './moment-field.tsx';
 import { OpenFilm } from './open-film.tsx';
 import { SignTicks } from './sign-ticks.tsx';
-import { useBelief, useScoutQuestion } from './use-belief.ts';
+import { type SetOnFilm, useBelief, useScoutQuestion } from './use-belief.ts';
 import { useFilmClock } from './use-film-clock.ts';
 import { scoutedChances, useMarking } from './use-marking.ts';
 
@@ -39,9 +39,10 @@ export default function FilmScreen({ opponent }: { readonly opponent: Opponent }
   const camera = useMemo(() => cameraAt(hand.views, filmTime, known), [hand.views, filmTime, known]);
   const { chance, time, edit, order } = useMarking(opponent);
   const set = useSetOnFilm(playbook);
+  const setOf = useSetOfChance(playbook, set?.id);
   const chances = useMemo(() => scoutedChances(playbook, opponent), [playbook, opponent]);
   const question = useScoutQuestion(playbook, opponent, set?.id ?? '');
-  const news = useBelief(playbook, set === undefined ? undefined : question, set?.spots ?? [], chances);
+  const news = useBelief(playbook, set === undefined ? undefined : question, setOf, chances);
   const moment = chance === undefined ? undefined : momentsOf(chance)[momentAt(chance, time)];
   const shownMoment = moment?.by === 'tick' ? undefined : moment;
   const litHere =
@@ -158,7 +159,6 @@ export default function FilmScreen({ opponent }: { readonly opponent: Opponent }
                 playbook={playbook}
                 opponent={opponent}
                 question={question}
-                spots={set.spots.map(({ id }) => id)}
                 news={news}
                 onShow={(id, seconds, defender) => {
                   goToMoment(id, seconds);
@@ -193,4 +193,24 @@ function useSetOnFilm(playbook: Playbook) {
       choices: plays.map(({ id, name, set }) => ({ value: id, text: `${name} (${set})` })),
     };
   }, [playbook, wanted]);
+}
+
+/** The set of each man-up: that of the call, run from its side, where it is known; else the one that is chosen. */
+function useSetOfChance(playbook: Playbook, chosen: string | undefined): (chance: Chance) => SetOnFilm | undefined {
+  return useMemo(() => {
+    const known = new Map<string, SetOnFilm | undefined>();
+    const read = (id: string | undefined, side: 'left' | 'right'): SetOnFilm | undefined => {
+      const entry = playbook.plays.find((one) => one.id === id);
+      if (entry === undefined) return undefined;
+      const key = `${side} ${entry.id}`;
+      // A play that cannot be drawn has no set.
+      if (!known.has(key)) {
+        const isDrawn = readPlayOf(playbook, entry).play !== undefined;
+        const play = isDrawn ? toEnginePlay(playbook, entry.id, side) : undefined;
+        known.set(key, play && { spots: play.spots, restart: play.start.restart });
+      }
+      return known.get(key);
+    };
+    return ({ call, fromSide = 'right' }) => read(call, fromSide) ?? read(chosen, fromSide);
+  }, [playbook, chosen]);
 }

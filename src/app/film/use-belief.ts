@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { SchemeBelief } from '../../engine/index.ts';
+import type { Point, SchemeBelief } from '../../engine/index.ts';
 import type { Chance, Opponent, Playbook } from '../../playbook/index.ts';
 import {
   filmOfMarks,
@@ -15,6 +15,14 @@ import { useFilm } from './film-state.ts';
 /** A man-up whose marks say something, as the engine reads them. */
 export interface ReadChance extends ReadMarks {
   readonly chance: Chance;
+  /** Names of the six whom it was read for. */
+  readonly spots: readonly string[];
+}
+
+/** The set of six that a man-up is read for, and where its ball is put in play. */
+export interface SetOnFilm {
+  readonly spots: readonly { readonly id: string; readonly at: Point }[];
+  readonly restart: Point;
 }
 
 export type BeliefNews =
@@ -51,22 +59,27 @@ const pause = 350;
 export function useBelief(
   playbook: Playbook,
   question: ScoutQuestion | undefined,
-  spots: Parameters<typeof filmOfMarks>[0],
+  setOf: (chance: Chance) => SetOnFilm | undefined,
   chances: readonly Chance[],
 ): BeliefNews {
   const { threads } = useDesk();
   const [found, setFound] = useState<{ readonly text: string; readonly news: BeliefNews }>();
+  const read = useMemo(
+    () =>
+      chances.flatMap((chance): readonly ReadChance[] => {
+        const set = setOf(chance);
+        if (set === undefined) return [];
+        const { spots, restart } = set;
+        return [{ chance, spots: spots.map(({ id }) => id), ...filmOfMarks(spots, chance.marks ?? [], restart) }];
+      }),
+    [chances, setOf],
+  );
   const text = JSON.stringify([
     question,
-    chances.map(({ id, marks }) => [id, marks]),
-    spots,
+    read.map(({ chance, film, ticks }) => [chance.id, film, ticks]),
     playbook.team.level,
     playbook.schemes ?? [],
   ]);
-  const read = useMemo(
-    () => chances.map((chance): ReadChance => ({ chance, ...filmOfMarks(spots, chance.marks ?? []) })),
-    [chances, spots],
-  );
   const hasSaid = read.some(({ film, ticks }) => film !== null || ticks.length > 0);
   // The text stands for everything that is asked.
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above

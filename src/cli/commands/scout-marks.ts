@@ -29,7 +29,7 @@ interface MarkedManUp {
   readonly marks: readonly ChanceMark[];
 }
 
-/** Everything that was marked of an opponent's man-down unit: in the playbook's man-ups of ours against him, and in a file of marks. */
+/** Everything that was marked of an opponent's man-down unit: in the playbook's man-ups of ours and of others against him, and in a file of marks. */
 export async function seenOf(
   playbook: Playbook,
   asked: {
@@ -41,7 +41,7 @@ export async function seenOf(
   },
 ): Promise<SeenOfThem> {
   const kept = (playbook.chances ?? []).flatMap((chance): readonly MarkedManUp[] => {
-    if (chance.side !== 'ours' || chance.opponent !== asked.opponent || asked.opponent === undefined) return [];
+    if (chance.side === 'theirs' || chance.opponent !== asked.opponent || asked.opponent === undefined) return [];
     const called = playbook.plays.some(({ id }) => id === chance.call) ? chance.call : undefined;
     const side = chance.fromSide ?? asked.side;
     return [{ title: chance.id, play: called ?? asked.play, side, marks: chance.marks ?? [] }];

@@ -15,7 +15,7 @@ const contentSecurityPolicy = [
   "worker-src 'self'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
-  "media-src blob:",
+  'media-src blob:',
   "font-src 'self'",
   "connect-src 'self'",
   "manifest-src 'self'",
