@@ -25,15 +25,17 @@ export function KeeperPanel({ opponent }: { readonly opponent: Opponent }): Reac
       <p className={panel.quiet}>
         Press where shots on goal came in, as the shooter sees the goal. {keeperSentence(quarters)}
       </p>
-      <Segments
-        label="What became of it"
-        value={result}
-        options={[
-          { value: 'goal', text: 'Goal' },
-          { value: 'saved', text: 'Saved' },
-        ]}
-        onChange={setResult}
-      />
+      <div className={panel.tools}>
+        <Segments
+          label="What became of it"
+          value={result}
+          options={[
+            { value: 'goal', text: 'Goal' },
+            { value: 'saved', text: 'Saved' },
+          ]}
+          onChange={setResult}
+        />
+      </div>
       <div className={styles.columns}>
         <Mouth shots={shots} aim={aim} onAim={setAim} onShot={add} />
         <table className={styles.table}>

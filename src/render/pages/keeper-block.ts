@@ -1,6 +1,15 @@
 import { type Block, beside, paragraph, stack, type TextLook } from './block.ts';
-import type { KeeperOnPage } from './opponent-page.ts';
 import type { PageMark } from './page.ts';
+
+/** Shots that a goalkeeper faced, by quarters of the mouth as the shooter sees it: high left, high right, low left, low right. */
+export interface KeeperOnPage {
+  readonly quarters: readonly {
+    readonly goals: number;
+    readonly shots: number;
+    /** Beside his other quarters. */
+    readonly verdict: 'more' | 'less' | 'cannotTell';
+  }[];
+}
 
 const heading: TextLook = { size: 14, weight: 'bold', tone: 'ink', leading: 1.35 };
 const body: TextLook = { size: 11.5, weight: 'regular', tone: 'ink', leading: 1.3 };

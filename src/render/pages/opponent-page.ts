@@ -21,7 +21,7 @@ import {
   table,
 } from './block.ts';
 import { firstReadWords, shortScheme } from './call-words.ts';
-import { keeperBlock } from './keeper-block.ts';
+import { type KeeperOnPage, keeperBlock } from './keeper-block.ts';
 import { type Page, pageMargin, papers } from './page.ts';
 import { pageFoot } from './page-foot.ts';
 import type { SheetContent } from './play-sheet.ts';
@@ -45,16 +45,6 @@ export interface MetPlay extends Pick<SheetContent, 'play' | 'set'> {
   readonly goals: Interval;
   /** The same against each of them, in the order of `schemes`. */
   readonly byScheme: readonly Interval[];
-}
-
-/** Shots that a goalkeeper faced, by quarters of the mouth as the shooter sees it: high left, high right, low left, low right. */
-export interface KeeperOnPage {
-  readonly quarters: readonly {
-    readonly goals: number;
-    readonly shots: number;
-    /** Beside his other quarters. */
-    readonly verdict: 'more' | 'less' | 'cannotTell';
-  }[];
 }
 
 /** Everything that stands on the page of one opponent. */
