@@ -75,7 +75,12 @@ export function GameBoard({
       </div>
       <div className={styles.right}>
         {situation.kind === 'manUp' && (isCalled || hasLook) && (
-          <SchemeBar playbook={playbook} now={now} belief={belief} />
+          <SchemeBar
+            playbook={playbook}
+            now={now}
+            belief={belief}
+            signs={situation.strength.defenders === 5 ? measured?.ticks : undefined}
+          />
         )}
         {situation.kind === 'flagDown' && <FlagPad now={now} playbook={playbook} />}
         {(isOpen || hasLook) && <ResultPad playbook={playbook} now={now} />}

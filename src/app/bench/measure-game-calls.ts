@@ -1,6 +1,6 @@
 import type { Playbook } from '../../playbook/index.ts';
-import { type CallsAsked, type MeasuredCalls, measureCalls } from '../../teach/index.ts';
-import type { TrialPool } from '../../worker/index.ts';
+import { type CallsAsked, type MeasuredCalls, measureCalls, measureTicks } from '../../teach/index.ts';
+import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
 import type { CallSearch } from './bench-store.ts';
 
 /** What is to be found out before a game. */
@@ -34,7 +34,7 @@ export async function measureGameCalls(
   };
   try {
     progress();
-    await measureCalls(pool, playbook, asked, {
+    const options: MeasureOptions = {
       signal,
       onPlan: (requests) => {
         if (known === 0) perCall += requests;
@@ -44,12 +44,17 @@ export async function measureGameCalls(
         answered += 1;
         progress();
       },
-      onCall: (found) => {
+    };
+    const found = await measureCalls(pool, playbook, asked, {
+      ...options,
+      onCall: (part) => {
         known += 1;
-        progress(found);
+        progress(part);
       },
     });
-    say({ search: { kind: 'idle' } });
+    const [first] = asked.calls;
+    const ticks = first && (await measureTicks(pool, playbook, first, asked.schemes, options));
+    say({ search: { kind: 'idle' }, found: { ...found, ...(ticks && { ticks }) } });
   } catch (error) {
     say({ search: { kind: 'failed', reason: error instanceof Error ? error.message : String(error) } });
   }

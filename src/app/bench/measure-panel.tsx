@@ -43,11 +43,13 @@ export function MeasurePanel({
     <section className={styles.measure} aria-label="What the calls make">
       <h3>What the calls make</h3>
       <p>
-        {open.length === 0 && calls.length > 0
-          ? `All ${calls.length} calls were tried against them, with a penalty of ${known?.penalty} s.`
-          : calls.length === 0
-            ? 'The playbook has no play that can be called yet.'
-            : `${open.length} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`}
+        {isFinding && open.length === 0
+          ? 'The calls are known; what can be seen of their scheme is being looked at.'
+          : open.length === 0 && calls.length > 0
+            ? `All ${calls.length} calls were tried against them, with a penalty of ${known?.penalty} s.`
+            : calls.length === 0
+              ? 'The playbook has no play that can be called yet.'
+              : `${open.length} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`}
       </p>
       <div className={styles.measureLine}>
         {isFinding ? (

@@ -1,6 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
-import { type Belief, likeliestFirst, shortSchemeName } from '../../teach/index.ts';
+import { signWords } from '../../render/index.ts';
+import { type Belief, likeliestFirst, type MeasuredTicks, shortSchemeName, signsToTick } from '../../teach/index.ts';
 import { Dialog } from '../controls/dialog.tsx';
 import { shareText } from '../opponents/shares.ts';
 import styles from './bench.module.css';
@@ -15,10 +16,12 @@ export function SchemeBar({
   playbook,
   now,
   belief,
+  signs,
 }: {
   readonly playbook: Playbook;
   readonly now: GameNow;
   readonly belief: Belief;
+  readonly signs: MeasuredTicks | undefined;
 }): ReactNode {
   const [isOpen, setOpen] = useState(false);
   // Of a chance that has just ended it can still be said.
@@ -45,12 +48,44 @@ export function SchemeBar({
       {all.slice(0, inSight).map(choice)}
       {all.length > inSight && (
         <button type="button" className={styles.scheme} onClick={() => setOpen(true)}>
-          Another
+          Another, or a sign
         </button>
       )}
       <Dialog open={isOpen} onClose={() => setOpen(false)} title="What they play">
-        <div className={styles.pad}>{all.slice(inSight).map(choice)}</div>
+        <div className={styles.foul}>
+          <div className={styles.pad}>{all.slice(inSight).map(choice)}</div>
+          {signs !== undefined && <Signs signs={signs} now={now} />}
+        </div>
       </Dialog>
     </fieldset>
+  );
+}
+
+/** What may be seen of them without naming a scheme: each yes or no moves the belief. */
+function Signs({ signs, now }: { readonly signs: MeasuredTicks; readonly now: GameNow }): ReactNode {
+  const ticks = now.state.open?.ticks ?? [];
+  return (
+    <section>
+      <h3>What was seen?</h3>
+      {signsToTick(signs).map((sign) => {
+        const ticked = ticks.find(({ cue }) => cue === sign);
+        return (
+          <fieldset key={sign} className={styles.sign} aria-label={signWords(sign)}>
+            <span aria-hidden="true">{signWords(sign)}</span>
+            {[true, false].map((isSo) => (
+              <button
+                key={String(isSo)}
+                type="button"
+                className={styles.key}
+                aria-pressed={ticked?.isSo === isSo}
+                onClick={() => tap({ kind: 'ticked', cue: sign, isSo })}
+              >
+                {isSo ? 'Yes' : 'No'}
+              </button>
+            ))}
+          </fieldset>
+        );
+      })}
+    </section>
   );
 }

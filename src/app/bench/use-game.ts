@@ -15,6 +15,7 @@ import {
   foldGame,
   type MeasuredCalls,
   menOfScheme,
+  oddsOfTicks,
   priorOfGame,
   type Situation,
   situationOf,
@@ -63,6 +64,8 @@ export function useCalls(playbook: Playbook, sides: BenchGame['settings']['sides
   }, [format, version, team, plays, sets, settings, sides]);
 }
 
+const noTicks: readonly { readonly cue: string; readonly isSo: boolean }[] = [];
+
 export interface CallNow {
   readonly belief: Belief;
   readonly advice: CallAdvice;
@@ -79,12 +82,15 @@ export function useCallNow(
   const defenders = situation.kind === 'manUp' ? situation.strength.defenders : 5;
   const seenNow = state.open?.side === 'us' ? state.open.seen : null;
   const seenText = state.chances.flatMap(({ side, seen }) => (side === 'us' && seen !== null ? [seen] : [])).join(' ');
+  const ticks = state.open?.side === 'us' ? state.open.ticks : noTicks;
+  const signs = measured?.opponent === (opponent ?? null) ? measured?.ticks : undefined;
   const belief = useMemo(() => {
     const prior = priorOfGame(playbook, opponent, defenders);
     if (Object.keys(prior).length === 0) return {};
+    const odds = signs === undefined || ticks.length === 0 ? [] : [oddsOfTicks(playbook, signs, ticks)];
     const seenBefore = seenText.split(' ').filter((id) => menOfScheme(playbook, id) === defenders);
-    return beliefOf({ prior, seenBefore, seenNow, odds: [] });
-  }, [playbook, opponent, defenders, seenText, seenNow]);
+    return beliefOf({ prior, seenBefore, seenNow, odds });
+  }, [playbook, opponent, defenders, seenText, seenNow, signs, ticks]);
   const advice = useMemo(() => {
     const isOfGame = measured !== undefined && measured.opponent === (opponent ?? null);
     return adviseCall(calls, isOfGame ? measured.calls : [], belief, { learnt, trust });

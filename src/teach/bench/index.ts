@@ -9,6 +9,7 @@ export {
   tapped,
   untapped,
 } from './bench-event.ts';
+export { type MeasuredTicks, measureTicks, oddsOfTicks, signsToTick } from './bench-ticks.ts';
 export {
   type BenchMan,
   benchUnit,

@@ -2,6 +2,7 @@ import { type Interval, inputHash, type Level } from '../../engine/index.ts';
 import type { Playbook } from '../../playbook/index.ts';
 import { type MeasureOptions, manDownSchemeIds, onePlayText, penaltyOf, type TrialPool } from '../../worker/index.ts';
 import { measurePlays } from '../sheets/measure-plays.ts';
+import type { MeasuredTicks } from './bench-ticks.ts';
 import type { Call, MeasuredCall } from './call-advice.ts';
 
 /** What calls make, found before the game, to be used without simulation. */
@@ -10,6 +11,8 @@ export interface MeasuredCalls {
   /** The penalty that they were tried with, s, and chances against each scheme. */
   readonly penalty: number;
   readonly trials: number;
+  /** What signs say of their scheme; absent when it was not found. */
+  readonly ticks?: MeasuredTicks;
   readonly calls: readonly (MeasuredCall & { readonly hash: string })[];
 }
 
