@@ -64,16 +64,13 @@ export function FilmView({ video, camera, known, lines, moment, lit, onOrder }: 
         muted
         playsInline
         preload="auto"
-        onLoadedMetadata={({ currentTarget: { videoWidth, videoHeight, duration } }) =>
-          change({
-            film: {
-              ...film,
-              width: videoWidth,
-              height: videoHeight,
-              length: Number.isFinite(duration) ? duration : 0,
-            },
-          })
-        }
+        onLoadedMetadata={({ currentTarget }) => {
+          const { videoWidth, videoHeight, duration } = currentTarget;
+          // Who comes back from another place finds the film where he left it.
+          currentTarget.currentTime = useFilm.getState().filmTime;
+          const length = Number.isFinite(duration) ? duration : 0;
+          change({ film: { ...film, width: videoWidth, height: videoHeight, length } });
+        }}
       />
       {width > 0 && (
         <svg
