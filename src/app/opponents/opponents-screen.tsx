@@ -1,7 +1,7 @@
 import { ArrowLeft } from 'lucide-react';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { usePlaybook } from '../shell/desk.tsx';
-import { addressOf } from '../shell/place.ts';
+import { addressOf, type OpponentPart } from '../shell/place.ts';
 import { OpponentList } from './opponent-list.tsx';
 import { OpponentPage } from './opponent-page.tsx';
 import styles from './opponents-screen.module.css';
@@ -11,6 +11,7 @@ import { SchemesExplained } from './schemes-explained.tsx';
 
 // Loaded when somebody goes there: whoever weighs schemes needs no film.
 const FilmScreen = lazy(() => import('../film/film-screen.tsx'));
+const FindOut = lazy(() => import('../scout/find-out.tsx'));
 
 /**
  * The place of the other side: whom you play, what they are believed to do, and schemes of your own writing. An id in the address is an
@@ -22,7 +23,7 @@ export default function OpponentsScreen({
 }: {
   readonly id: string | undefined;
   /** What of the opponent is looked at; what is known of him when left out. */
-  readonly part?: 'film' | undefined;
+  readonly part?: OpponentPart | undefined;
 }): ReactNode {
   const playbook = usePlaybook();
   const opponent = playbook.opponents?.find((one) => one.id === id);
@@ -48,6 +49,11 @@ export default function OpponentsScreen({
             <FilmScreen key={opponent.id} opponent={opponent} />
           </Suspense>
         )}
+        {opponent !== undefined && part === 'find-out' && (
+          <Suspense fallback={<p>One moment.</p>}>
+            <FindOut key={opponent.id} opponent={opponent} />
+          </Suspense>
+        )}
         {opponent === undefined && scheme !== undefined && <SchemePage key={scheme.id} scheme={scheme} />}
         {page === 'all' && id !== undefined && (
           <p>Nobody of this name is in the playbook any more. Undo brings back what was deleted.</p>
@@ -58,7 +64,7 @@ export default function OpponentsScreen({
   );
 }
 
-/** The way between what is known of an opponent and his film. */
+/** The way between what is known of an opponent, his film, and what to do about him. */
 function OpponentParts({
   opponent,
   name,
@@ -66,7 +72,7 @@ function OpponentParts({
 }: {
   readonly opponent: string;
   readonly name: string;
-  readonly part: 'film' | undefined;
+  readonly part: OpponentPart | undefined;
 }): ReactNode {
   return (
     <nav className={styles.parts} aria-label={`Parts of ${name}`}>
@@ -79,6 +85,12 @@ function OpponentParts({
         aria-current={part === 'film' ? 'page' : undefined}
       >
         Film and marks
+      </a>
+      <a
+        href={addressOf({ kind: 'opponents', opponent, part: 'find-out' })}
+        aria-current={part === 'find-out' ? 'page' : undefined}
+      >
+        Find out and stop them
       </a>
     </nav>
   );

@@ -15,6 +15,7 @@ const places: readonly Place[] = [
   { kind: 'opponents', opponent: 'copper-falls', part: 'film' },
   { kind: 'bench' },
   { kind: 'season' },
+  { kind: 'opponents', opponent: 'copper-falls', part: 'find-out' },
   { kind: 'playbook' },
 ];
 

@@ -6,11 +6,15 @@ export type Place =
   | { readonly kind: 'reads'; readonly play: string | undefined }
   | { readonly kind: 'teach'; readonly part: TeachPart; readonly play: string | undefined }
   | { readonly kind: 'team' }
-  /** With `part`, the film of that opponent. */
-  | { readonly kind: 'opponents'; readonly opponent: string | undefined; readonly part?: 'film' }
+  /** With `part`, that of the opponent in place of what is known of him. */
+  | { readonly kind: 'opponents'; readonly opponent: string | undefined; readonly part?: OpponentPart }
   | { readonly kind: 'bench' }
   | { readonly kind: 'season' }
   | { readonly kind: 'playbook' };
+
+/** What there is of an opponent beside what is known of him: his film, and what to do about him. */
+export const opponentParts = ['film', 'find-out'] as const;
+export type OpponentPart = (typeof opponentParts)[number];
 
 /** What is handed to players, the first of them where nobody says which. */
 export const teachParts = ['sheets', 'clip', 'quiz', 'practice'] as const;
@@ -55,10 +59,15 @@ export function placeOf(address: string): Place {
     case 'teach':
       return { kind, part: teachParts.find((one) => one === part) ?? teachParts[0], play: decoded(below) };
     case 'opponents':
-      return { kind, opponent: part, ...(part !== undefined && below === 'film' && { part: 'film' }) };
+      return { kind, opponent: part, ...(part !== undefined && partBelow(below)) };
     default:
       return { kind: 'play', play: kind === 'play' ? part : undefined };
   }
+}
+
+function partBelow(below: string | undefined): { readonly part?: OpponentPart } {
+  const part = opponentParts.find((one) => one === below);
+  return part === undefined ? {} : { part };
 }
 
 export function goTo(place: Place): void {

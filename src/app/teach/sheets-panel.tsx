@@ -1,5 +1,4 @@
-import { FileDown, Image as ImageIcon, Printer } from 'lucide-react';
-import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import type { Playbook, PlayEntry } from '../../playbook/index.ts';
 import { type PrintedPages, printedOpponent, printedPages, type SheetKind } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
@@ -7,11 +6,8 @@ import { PickList } from '../controls/pick-list.tsx';
 import panel from '../opponents/panel.module.css';
 import { useScreen } from '../play/screen-state.ts';
 import { SearchLine } from '../reads/search-line.tsx';
-import { downloadFile } from '../shell/download-file.ts';
-import { pageFileName } from './page-file-name.ts';
-import { pdfOf, pngOf, svgOf } from './page-files.ts';
+import { FileTools } from './file-tools.tsx';
 import { PageView } from './page-view.tsx';
-import { PrintPages } from './print-pages.tsx';
 import { opponentOnSheet, playsOnSheet } from './sheet-plays.ts';
 import { type SheetQuestion, sheetQuestion } from './sheet-question.ts';
 import styles from './sheets-panel.module.css';
@@ -154,71 +150,6 @@ function saidOf(search: WorthsSearch, isWhole: boolean): string {
     default:
       return exhaustive(search);
   }
-}
-
-type Doing = { readonly kind: 'idle' | 'printing' | 'making' } | { readonly kind: 'said'; readonly text: string };
-
-/** What can be done with pages: to the printer, or as a file. */
-export function FileTools({ pages, about }: { readonly pages: PrintedPages; readonly about: string }): ReactNode {
-  const [doing, setDoing] = useState<Doing>({ kind: 'idle' });
-  const done = useCallback(() => setDoing({ kind: 'idle' }), []);
-  const save = (ending: string, make: () => Promise<Blob>): void => {
-    setDoing({ kind: 'making' });
-    const name = pageFileName(about, pages.title, ending);
-    make().then(
-      (file) => {
-        downloadFile(name, file);
-        setDoing({ kind: 'said', text: `Saved: ${name}.` });
-      },
-      (error: unknown) => {
-        const reason = error instanceof Error ? error.message : String(error);
-        setDoing({ kind: 'said', text: `Not saved: ${reason}. Print it, or try once more.` });
-      },
-    );
-  };
-  const [first, ...others] = pages.pages;
-  const isOne = first !== undefined && others.length === 0;
-  const isBusy = doing.kind === 'making' || doing.kind === 'printing';
-  return (
-    <>
-      <Button
-        tone="main"
-        icon={<Printer aria-hidden="true" />}
-        disabled={isBusy}
-        onClick={() => setDoing({ kind: 'printing' })}
-      >
-        Print
-      </Button>
-      <Button
-        icon={<FileDown aria-hidden="true" />}
-        disabled={isBusy}
-        onClick={() => save('pdf', () => pdfOf(pages, new Date().toISOString()))}
-      >
-        Save as PDF
-      </Button>
-      {isOne && (
-        <>
-          <Button
-            icon={<ImageIcon aria-hidden="true" />}
-            disabled={isBusy}
-            onClick={() => save('png', () => pngOf(first))}
-          >
-            Save as picture
-          </Button>
-          <Button
-            disabled={isBusy}
-            onClick={() => save('svg', async () => new Blob([await svgOf(first)], { type: 'image/svg+xml' }))}
-          >
-            Save as SVG
-          </Button>
-        </>
-      )}
-      <span role="status" className={styles.said}>
-        {doing.kind === 'said' ? doing.text : doing.kind === 'making' ? 'The file is being made.' : ''}
-      </span>
-      {doing.kind === 'printing' && <PrintPages pages={pages.pages} onDone={done} />}
-    </>
-  );
 }
 
 function exhaustive(search: never): never {
