@@ -48,8 +48,8 @@ export const addCall: AddCommand = (program, io) => {
       'after',
       examples(io, [
         'sliderule call playbook.json --opponent copper-falls',
-        'sliderule call playbook.json --opponent copper-falls --belief box-zone:3,jump:1 --learnt 2',
-        'sliderule call playbook.json --belief five-man-rotation:1,house-3-2:1 --trust 0.2 --json',
+        'sliderule call playbook.json --belief box-zone:3,jump:1 --learnt 2',
+        'sliderule call playbook.json --trust 0.2 --json',
       ]),
     )
     .action((file: string, raw: RawCall) => runCall(io, file, raw));
