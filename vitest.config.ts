@@ -8,8 +8,15 @@ const shared = {
   hookTimeout: 60_000,
 };
 
-/** Data in, data out: no clock, page, file or thread (ARCHITECTURE.md). */
-const pure = ['src/engine', 'src/playbook', 'src/render'];
+/**
+ * Files whose tests keep nothing between two calls, so that one file's may use the modules that another's have loaded: loading them takes longer than
+ * running them. The rest keeps something: a document on the device, a global that is replaced, a folder of the repository.
+ */
+const stateless = [
+  'src/{engine,playbook,render,teach,press,clip,cli}/**/*.spec.ts',
+  'src/worker/{*,node/*}.spec.ts',
+  'src/app/{answers,field,film,opponents,play,playback,reads,schemes,season,teach,team}/**/*.spec.ts',
+];
 
 export default defineConfig({
   test: {
@@ -22,11 +29,10 @@ export default defineConfig({
           ...shared,
           name: 'behaviour',
           include: ['**/*.spec.{ts,tsx}'],
-          exclude: [...shared.exclude, ...pure.map((layer) => `${layer}/**`)],
+          exclude: [...shared.exclude, ...stateless],
         },
       },
-      // Pure layers keep nothing between two calls, so that one file's tests may use the modules that another's have loaded: a fifth of the time.
-      { test: { ...shared, name: 'pure', include: pure.map((layer) => `${layer}/**/*.spec.ts`), isolate: false } },
+      { test: { ...shared, name: 'stateless', include: stateless, isolate: false } },
       {
         test: {
           ...shared,
