@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
+import { countRequests } from '../answers/count-requests.ts';
 import { useDesk } from '../shell/desk.tsx';
 
 /** What a question to the threads is at. `text` stands for all that was asked. */
@@ -29,23 +30,10 @@ export function useAsking<Found>(
     const controller = new AbortController();
     running.current = controller;
     const { signal } = controller;
-    let [answered, planned] = [0, 0];
     const say = (next: Asking<Found>): void => {
       if (!signal.aborted) setState(next);
     };
-    const progress = (): void => say({ kind: 'asking', answered, planned: Math.max(1, planned) });
-    progress();
-    const options: MeasureOptions = {
-      signal,
-      onPlan: (requests) => {
-        planned += requests;
-        progress();
-      },
-      onAnswer: () => {
-        answered += 1;
-        progress();
-      },
-    };
+    const { options } = countRequests(signal, (count) => say({ kind: 'asking', ...count }));
     run(threads, options).then(
       (found) => say({ kind: 'found', found, text }),
       (error: unknown) => say({ kind: 'failed', reason: error instanceof Error ? error.message : String(error) }),

@@ -1,6 +1,7 @@
 import type { Playbook } from '../../playbook/index.ts';
 import { type MeasuredPlay, measurePlays, type PlaysAsked } from '../../teach/index.ts';
 import type { TrialPool } from '../../worker/index.ts';
+import { countRequests } from '../answers/count-requests.ts';
 import type { WorthsSearch } from './sheets-state.ts';
 import type { WorthQuestion } from './worths-question.ts';
 
@@ -29,32 +30,22 @@ export async function searchWorths(
   signal: AbortSignal,
 ): Promise<void> {
   const open = questions.filter(({ text }) => !known.has(text));
-  let [answered, planned] = [0, 0];
   let found = known;
   const say = (news: WorthsNews): void => {
     if (!signal.aborted) tell(news);
   };
-  const progress = (): void => say({ search: { kind: 'finding', answered, planned: Math.max(1, planned) } });
   try {
-    progress();
+    const { options, count } = countRequests(signal, (requests) => say({ search: { kind: 'finding', ...requests } }));
     await measurePlays(
       pool,
       playbook,
       { ...asked, plays: open.map(({ play }) => play) },
       {
-        signal,
-        onPlan: (requests) => {
-          planned += requests;
-          progress();
-        },
-        onAnswer: () => {
-          answered += 1;
-          progress();
-        },
+        ...options,
         onPlay: (measured) => {
           const question = open.find(({ play }) => play === measured.play)!;
           found = new Map([...found, [question.text, measured] as const].slice(-mostKept));
-          say({ search: { kind: 'finding', answered, planned }, found });
+          say({ search: { kind: 'finding', ...count() }, found });
         },
       },
     );

@@ -1,6 +1,7 @@
 import type { Playbook } from '../../../playbook/index.ts';
 import { findPractice, findSkill, type PracticeQuestion, usualPracticeEffort } from '../../../teach/index.ts';
-import type { MeasureOptions, TrialPool } from '../../../worker/index.ts';
+import type { TrialPool } from '../../../worker/index.ts';
+import { countRequests } from '../../answers/count-requests.ts';
 import type { FoundPlan, PlanSearch } from './plan-state.ts';
 
 /** What is to be found out for a plan. */
@@ -24,24 +25,11 @@ export async function findPlan(
   tell: (news: PlanNews) => void,
   signal: AbortSignal,
 ): Promise<void> {
-  let [answered, planned] = [0, 0];
   const say = (news: PlanNews): void => {
     if (!signal.aborted) tell(news);
   };
-  const progress = (): void => say({ search: { kind: 'finding', answered, planned: Math.max(1, planned) } });
   try {
-    progress();
-    const options: MeasureOptions = {
-      signal,
-      onPlan: (requests) => {
-        planned += requests;
-        progress();
-      },
-      onAnswer: () => {
-        answered += 1;
-        progress();
-      },
-    };
+    const { options, count } = countRequests(signal, (requests) => say({ search: { kind: 'finding', ...requests } }));
     const findings = await findPractice(pool, playbook, question, usualPracticeEffort, options);
     const found = { question: text, findings };
     if (!withSkill) {
@@ -49,7 +37,7 @@ export async function findPlan(
       return;
     }
     // The plan is there already while the skill is looked for.
-    say({ search: { kind: 'finding', answered, planned }, found });
+    say({ search: { kind: 'finding', ...count() }, found });
     const skill = await findSkill(pool, playbook, question, options);
     say({ search: { kind: 'idle' }, found: { ...found, skill } });
   } catch (error) {
