@@ -11,15 +11,14 @@ import {
   breakWords,
   concedesWords,
   movementName,
-  movementWay,
   perChance,
   percent,
+  probeRule,
   type ReasonNames,
   reasonOfMark,
   signClause,
   signWords,
   tenth,
-  triggerRule,
   withInterval,
 } from '../render/index.ts';
 import type { MeasuredPlay, SchemeConcedes } from '../teach/index.ts';
@@ -163,26 +162,11 @@ export function probeText(
     wrap(
       `Without a probe call ${call}, ${perChance(advice.without.goals)} goals a man-up; to know the scheme for certain would be worth ${advice.mostGain.toFixed(3)} more.`,
     ),
-    ...(best === undefined ? [] : [wrap(ruleWords(best, movements, names))]),
+    ...(best === undefined ? [] : [wrap(probeRule(best, movements, names))]),
     wrap(
       `How to read this. Worth: goals a man-up more when the best of ${calls.length === 1 ? 'one call' : `${calls.length} calls`} is called after the answer, if whoever looks is mistaken once in ten. What the movement itself opens or costs is not counted.`,
     ),
   ].join('\n\n');
-}
-
-/** Less than this is not worth a movement of its own. Goals a man-up. */
-const worthwhile = 0.002;
-
-function ruleWords(
-  best: ProbeAdvice['movements'][number],
-  movements: readonly Movement[],
-  names: ScoutNames & { readonly calls: readonly string[] },
-): string {
-  const movement = movements.find(({ id }) => id === best.movement)!;
-  const way = `${capital(movementName(best.movement))}: ${movementWay(movement, names.spots)}.`;
-  if (best.gain < worthwhile)
-    return `No movement is worth running for what it tells: call ${names.calls[best.callIfNot] ?? ''}. The best was the ${movementName(best.movement)}.`;
-  return `${way} ${triggerRule(best.watch, names.calls[best.callIfSeen] ?? '', names.calls[best.callIfNot] ?? '')}`;
 }
 
 /** What our own schemes concede. */
@@ -218,10 +202,6 @@ function count(value: number, one: string): string {
 
 function lower(words: string): string {
   return `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
-}
-
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }
 
 function wrap(words: string): string {

@@ -79,7 +79,7 @@ export * from './read-grade-words.ts';
 export * from './runner-card-words.ts';
 export * from './scene.ts';
 export { oddsWords, type ReasonNames, reasonOfMark } from './scout/reason-of-mark.ts';
-export { movementName, movementWay, signClause, signWords, triggerRule } from './scout/sign-words.ts';
+export { movementName, movementWay, probeRule, signClause, signWords, triggerRule } from './scout/sign-words.ts';
 export * from './skill-words.ts';
 export * from './svg.ts';
 export * from './svg-styles.ts';

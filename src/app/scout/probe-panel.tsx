@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { ProbeAdvice } from '../../engine/index.ts';
 import { type Opponent, type Playbook, type PlayEntry, toEnginePlay } from '../../playbook/index.ts';
-import { movementName, movementWay, perChance, signClause, tenth, triggerRule } from '../../render/index.ts';
+import { movementName, perChance, probeRule, signClause, tenth } from '../../render/index.ts';
 import {
   type MeasuredPlay,
   measurePlays,
@@ -76,9 +76,6 @@ async function searchProbe(
   return { advice: probeAdvice(playbook, question, walked, shares, calls), calls };
 }
 
-/** Less than this is not worth a movement of its own. Goals a man-up. */
-const worthwhile = 0.002;
-
 function Advice({
   playbook,
   question,
@@ -88,14 +85,17 @@ function Advice({
   readonly question: ScoutQuestion;
   readonly found: FoundProbe;
 }): ReactNode {
-  const name = (call: number): string => playbook.plays.find(({ id }) => id === calls[call]?.play)?.name ?? '';
+  const names = calls.map(({ play }) => playbook.plays.find(({ id }) => id === play)?.name ?? '');
+  const spots = toEnginePlay(playbook, question.play, question.side).spots.map(({ id }) => id);
   const [best] = advice.movements;
   return (
     <>
-      {best !== undefined && <p className={styles.rule}>{ruleWords(playbook, question, best, name)}</p>}
+      {best !== undefined && (
+        <p className={styles.rule}>{probeRule(best, movementsOfPlay(playbook, question), { spots, calls: names })}</p>
+      )}
       <p className={panel.quiet}>
-        Without a probe call {name(advice.without.call)}, {perChance(advice.without.goals)} goals a man-up; to know the
-        scheme for certain would be worth {advice.mostGain.toFixed(3)} more.
+        Without a probe call {names[advice.without.call] ?? ''}, {perChance(advice.without.goals)} goals a man-up; to
+        know the scheme for certain would be worth {advice.mostGain.toFixed(3)} more.
       </p>
       <div className={styles.scroll}>
         <table className={table.table}>
@@ -127,23 +127,4 @@ function Advice({
       </p>
     </>
   );
-}
-
-function ruleWords(
-  playbook: Playbook,
-  question: ScoutQuestion,
-  { movement: id, watch, gain, callIfSeen, callIfNot }: ProbeAdvice['movements'][number],
-  name: (call: number) => string,
-): string {
-  if (gain < worthwhile) {
-    return `No movement is worth running for what it tells: call ${name(callIfNot)}. The best was the ${movementName(id)}.`;
-  }
-  const spots = toEnginePlay(playbook, question.play, question.side).spots.map((spot) => spot.id);
-  const movement = movementsOfPlay(playbook, question).find((one) => one.id === id);
-  const way = movement === undefined ? '' : `: ${movementWay(movement, spots)}`;
-  return `${capital(movementName(id))}${way}. ${triggerRule(watch, name(callIfSeen), name(callIfNot))}`;
-}
-
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

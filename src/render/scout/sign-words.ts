@@ -1,4 +1,4 @@
-import type { MovementId, SignId } from '../../engine/index.ts';
+import type { Movement, MovementId, ProbeAdvice, SignId } from '../../engine/index.ts';
 
 /** A sign as a statement that somebody on the bench says yes or no to. */
 export function signWords(sign: SignId): string {
@@ -94,6 +94,24 @@ export function movementWay(
 export function triggerRule(watch: SignId, callIfSeen: string, callIfNot: string): string {
   if (callIfSeen === callIfNot) return `Call ${callIfSeen} either way.`;
   return `If ${signClause(watch, true)}: ${callIfSeen}. If ${signClause(watch, false)}: ${callIfNot}.`;
+}
+
+/** Less than this is not worth a movement of its own. Goals a man-up. */
+const worthwhile = 0.002;
+
+/** What to run first and what to call after it, or that nothing is worth it. `calls` are the names of the calls, `spots` those of the six. */
+export function probeRule(
+  { movement: id, watch, gain, callIfSeen, callIfNot }: ProbeAdvice['movements'][number],
+  movements: readonly Movement[],
+  { spots, calls }: { readonly spots: readonly string[]; readonly calls: readonly string[] },
+): string {
+  if (gain < worthwhile) {
+    return `No movement is worth running for what it tells: call ${calls[callIfNot] ?? ''}. The best was the ${movementName(id)}.`;
+  }
+  const movement = movements.find((one) => one.id === id)!;
+  const name = movementName(id);
+  const way = `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${movementWay(movement, spots)}.`;
+  return `${way} ${triggerRule(watch, calls[callIfSeen] ?? '', calls[callIfNot] ?? '')}`;
 }
 
 function exhaustive(id: never): never {
