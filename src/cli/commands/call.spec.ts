@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demoText } from '../../playbook/index.ts';
-import type { Io } from '../io.ts';
-import { run } from '../run.ts';
+import { runRecorded } from '../recorded-io.fixture.ts';
 import { tableWidth } from '../table.ts';
 
 let folder = '';
@@ -17,23 +16,8 @@ afterEach(() => {
 });
 
 async function call(...words: readonly string[]) {
-  let [out, err] = ['', ''];
-  const io: Io = {
-    program: 'sliderule',
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    progressStream: null,
-    signal: new AbortController().signal,
-    worker: new URL('../../../dist/trial-worker.js', import.meta.url),
-    app: new URL('./no-such-folder/', import.meta.url),
-    showInBrowser: () => undefined,
-  };
-  const code = await run(['call', join(folder, 'demo.json'), ...words], io);
-  return { code, out, err: err.replace(/\s+/g, ' ') };
+  const ran = await runRecorded(['call', join(folder, 'demo.json'), ...words]);
+  return { ...ran, err: ran.err.replace(/\s+/g, ' ') };
 }
 
 const quick = ['--opponent', 'copper-falls', '--trials', '40'];
