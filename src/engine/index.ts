@@ -136,6 +136,14 @@ export {
   sprintLead,
   sprintTime,
 } from './people/create-athlete.ts';
+export {
+  coveredOdds,
+  guessCover,
+  type KeeperCover,
+  type KeeperQuarterId,
+  keeperQuarterIds,
+  type QuarterCounts,
+} from './people/keeper-cover.ts';
 export { levelMean, levelValue, stickReachOf } from './people/levels.ts';
 export {
   brakeShare,

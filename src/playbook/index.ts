@@ -18,6 +18,7 @@ export { type Diagnostic, diagnosticHead, diagnosticText, hasErrors, type Severi
 export { type CodeInfo, type DiagnosticCode, diagnosticCodes } from './diagnostic-codes.ts';
 export * from './edit/index.ts';
 export { playbookJsonSchema } from './json-schema.ts';
+export { countQuarters, keeperCoverOf } from './keeper-cover.ts';
 export { nearestName } from './language/nearest-name.ts';
 export { parseDuty, type SchemeNames, type WrittenDuty } from './language/parse-duty.ts';
 export { printDuty } from './language/print-duty.ts';

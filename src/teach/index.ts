@@ -38,13 +38,7 @@ export {
   whoKnows,
 } from './quiz/who-knows.ts';
 export { filmOfMarks, type ReadMarks, readTick, writeTick } from './scout/film-of-marks.ts';
-export {
-  type KeeperQuarter,
-  type KeeperQuarterId,
-  keeperQuarterIds,
-  keeperQuarters,
-  quarterOf,
-} from './scout/keeper-quarters.ts';
+export { type KeeperQuarter, keeperQuarters } from './scout/keeper-quarters.ts';
 export { type ManDownQuestion, manDownAnswers, type SchemeConcedes, type TheirGrades } from './scout/man-down.ts';
 export { type ManDownWishes, manDownContent, printedManDown } from './scout/man-down-sheet.ts';
 export { type SchemeSeenOften, schemesSeenOf } from './scout/schemes-seen.ts';

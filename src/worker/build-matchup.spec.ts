@@ -39,6 +39,34 @@ describe('the discipline of an opponent', () => {
   });
 });
 
+describe('the goalkeeper of an opponent', () => {
+  const goals = Array.from({ length: 20 }, () => ({ at: [-2, 5] as [number, number], result: 'goal' as const }));
+  const saves = Array.from({ length: 20 }, () => ({ at: [2, 1] as [number, number], result: 'saved' as const }));
+  const opponents: Opponent[] = [
+    { id: 'them', name: 'Them', keeper: [...goals, ...saves] },
+    { id: 'unseen', name: 'Unseen' },
+  ];
+  const keeperOf = (opponent: string | undefined, side: 'left' | 'right') => {
+    const built = buildMatchup(
+      { ...demoPlaybook, opponents },
+      { play, scheme: 'box-zone', ...(opponent && { opponent }), side, penalty: null, level: null },
+    );
+    if (built.kind === 'refused') throw new Error(built.reason);
+    return built.matchup.keeper;
+  };
+
+  it('stops less where the marks say, from both sides of the field alike', () => {
+    const { cover } = keeperOf('them', 'right');
+    expect(cover!.highLeft).toBeLessThan(0.7);
+    expect(cover!.lowRight).toBeGreaterThan(1.4);
+    expect(keeperOf('them', 'left').cover).toEqual(cover);
+  });
+
+  it('is that of the level when nothing was marked', () => {
+    expect(keeperOf('unseen', 'right')).toEqual(keeperOf(undefined, 'right'));
+  });
+});
+
 describe('an own scheme that cannot be played', () => {
   it('is refused by its name, in a sentence', () => {
     const [scheme] = demoPlaybook.schemes!;

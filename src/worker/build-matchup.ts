@@ -7,6 +7,7 @@ import {
   type Discipline,
   disciplines,
   type GradedSkill,
+  type Keeper,
   type Level,
   levelDiscipline,
   type Matchup,
@@ -16,6 +17,7 @@ import {
   schemeList,
 } from '../engine/index.ts';
 import {
+  keeperCoverOf,
   lineUpFor,
   type Opponent,
   type Playbook,
@@ -108,7 +110,7 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
       scheme,
       defenders,
       discipline: disciplineOf(scheme, opponent, level, choice.side),
-      keeper: createKeeper({ level }),
+      keeper: keeperOf(opponent, level),
       ...(scheme.defenders < evenSides && { released: defender(level, false) }),
       penalty: {
         seconds: penalty,
@@ -125,6 +127,12 @@ export function buildMatchup(playbook: Playbook, choice: MatchupChoice): BuiltMa
 /** A player of the team as he plays when both sides play at this level; at his own, else the team's, when it is `null`. */
 export function describedMan(playbook: Playbook, player: Player, level: Level | null): AthleteDescription {
   return { ...toAthlete(playbook, player), level: level ?? player.level ?? playbook.team.level };
+}
+
+/** Their goalkeeper: of the level, with the habits that the shots marked on him show. They are as the shooter sees them, so they stay when the play is turned over. */
+function keeperOf(opponent: Opponent | undefined, level: Level): Keeper {
+  const cover = opponent && keeperCoverOf(opponent);
+  return { ...createKeeper({ level }), ...(cover && { cover }) };
 }
 
 function playing(description: AthleteDescription, man: number, practised: Practised | undefined): Athlete {

@@ -47,8 +47,12 @@ describe('the text of one play', () => {
     }
   });
 
-  it('plays an opponent as well as he plays', () => {
-    const loose = { ...opponent!, discipline: { all: 'loose' as const } };
+  it('plays an opponent as well as he plays, and his goalkeeper as he was seen', () => {
+    const keeper = Array.from({ length: 60 }, (_, at) => ({
+      at: [at % 2 ? 2 : -2, 5] as [number, number],
+      result: at % 2 ? ('goal' as const) : ('saved' as const),
+    }));
+    const loose = { ...opponent!, discipline: { all: 'loose' as const }, keeper };
     const playbook: Playbook = { ...full, opponents: [loose] };
     const choice = {
       play: 'lantern',

@@ -60,7 +60,7 @@ function playOf({ notes: _, tags: __, archived: ___, ...play }: PlayEntry): Play
  * How often he plays which scheme is not asked here: he may play any that is left. What is said of men whom none of these has (of another own
  * scheme) is no part of this matchup, and would be a fault in the reduced playbook.
  */
-function opponentOf({ id, discipline }: Opponent, own: SchemeEntry | undefined): Opponent {
+function opponentOf({ id, discipline, keeper }: Opponent, own: SchemeEntry | undefined): Opponent {
   const schemes = [...schemeList.map((scheme) => scheme.id), ...(own === undefined ? [] : [own.id])];
   const men = new Set([
     everyDefender,
@@ -73,5 +73,6 @@ function opponentOf({ id, discipline }: Opponent, own: SchemeEntry | undefined):
     name: id,
     schemes: Object.fromEntries(schemes.map((scheme) => [scheme, 1])),
     ...(said.length > 0 && { discipline: Object.fromEntries(said) }),
+    ...(keeper && { keeper }),
   };
 }

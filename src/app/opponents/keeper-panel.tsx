@@ -1,8 +1,9 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef, useState } from 'react';
+import type { KeeperQuarterId } from '../../engine/index.ts';
 import { addKeeperShot, type KeeperShot, type Opponent, removeKeeperShot } from '../../playbook/index.ts';
 import { percent } from '../../render/index.ts';
-import { type KeeperQuarter, type KeeperQuarterId, keeperQuarters } from '../../teach/index.ts';
+import { type KeeperQuarter, keeperQuarters } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Segments } from '../controls/segments.tsx';
 import styles from './keeper-panel.module.css';
@@ -44,6 +45,7 @@ export function KeeperPanel({ opponent }: { readonly opponent: Opponent }): Reac
               <th scope="col">Quarter</th>
               <th scope="col">Goals</th>
               <th scope="col">In the long run</th>
+              <th scope="col">In the simulation</th>
             </tr>
           </thead>
           <tbody>
@@ -52,11 +54,18 @@ export function KeeperPanel({ opponent }: { readonly opponent: Opponent }): Reac
                 <th scope="row">{quarterWords[quarter.id]}</th>
                 <td>{quarter.shots === 0 ? 'none seen' : `${quarter.goals} of ${quarter.shots}`}</td>
                 <td>{longRun(quarter)}</td>
+                <td>{`stops ${Math.round(100 * quarter.stopsOfHalf)} of 100`}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </div>
+      {shots.length > 0 && (
+        <p className={panel.quiet}>
+          Every play against this team is tried on this goalkeeper. A hundred balls of which anybody stops fifty: of
+          those into each quarter he stops so many, as far as these shots can say, and our shooters aim by it.
+        </p>
+      )}
       {shots.length > 0 && (
         <div className={panel.tools}>
           <Button

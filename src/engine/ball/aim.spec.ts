@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bestAimInto, createAim, followAim, onTargetOdds, saveOdds } from './aim.ts';
+import { bestAimInto, createAim, followAim, onTargetOdds, saveOdds, saveOddsAt } from './aim.ts';
 import { ellipseOdds, rectangleOdds } from './placement-odds.ts';
 import { defaultShotParameters } from './shot-parameters.ts';
 import { createShotView, goalHeight, type ShotView } from './shot-view.ts';
@@ -97,5 +97,54 @@ describe('best aim', () => {
     const aim = best(viewOf(0.4, -0.3));
     followAim(aim, viewOf(0.4, 0.1), sure);
     expect(aim.goal).toBeGreaterThan(best(viewOf(0.4, 0.1)).goal - 0.004);
+  });
+});
+
+describe('a keeper with habits', () => {
+  const alike = { highLeft: 1, highRight: 1, lowLeft: 1, lowRight: 1 };
+  const usual = defaultShotParameters;
+
+  it('who has none of them is the keeper that he was', () => {
+    for (const [across, up] of [
+      [0.6, 0.4],
+      [-0.2, 1.3],
+    ] as const) {
+      const view = viewOf(0.5, 0.1);
+      const alone = saveOdds(view, across, up, usual);
+      expect(saveOdds({ ...view, cover: alike }, across, up, usual)).toBeCloseTo(alone, 2);
+      expect(saveOddsAt({ ...view, cover: alike }, across, up, usual)).toBeCloseTo(
+        saveOddsAt(view, across, up, usual),
+        12,
+      );
+    }
+  });
+
+  it.each([
+    ['highLeft', -1, 1],
+    ['highRight', 1, 1],
+    ['lowLeft', -1, -1],
+    ['lowRight', 1, -1],
+  ] as const)('is aimed at where he stops less: %s', (weak, across, up) => {
+    const view = { ...viewOf(0.4, 0, 0.9), cover: { highLeft: 2, highRight: 2, lowLeft: 2, lowRight: 2, [weak]: 0.3 } };
+    const aim = best(view, usual);
+    expect(Math.sign(aim.across)).toBe(across);
+    expect(Math.sign(aim.up - goalHeight / 2)).toBe(up);
+    expect(aim.goal).toBeGreaterThan(best({ ...view, cover: { ...view.cover, [weak]: 2 } }, usual).goal);
+  });
+
+  it('stops as many balls drawn one by one as the odds say', () => {
+    const cover = { highLeft: 0.4, highRight: 1.6, lowLeft: 1.2, lowRight: 0.7 };
+    const view = { ...viewOf(0.5, 0.2, 0.8), bodyWidth: 0.5, bodyHeight: 0.7, cover };
+    let sum = 0;
+    let weights = 0;
+    for (let across = view.left; across < view.right; across += 0.01) {
+      for (let up = 0; up < goalHeight; up += 0.01) {
+        const weight = Math.exp(-((across - 0.3) ** 2 + (up - 1.2) ** 2) / (2 * 0.5 ** 2));
+        sum += weight * saveOddsAt(view, across, up, usual);
+        weights += weight;
+      }
+    }
+    const onTarget = onTargetOdds(view, 0.3, 1.2);
+    expect(saveOdds(view, 0.3, 1.2, usual)).toBeCloseTo((onTarget * sum) / weights, 2);
   });
 });

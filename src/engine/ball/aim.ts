@@ -1,3 +1,4 @@
+import { coveredOdds, type KeeperCover, type KeeperQuarterId } from '../people/keeper-cover.ts';
 import { quickNormalCdf } from './normal-cdf.ts';
 import type { ShotParameters } from './shot-parameters.ts';
 import { goalHeight, type ShotView } from './shot-view.ts';
@@ -30,6 +31,11 @@ export function bestAimInto(out: Aim, view: ShotView, parameters: ShotParameters
 
 /** The best aim from that for a keeper a little beside: from there, and from the other side of him. */
 export function followAim(out: Aim, view: ShotView, parameters: ShotParameters): void {
+  // A keeper with habits may be beaten best in another quarter now.
+  if (view.cover !== undefined) {
+    bestAimInto(out, view, parameters);
+    return;
+  }
   const { across, up } = out;
   out.goal = -1;
   tryAim(out, view, parameters, across, up);
@@ -79,17 +85,63 @@ export function onTargetOdds(view: ShotView, across: number, up: number): number
 
 /** Odds that the ball comes on target and the keeper stops it, aimed at (across, up). */
 export function saveOdds(view: ShotView, across: number, up: number, parameters: ShotParameters): number {
+  area.left = view.left;
+  area.right = view.right;
+  area.bottom = 0;
+  area.top = goalHeight;
+  if (view.cover !== undefined) return coveredSaves(view, across, up, parameters, view.cover);
+  return savesInArea(view, across, up, parameters.bodyOdds, parameters.reachOdds);
+}
+
+/** The part of the mouth that is asked about, in memory: four more numbers across a call would go to the heap. */
+const area = { left: 0.5, right: 0.5, bottom: 0.5, top: 0.5 };
+
+/** The same by quarters of the mouth, for a keeper with habits. */
+function coveredSaves(
+  view: ShotView,
+  across: number,
+  up: number,
+  { bodyOdds, reachOdds }: ShotParameters,
+  { highLeft, highRight, lowLeft, lowRight }: KeeperCover,
+): number {
+  const quarter = (ratio: number): number =>
+    savesInArea(view, across, up, coveredOdds(bodyOdds, ratio), coveredOdds(reachOdds, ratio));
+  area.bottom = goalHeight / 2;
+  area.right = 0;
+  let saves = quarter(highLeft);
+  area.right = view.right;
+  area.left = 0;
+  saves += quarter(highRight);
+  area.top = goalHeight / 2;
+  area.bottom = 0;
+  saves += quarter(lowRight);
+  area.left = view.left;
+  area.right = 0;
+  return saves + quarter(lowLeft);
+}
+
+function savesInArea(view: ShotView, across: number, up: number, bodyOdds: number, reachOdds: number): number {
   const reached = ellipseMass(view, across, up, view.reachWidth, view.reachHeight);
   const body = ellipseMass(view, across, up, view.bodyWidth, view.bodyHeight);
-  return parameters.reachOdds * reached + (parameters.bodyOdds - parameters.reachOdds) * body;
+  return reachOdds * reached + (bodyOdds - reachOdds) * body;
 }
 
 /** Odds that the keeper stops a ball that comes exactly here, 0 to `bodyOdds`. */
 export function saveOddsAt(view: ShotView, across: number, up: number, parameters: ShotParameters): number {
   const dx = across - view.keeperAcross;
   const dy = up - view.keeperUp;
-  if (insideEllipse(dx, dy, view.bodyWidth, view.bodyHeight)) return parameters.bodyOdds;
-  return insideEllipse(dx, dy, view.reachWidth, view.reachHeight) ? parameters.reachOdds : 0;
+  const stops = insideEllipse(dx, dy, view.bodyWidth, view.bodyHeight)
+    ? parameters.bodyOdds
+    : insideEllipse(dx, dy, view.reachWidth, view.reachHeight)
+      ? parameters.reachOdds
+      : 0;
+  return view.cover === undefined ? stops : coveredOdds(stops, view.cover[quarterAt(across, up)]);
+}
+
+/** The quarter of the mouth of a place on the shooter's view; on a middle line the right and the upper one. */
+function quarterAt(across: number, up: number): KeeperQuarterId {
+  if (up >= goalHeight / 2) return across < 0 ? 'highLeft' : 'highRight';
+  return across < 0 ? 'lowLeft' : 'lowRight';
 }
 
 const coarseAcross = [0.1, 0.3, 0.5, 0.7, 0.9];
@@ -123,13 +175,12 @@ const height = Float64Array.from({ length: strips }, (_, i) => {
 });
 
 /**
- * Mass of the shot's scatter over the part of the keeper's ellipse inside the mouth, by upright strips: exact across a
+ * Mass of the shot's scatter over the part of the keeper's ellipse inside `area`, by upright strips: exact across a
  * strip, the strip's height that which gives it the ellipse's area. Error under .006 for scatter over .35 yd (aim.spec.ts).
  */
 function ellipseMass(view: ShotView, across: number, up: number, halfWidth: number, halfHeight: number): number {
   const per = 1 / view.deviation;
-  const left = view.left;
-  const right = view.right;
+  const { left, right, bottom: floor, top: ceiling } = area;
   let low = quickNormalCdf((Math.min(right, Math.max(left, view.keeperAcross - halfWidth)) - across) * per);
   let sum = 0;
   for (let strip = 0; strip < strips; strip++) {
@@ -139,8 +190,8 @@ function ellipseMass(view: ShotView, across: number, up: number, halfWidth: numb
     low = high;
     if (mass <= 0) continue;
     const half = halfHeight * height[strip];
-    const top = Math.min(goalHeight, view.keeperUp + half);
-    const bottom = Math.max(0, view.keeperUp - half);
+    const top = Math.min(ceiling, view.keeperUp + half);
+    const bottom = Math.max(floor, view.keeperUp - half);
     if (top > bottom) sum += mass * (quickNormalCdf((top - up) * per) - quickNormalCdf((bottom - up) * per));
   }
   return sum;

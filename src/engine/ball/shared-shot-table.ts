@@ -1,4 +1,5 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
+import type { KeeperCover } from '../people/keeper-cover.ts';
 import type { ShotParameters } from './shot-parameters.ts';
 import { createShotTable, type ShotTable } from './shot-table.ts';
 
@@ -22,8 +23,12 @@ export function sharedShotTable(shooter: Athlete, keeper: Keeper, parameters: Sh
   return made;
 }
 
+const even: KeeperCover = { highLeft: 1, highRight: 1, lowLeft: 1, lowRight: 1 };
+
 function tableKey(shooter: Athlete, keeper: Keeper, parameters: ShotParameters): string {
   const { shotSpeed, shotScatter } = shooter;
   const { bodyReach, handSpeed, shotReaction } = keeper;
-  return [shotSpeed, shotScatter, bodyReach, handSpeed, shotReaction, ...Object.values(parameters)].join(' ');
+  const { highLeft, highRight, lowLeft, lowRight } = keeper.cover ?? even;
+  const cover = [highLeft, highRight, lowLeft, lowRight];
+  return [shotSpeed, shotScatter, bodyReach, handSpeed, shotReaction, ...cover, ...Object.values(parameters)].join(' ');
 }

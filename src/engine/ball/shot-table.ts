@@ -1,4 +1,5 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
+import { mirrorCover } from '../people/keeper-cover.ts';
 import { type Aim, bestAimInto, createAim, followAim, hurryAim, onTargetOdds, saveOdds } from './aim.ts';
 import { defaultKeeperArc, type KeeperArc, keeperPlaceInto } from './keeper.ts';
 import { defaultShotParameters, type ShotParameters } from './shot-parameters.ts';
@@ -13,7 +14,10 @@ import {
 
 /** Goal odds of one shooter against one keeper, unblocked, at the best aim, over the field in front of the goal. */
 export interface ShotTable {
+  /** From the offense's right of the goal, and straight in front. */
   readonly odds: Float64Array;
+  /** From its left: the very same for a keeper who is alike on both sides. */
+  readonly leftOdds: Float64Array;
 }
 
 /** Grid lines: across (|x|) and up (y), denser where the odds bend; the keeper's lag and the rush in even steps. */
@@ -32,13 +36,31 @@ const strideLag = rushSteps;
 const strideY = strideLag * lagSteps;
 const strideX = strideY * gridY.length;
 
-/** Precomputes a shooter's goal odds against a keeper (about 5 ms). */
+/** Precomputes a shooter's goal odds against a keeper (about 5 ms; four times that for one with habits). */
 export function createShotTable(
   shooter: Athlete,
   keeper: Keeper,
   parameters: ShotParameters = defaultShotParameters,
   arc: KeeperArc = defaultKeeperArc,
 ): ShotTable {
+  const odds = oddsFromRight(shooter, keeper, parameters, arc);
+  const { cover } = keeper;
+  if (cover === undefined) return { odds, leftOdds: odds };
+  // His left side is the right side of the same keeper in a mirror.
+  const leftOdds = oddsFromRight(shooter, { ...keeper, cover: mirrorCover(cover) }, parameters, arc);
+  meetInFront(odds, leftOdds);
+  return { odds, leftOdds };
+}
+
+/** Straight in front the table does not know to which side the keeper is late: it is as often the one as the other. */
+function meetInFront(odds: Float64Array, leftOdds: Float64Array): void {
+  for (let at = 0; at < strideX; at++) {
+    odds[at] = (odds[at] + leftOdds[at]) / 2;
+    leftOdds[at] = odds[at];
+  }
+}
+
+function oddsFromRight(shooter: Athlete, keeper: Keeper, parameters: ShotParameters, arc: KeeperArc): Float64Array {
   const odds = new Float64Array(strideX * gridX.length);
   const shot = createShotSituation();
   faceKeeperInto(shot, keeper);
@@ -49,7 +71,7 @@ export function createShotTable(
       fillPlace(odds, ix * strideX + iy * strideY, shot, shooter, parameters, arc);
     }
   }
-  return { odds };
+  return odds;
 }
 
 /** Every lag and rush of one place. */
@@ -157,7 +179,7 @@ export function lookUpShot(table: ShotTable, query: ShotQuery): void {
   const base = ix * strideX + iy * strideY + lagIndex * strideLag + rushIndex * strideRush;
   const tl = lagShare - lagIndex;
   const tr = rushShare - rushIndex;
-  const { odds } = table;
+  const odds = x < 0 ? table.leftOdds : table.odds;
   const near = plane(odds, base, tl, tr) * (1 - (py - iy)) + plane(odds, base + strideY, tl, tr) * (py - iy);
   const far =
     plane(odds, base + strideX, tl, tr) * (1 - (py - iy)) + plane(odds, base + strideX + strideY, tl, tr) * (py - iy);

@@ -1,4 +1,5 @@
 import type { Athlete, Keeper } from '../people/athlete.ts';
+import { type KeeperCover, mirrorCover } from '../people/keeper-cover.ts';
 import { flightTime } from './flight.ts';
 import type { ShotParameters } from './shot-parameters.ts';
 
@@ -19,6 +20,7 @@ export interface ShotSituation {
   bodyReach: number;
   handSpeed: number;
   shotReaction: number;
+  cover: KeeperCover | undefined;
   /** How much later than usual he sees it (a screen, a fake, feet not set), s. */
   lateCue: number;
   /** Odds that a body or stick on the way stops it (`shotTrafficInto`), 0 to 1. */
@@ -39,6 +41,7 @@ export function createShotSituation(): ShotSituation {
     bodyReach: 0,
     handSpeed: 0,
     shotReaction: 0,
+    cover: undefined,
     lateCue: 0,
     block: 0,
     sense: 1,
@@ -72,6 +75,7 @@ export function faceKeeperInto(out: ShotSituation, keeper: Keeper): void {
   out.bodyReach = keeper.bodyReach;
   out.handSpeed = keeper.handSpeed;
   out.shotReaction = keeper.shotReaction;
+  out.cover = keeper.cover;
 }
 
 /** The extra rush that does to scatter what the off hand does: for tables, which know no hands. */
@@ -105,6 +109,8 @@ export interface ShotView {
   bodyHeight: number;
   reachWidth: number;
   reachHeight: number;
+  /** His habits by quarters of the mouth, after mirroring; `undefined` when he is alike everywhere. */
+  cover: KeeperCover | undefined;
 }
 
 export function createShotView(): ShotView {
@@ -122,6 +128,7 @@ export function createShotView(): ShotView {
     bodyHeight: 0,
     reachWidth: 0,
     reachHeight: 0,
+    cover: undefined,
   };
 }
 
@@ -161,6 +168,7 @@ export function viewInto(out: ShotView, shot: ShotSituation, parameters: ShotPar
   out.bodyWidth = shot.bodyReach * scale;
   out.bodyHeight = shot.bodyReach * parameters.bodyAspect * scale;
   out.reachWidth = reach * scale;
+  out.cover = shot.cover !== undefined && flip < 0 ? mirrorCover(shot.cover) : shot.cover;
   out.reachHeight = (reach + shot.bodyReach * (parameters.bodyAspect - 1)) * scale;
   return true;
 }

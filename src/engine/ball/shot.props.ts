@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levels } from '../people/athlete.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
+import { mirrorCover } from '../people/keeper-cover.ts';
 import { keeperLag, keeperPlaceInto } from './keeper.ts';
 import { createShotOdds, createShotOutcome, drawShotInto, shotOddsInto } from './shot.ts';
 import { defaultShotParameters } from './shot-parameters.ts';
@@ -30,6 +31,21 @@ describe('laws of the shot', () => {
           expect(shotValue(table, -x, y, lag, rush)).toBe(shotValue(table, x, y, lag, rush));
         },
       ),
+    );
+  });
+
+  it('at a keeper with habits is that at his mirror image, mirrored, and has no step straight in front', () => {
+    const level = 'college';
+    const shooter = createAthlete({ level, hand: 'right', crosse: 'short' });
+    const cover = { highLeft: 0.5, highRight: 1.4, lowLeft: 0.9, lowRight: 1.7 };
+    const [table, mirrored] = [cover, mirrorCover(cover)].map((one) =>
+      createShotTable(shooter, { ...createKeeper({ level }), cover: one }),
+    );
+    fc.assert(
+      fc.property(between(-14, 14), between(0, 22), between(-1, 2), between(0, 1), (x, y, lag, rush) => {
+        expect(shotValue(mirrored!, -x, y, lag, rush)).toBe(shotValue(table!, x, y, lag, rush));
+        expect(shotValue(table!, -1e-9, y, lag, rush)).toBeCloseTo(shotValue(table!, 1e-9, y, lag, rush), 6);
+      }),
     );
   });
 

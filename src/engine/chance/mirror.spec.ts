@@ -48,6 +48,23 @@ describe('a mirrored chance is the chance in a mirror', () => {
     }
   });
 
+  it('also before a keeper with a weak side', () => {
+    const cover = { highLeft: 0.4, highRight: 1.5, lowLeft: 0.8, lowRight: 1.9 };
+    const matchup = sampleMatchup({ play: busyPlay, keeper: { cover } });
+    const [model, mirrored] = [compileChance(matchup, 5), compileChance(mirrorMatchup(matchup), 5)];
+    for (let trial = 0; trial < 12; trial++) {
+      expect(
+        firstDifference(recordTrace(model, trial), recordTrace(mirrored, trial)),
+        `trial ${trial}`,
+      ).toBeUndefined();
+    }
+    const facingAway = compileChance({ ...mirrorMatchup(matchup), keeper: matchup.keeper }, 5);
+    const same = Array.from({ length: 12 }, (_, trial) =>
+      firstDifference(recordTrace(model, trial), recordTrace(facingAway, trial)),
+    );
+    expect(same.some((difference) => difference !== undefined)).toBe(true);
+  });
+
   it('and a chance that is not mirrored is not', () => {
     const model = compileChance(sampleMatchup({ play: busyPlay }), 3);
     expect(firstDifference(recordTrace(model, 0), recordTrace(model, 0))).toBeDefined();

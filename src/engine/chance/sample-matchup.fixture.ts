@@ -6,6 +6,7 @@ import type { Play } from '../offense/play.ts';
 import { sets } from '../offense/sets.ts';
 import type { Athlete, Hand, Keeper, Level } from '../people/athlete.ts';
 import { createAthlete, createKeeper } from '../people/create-athlete.ts';
+import { mirrorCover } from '../people/keeper-cover.ts';
 import type { Matchup, PenaltyPlan } from './matchup.ts';
 
 // Whole matchups, made as a playbook would make them.
@@ -176,12 +177,14 @@ export function sampleMatchup(choice: SampleChoice = {}): Matchup {
   };
 }
 
-/** The same chance seen in a mirror: play, hands and sense turned over, men and scheme as they were. */
+/** The same chance seen in a mirror: play, hands, the keeper's habits and sense turned over, men and scheme as they were. */
 export function mirrorMatchup(matchup: Matchup): Matchup {
+  const { cover } = matchup.keeper;
   const mirrored = {
     ...matchup,
     play: mirrorPlay(matchup.play),
     six: matchup.six.map((athlete) => ({ ...athlete, hand: mirrorHand(athlete.hand) })),
+    ...(cover !== undefined && { keeper: { ...matchup.keeper, cover: mirrorCover(cover) } }),
     sense: -matchup.sense as 1 | -1,
   };
   const star = matchup.star === undefined ? -1 : matchup.play.spots.findIndex((spot) => spot.id === matchup.star);

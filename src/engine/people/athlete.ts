@@ -1,3 +1,5 @@
+import type { KeeperCover } from './keeper-cover.ts';
+
 /** The levels of play that have a preset, youngest first. */
 export const levels = ['8U', '10U', '12U', '14U', 'highSchool', 'college', 'pro'] as const;
 export type Level = (typeof levels)[number];
@@ -48,4 +50,6 @@ export interface Keeper extends Athlete {
   readonly handSpeed: number;
   /** Delay from release to his first move when he saw the release, s. */
   readonly shotReaction: number;
+  /** Where in the mouth he stops more and less; alike everywhere when absent. */
+  readonly cover?: KeeperCover;
 }

@@ -1,9 +1,13 @@
-import { type Estimate, shareDifference, wilsonInterval } from '../../engine/index.ts';
-import type { KeeperShot } from '../../playbook/index.ts';
-
-/** A quarter of the goal mouth, as the shooter sees it. */
-export const keeperQuarterIds = ['highLeft', 'highRight', 'lowLeft', 'lowRight'] as const;
-export type KeeperQuarterId = (typeof keeperQuarterIds)[number];
+import {
+  coveredOdds,
+  type Estimate,
+  guessCover,
+  type KeeperQuarterId,
+  keeperQuarterIds,
+  shareDifference,
+  wilsonInterval,
+} from '../../engine/index.ts';
+import { countQuarters, type KeeperShot } from '../../playbook/index.ts';
 
 /** What a goalkeeper made of the shots that came into one quarter. */
 export interface KeeperQuarter {
@@ -14,10 +18,9 @@ export interface KeeperQuarter {
   readonly beaten: Estimate;
   /** Beside his other quarters: beaten more or less there for sure, or not to be told. */
   readonly verdict: 'more' | 'less' | 'cannotTell';
+  /** Of balls that a keeper alike everywhere stops half of: the share that the simulation takes him to stop here, 0 to 1. */
+  readonly stopsOfHalf: number;
 }
-
-/** Half the mouth's width and its height, feet. */
-const [halfWidth, height] = [3, 6];
 
 /**
  * Four quarters are looked at, so that one of them would seem weak by luck four times as often: each is held to a quarter of the usual doubt (Bonferroni).
@@ -26,31 +29,28 @@ const confidence = 1 - 0.05 / keeperQuarterIds.length;
 
 /** Shots on a goalkeeper by quarters of the mouth, in the order of `keeperQuarterIds`. Those that were put outside of it count for none. */
 export function keeperQuarters(shots: readonly KeeperShot[]): readonly KeeperQuarter[] {
-  const inside = shots.filter(({ at: [x, y] }) => Math.abs(x) <= halfWidth && y <= height);
-  const counts = keeperQuarterIds.map((id) => countOf(inside.filter(({ at }) => quarterOf(at) === id)));
-  return keeperQuarterIds.map((id, index) => {
-    const { goals, shots: tries } = counts[index]!;
-    const others = {
-      hits: counts.reduce((sum, one, at) => (at === index ? sum : sum + one.goals), 0),
-      tries: counts.reduce((sum, one, at) => (at === index ? sum : sum + one.shots), 0),
-    };
-    const apart = shareDifference({ hits: goals, tries }, others, confidence);
+  const counts = countQuarters(shots);
+  const cover = guessCover(counts);
+  const all = totalOf(keeperQuarterIds.map((id) => counts[id]));
+  return keeperQuarterIds.map((id) => {
+    const { hits, tries } = totalOf([counts[id]]);
+    const apart = shareDifference({ hits, tries }, { hits: all.hits - hits, tries: all.tries - tries }, confidence);
     return {
       id,
       shots: tries,
-      goals,
-      beaten: wilsonInterval(goals, tries),
+      goals: hits,
+      beaten: wilsonInterval(hits, tries),
       verdict: apart.low > 0 ? 'more' : apart.high < 0 ? 'less' : 'cannotTell',
+      stopsOfHalf: coveredOdds(0.5, cover?.[id] ?? 1),
     };
   });
 }
 
-/** The quarter of a place in the mouth; who stands right on a middle line belongs to the right and to the upper one. */
-export function quarterOf([x, y]: KeeperShot['at']): KeeperQuarterId {
-  if (y >= height / 2) return x < 0 ? 'highLeft' : 'highRight';
-  return x < 0 ? 'lowLeft' : 'lowRight';
-}
-
-function countOf(shots: readonly KeeperShot[]): { readonly goals: number; readonly shots: number } {
-  return { goals: shots.filter(({ result }) => result === 'goal').length, shots: shots.length };
+/** Goals (hits) of shots (tries). */
+function totalOf(counts: readonly { readonly saves: number; readonly goals: number }[]): {
+  readonly hits: number;
+  readonly tries: number;
+} {
+  const hits = counts.reduce((sum, { goals }) => sum + goals, 0);
+  return { hits, tries: counts.reduce((sum, { saves }) => sum + saves, hits) };
 }
