@@ -37,6 +37,7 @@ export {
   type Standing,
   whoKnows,
 } from './quiz/who-knows.ts';
+export { expectedSchemes } from './scout/expected-schemes.ts';
 export { filmOfMarks, type ReadMarks, readTick, writeTick } from './scout/film-of-marks.ts';
 export { type KeeperQuarter, keeperQuarters } from './scout/keeper-quarters.ts';
 export { type ManDownQuestion, manDownAnswers, type SchemeConcedes, type TheirGrades } from './scout/man-down.ts';

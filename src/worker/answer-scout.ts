@@ -11,7 +11,7 @@ import {
   walkMovement,
 } from '../engine/index.ts';
 import { type Playbook, toEnginePlay, toEngineScheme } from '../playbook/index.ts';
-import type { BeliefAsked, TrialSetup, WorkerAnswer } from './protocol.ts';
+import type { BeliefAsked, TrialSetup, WalkedScheme, WorkerAnswer } from './protocol.ts';
 
 /** Which scheme it is. A scheme that the playbook does not know is refused. */
 export function answerBelief(
@@ -40,12 +40,12 @@ export function answerWalk(
   playbook: Playbook,
   model: ChanceModel,
   setup: TrialSetup,
-  asked: { readonly schemes: readonly string[]; readonly movement: MovementId },
+  asked: { readonly schemes: readonly WalkedScheme[]; readonly movement: MovementId },
 ): WorkerAnswer {
   const questions = questionsOf(
     playbook,
     setup,
-    asked.schemes.map((id) => ({ id, weight: 1 })),
+    asked.schemes.map((one) => ({ ...one, weight: 1 })),
   );
   if (typeof questions === 'string') return { kind: 'refused', reason: questions };
   const level = setup.level ?? playbook.team.level;
@@ -70,9 +70,5 @@ function questionsOf(
   const found = schemes.map(({ id, ...rest }) => ({ ...rest, id, scheme: toEngineScheme(playbook, id, written) }));
   const unknown = found.find(({ scheme }) => scheme === undefined);
   if (unknown !== undefined) return `unknown scheme: ${unknown.id}`;
-  return found.map(({ scheme, weight, weight_byStar }) => ({
-    scheme: scheme!,
-    weight,
-    ...(weight_byStar && { weight_byStar }),
-  }));
+  return found.map(({ id: _, scheme, ...rest }) => ({ scheme: scheme!, ...rest }));
 }

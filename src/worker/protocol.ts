@@ -164,7 +164,7 @@ export type WorkerRequest =
   | {
       readonly kind: 'walk';
       readonly setup: TrialSetup;
-      readonly schemes: readonly string[];
+      readonly schemes: readonly WalkedScheme[];
       readonly movement: MovementId;
     }
   /** Which shots does the defense give up in these trials, and who should have been there? */
@@ -194,10 +194,13 @@ export function isStudy(request: WorkerRequest): request is StudyRequest {
   return (studyKinds as readonly string[]).includes(request.kind);
 }
 
+/** A scheme that is walked through, and how well it is said to be played. */
+export type WalkedScheme = Pick<SchemeInQuestion, 'discipline'> & { readonly id: string };
+
 /** What is known of a man-down unit, and which schemes it may be playing. */
 export interface BeliefAsked {
-  /** Ids, how likely each is beforehand, and whom a shutoff may shut off. */
-  readonly schemes: readonly (Pick<SchemeInQuestion, 'weight' | 'weight_byStar'> & { readonly id: string })[];
+  /** Ids, how likely each is beforehand, how well it is said to be played, and whom a shutoff may shut off. */
+  readonly schemes: readonly (Omit<SchemeInQuestion, 'scheme'> & { readonly id: string })[];
   readonly films: readonly MarkedFilm[];
   /** Ticked signs, with the movements that were walked through for the same schemes in the same order. */
   readonly ticks?: { readonly walked: readonly WalkedMovement[]; readonly seen: readonly Tick[] };

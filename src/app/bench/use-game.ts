@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { otherSide, type RuleCode, type TeamSide } from '../../engine/index.ts';
-import { type Playbook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
+import { menOfScheme, type Playbook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
 import {
   type Advice,
   adviceFor,
@@ -12,11 +12,10 @@ import {
   type Call,
   type CallAdvice,
   callsOf,
+  expectedSchemes,
   foldGame,
   type MeasuredCalls,
-  menOfScheme,
   oddsOfTicks,
-  priorOfGame,
   type Situation,
   situationOf,
   stateLater,
@@ -85,10 +84,14 @@ export function useCallNow(
   const ticks = state.open?.side === 'us' ? state.open.ticks : noTicks;
   const signs = measured?.opponent === (opponent ?? null) ? measured?.ticks : undefined;
   const belief = useMemo(() => {
-    const prior = priorOfGame(playbook, opponent, defenders);
+    const prior = expectedSchemes(
+      playbook,
+      playbook.opponents?.find(({ id }) => id === opponent),
+      defenders,
+    );
     if (Object.keys(prior).length === 0) return {};
     const odds = signs === undefined || ticks.length === 0 ? [] : [oddsOfTicks(playbook, signs, ticks)];
-    const seenBefore = seenText.split(' ').filter((id) => menOfScheme(playbook, id) === defenders);
+    const seenBefore = seenText.split(' ').filter((id) => menOfScheme(playbook, id)?.length === defenders);
     return beliefOf({ prior, seenBefore, seenNow, odds });
   }, [playbook, opponent, defenders, seenText, seenNow, signs, ticks]);
   const advice = useMemo(() => {

@@ -44,9 +44,9 @@ export type BeliefNews =
 export function useScoutQuestion(playbook: Playbook, opponent: Opponent, play: string): ScoutQuestion {
   const changed = useFilm((state) => state.priors[opponent.id]);
   return useMemo(() => {
-    const schemes = usualScoutSchemes(playbook, opponent).map(({ id, weight }) => ({
-      id,
-      weight: changed?.[id] ?? weight,
+    const schemes = usualScoutSchemes(playbook, opponent).map((scheme) => ({
+      ...scheme,
+      weight: changed?.[scheme.id] ?? scheme.weight,
     }));
     return { play, side: 'right', level: null, schemes };
   }, [playbook, opponent, play, changed]);
@@ -133,8 +133,8 @@ async function walkedFor(
   const { walked, change } = useFilm.getState();
   const entry = playbook.plays.find(({ id }) => id === question.play);
   const own = (playbook.schemes ?? []).filter(({ id }) => question.schemes.some((one) => one.id === id));
-  const ids = question.schemes.map(({ id }) => id);
-  const key = JSON.stringify([playbook.team.level, entry, playbook.sets ?? [], own, ids]);
+  const walkedSchemes = question.schemes.map(({ id, discipline }) => [id, discipline]);
+  const key = JSON.stringify([playbook.team.level, entry, playbook.sets ?? [], own, walkedSchemes]);
   const known = walked.get(key);
   if (known !== undefined) return known;
   const made = await walkMovements(pool, playbook, question, { signal });

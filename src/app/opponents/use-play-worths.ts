@@ -26,7 +26,10 @@ export function usePlayWorths(opponent: Opponent, wanted: boolean): PlayWorths {
   const playbook = usePlaybook();
   const { format, version, team, sets, settings, schemes } = playbook;
   // Names and notes change no answer: the text stands for what does.
-  const mixText = JSON.stringify([opponent.id, opponent.schemes ?? {}, opponent.discipline ?? {}]);
+  const mixText = JSON.stringify([
+    ...[opponent.id, opponent.schemes ?? {}],
+    ...[opponent.discipline ?? {}, opponent.keeper ?? []],
+  ]);
   const plays = useMemo(() => playbook.plays.filter((play) => play.archived !== true), [playbook.plays]);
   const standing = useMemo(
     (): Playbook => ({

@@ -35,7 +35,8 @@ interface FoundProbe {
 /** Which opening movement of the ball is worth running to find out, what to watch, and what to call after it. */
 export function ProbePanel({ playbook, question, plays, opponent }: ProbePanelProps): ReactNode {
   const calls = plays.map(({ id }) => id);
-  const text = JSON.stringify([question, calls, opponent.discipline ?? {}, playbook.team, playbook.schemes ?? []]);
+  const { discipline = {}, keeper = [] } = opponent;
+  const text = JSON.stringify([question, calls, discipline, keeper, playbook.team, playbook.schemes ?? []]);
   const { state, find, stop } = useAsking(text, (pool, options) =>
     searchProbe(pool, playbook, question, calls, opponent.id, options),
   );

@@ -54,7 +54,7 @@ describe('scout', () => {
     const { code, words, err } = await scout('--opponent', 'copper-falls');
     expect([err, code]).toEqual(['', 0]);
     expect(words).toContain('Nothing is marked or ticked yet');
-    expect(words).toContain('Most likely the box-and-one zone, 64 %.');
+    expect(words).toContain('Most likely the box-and-one zone, 69 %.');
   });
 
   it('reads marks, says how it goes by them, and why', async () => {

@@ -81,3 +81,20 @@ export function usualDisciplineShares(
   const shares = aroundUsual[levelDiscipline[level]];
   return (Object.keys(shares) as DisciplineName[]).map((name) => ({ name, share: shares[name]! }));
 }
+
+/** How much a coach's own word on how well they play counts beside what is usual at the level (assumption). Share. */
+const writtenShare = 0.7;
+
+/** The same for a unit of which a coach wrote how well it plays: mostly that, with a part left for what is usual at the level. */
+export function disciplineShares(
+  level: Level,
+  written: DisciplineName | undefined,
+): readonly { readonly name: DisciplineName; readonly share: number }[] {
+  const usual = usualDisciplineShares(level);
+  if (written === undefined) return usual;
+  const names = [...new Set([...usual.map(({ name }) => name), written])];
+  return names.map((name) => {
+    const share = (1 - writtenShare) * (usual.find((one) => one.name === name)?.share ?? 0);
+    return { name, share: name === written ? writtenShare + share : share };
+  });
+}

@@ -2,7 +2,7 @@ import { type DisciplineName, disciplines } from '../defense/discipline.ts';
 import type { Scheme } from '../defense/scheme.ts';
 import type { Level } from '../people/athlete.ts';
 import type { Suspect } from './rehearsal.ts';
-import { usualDisciplineShares } from './scheme-prior.ts';
+import { disciplineShares } from './scheme-prior.ts';
 
 /** A scheme in question, and how likely it is before anything is seen. */
 export interface SchemeInQuestion {
@@ -11,6 +11,8 @@ export interface SchemeInQuestion {
   readonly weight: number;
   /** How likely each of the six is to be the man whom it shuts off, beside the others; all alike when absent. For a scheme that shuts off nobody it counts nothing. */
   readonly weight_byStar?: readonly number[];
+  /** How well they are said to play it; as is usual at the level when absent. */
+  readonly discipline?: DisciplineName;
 }
 
 /** A suspect, with his part of the likelihood of his scheme. */
@@ -23,14 +25,13 @@ export interface WeighedSuspect extends Suspect {
 }
 
 /**
- * Every way in which one of the schemes may be played: by each discipline that is usual at the level, and a shutoff on each of the six. What is not asked (how well,
+ * Every way in which one of the schemes may be played: by each discipline that is usual at the level or was said of them, and a shutoff on each of the six. What is not asked (how well,
  * on whom) is summed over in the end.
  */
 export function suspectsOf(questions: readonly SchemeInQuestion[], level: Level): readonly WeighedSuspect[] {
-  const usual = usualDisciplineShares(level);
-  return questions.flatMap(({ scheme, weight_byStar }, of) =>
+  return questions.flatMap(({ scheme, weight_byStar, discipline }, of) =>
     starsOf(scheme, weight_byStar).flatMap(({ star, share }) =>
-      usual.map(({ name, share: part }) => ({
+      disciplineShares(level, discipline).map(({ name, share: part }) => ({
         scheme,
         discipline: disciplines[name],
         star,

@@ -2,13 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { ruleCodes } from '../../engine/index.ts';
 import { demoPlaybook, parsePlaybook, serializePlaybook, toEnginePlay } from '../../playbook/index.ts';
 import { adviceFor } from './advice.ts';
-import { freshGame, gameOf, wallAtStart } from './bench-taps.fixture.ts';
+import { gameOf, wallAtStart } from './bench-taps.fixture.ts';
 import { benchUnit, changesWords, offsideWords, servingNumbers, unitChanges } from './bench-unit.ts';
 import { chanceRecords, writeChances } from './chance-records.ts';
 import { foldGame, stateLater } from './fold-game.ts';
 import { keptGameText, readKeptGame } from './kept-game.ts';
 import { looksOfPlay, tappedLookWords } from './looks-of-play.ts';
-import { priorOfGame } from './scheme-men.ts';
 import { situationOf } from './situation.ts';
 
 const ferry = { play: 'ferry', fromSide: 'right' } as const;
@@ -159,16 +158,5 @@ describe('the looks to tap', () => {
     expect(looks.length).toBeGreaterThanOrEqual(3);
     expect(looks.length).toBeLessThanOrEqual(6);
     expect(new Set(looks.map(tappedLookWords)).size).toBe(looks.length);
-  });
-});
-
-describe('schemes before the game', () => {
-  it('are those of as many men, the known ones far ahead', () => {
-    const five = priorOfGame(demoPlaybook, 'copper-falls', 5);
-    expect(five['box-zone']).toBeGreaterThan(0.6);
-    expect(five.jump).toBeLessThan(0.05);
-    expect(Object.keys(five)).not.toContain('two-down');
-    expect(Object.keys(priorOfGame(demoPlaybook, 'copper-falls', 4))).toEqual(['two-down']);
-    expect(Object.keys(priorOfGame(demoPlaybook, freshGame.settings.opponent, 3))).toEqual(['three-down']);
   });
 });

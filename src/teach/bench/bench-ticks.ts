@@ -1,10 +1,9 @@
 import { type SignId, signIds, type WalkedMovement } from '../../engine/index.ts';
-import type { Playbook } from '../../playbook/index.ts';
+import { menOfScheme, type Playbook } from '../../playbook/index.ts';
 import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
 import { beliefByTicks, walkMovements } from '../scout/scout-belief.ts';
 import type { ScoutQuestion } from '../scout/scout-question.ts';
 import type { Call } from './call-advice.ts';
-import { menOfScheme } from './scheme-men.ts';
 
 /** What can be ticked from the bench and what it says, found before the game with one set of ours on the field. */
 export interface MeasuredTicks extends Call {
@@ -21,7 +20,7 @@ export async function measureTicks(
   schemes: readonly string[],
   options: MeasureOptions = {},
 ): Promise<MeasuredTicks> {
-  const five = schemes.filter((id) => menOfScheme(playbook, id) === 5);
+  const five = schemes.filter((id) => menOfScheme(playbook, id)?.length === 5);
   const question = questionOf({ play, fromSide, schemes: five });
   return { play, fromSide, schemes: five, walked: await walkMovements(pool, playbook, question, options) };
 }

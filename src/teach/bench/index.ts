@@ -44,8 +44,8 @@ export {
   schemesToTry,
   usualCallTrials,
 } from './measured-calls.ts';
-export { type Belief, beliefOf, likeliestFirst, priorOf } from './scheme-belief.ts';
-export { menOfScheme, priorOfGame, shortSchemeName } from './scheme-men.ts';
+export { type Belief, beliefOf, likeliestFirst } from './scheme-belief.ts';
+export { shortSchemeName } from './short-scheme-name.ts';
 export {
   arrivalSeconds,
   type Situation,

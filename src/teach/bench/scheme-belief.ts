@@ -43,26 +43,6 @@ export function beliefOf({ prior, seenBefore, seenNow, odds }: BeliefGround): Be
   return Object.fromEntries(schemes.map((id, at) => [id, byTicks[at]! / total]));
 }
 
-/** Share of the belief that goes to schemes of which nothing is known (our choice, no source): they may show something new. */
-const unknownShare = 0.1;
-
-/**
- * What to believe before the game: the opponent's own weights, with a tenth for everything else that so many men can play; `usual` where
- * nothing is known of them.
- */
-export function priorOf(
-  known: Readonly<Record<string, number>>,
-  usual: Readonly<Record<string, number>>,
-): Readonly<Record<string, number>> {
-  const [told, rest] = [sum(Object.values(known)), sum(Object.values(usual))];
-  const ids = [...new Set([...Object.keys(known), ...Object.keys(usual)])];
-  if (told === 0) return usual;
-  if (rest === 0) return known;
-  return Object.fromEntries(
-    ids.map((id) => [id, ((1 - unknownShare) * (known[id] ?? 0)) / told + (unknownShare * (usual[id] ?? 0)) / rest]),
-  );
-}
-
 /** The likeliest schemes first; those that are alike stay in their order. */
 export function likeliestFirst(belief: Belief): readonly (readonly [string, number])[] {
   return Object.entries(belief).sort(([, one], [, other]) => other - one);

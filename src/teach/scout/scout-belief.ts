@@ -30,9 +30,10 @@ export async function walkMovements(
 ): Promise<readonly WalkedMovement[]> {
   const setup = scoutSetup(playbook, question);
   const known = movementsOfPlay(playbook, question).map(({ id }) => id);
+  const schemes = question.schemes.map(({ weight: _, ...scheme }) => scheme);
   const requests = movementIds
     .filter((movement) => known.includes(movement))
-    .map((movement) => ({ kind: 'walk', setup, schemes: question.schemes.map(({ id }) => id), movement }) as const);
+    .map((movement) => ({ kind: 'walk', setup, schemes, movement }) as const);
   options.onPlan?.(requests.length);
   const answers = await pool.answer(requests, options);
   return answers.flatMap((answer) => {

@@ -1,12 +1,13 @@
 import {
+  type DisciplineName,
   type Level,
   type Movement,
   movementsOf,
   type SchemeInQuestion,
-  usualSchemeWeight,
 } from '../../engine/index.ts';
-import { type Opponent, type Playbook, toEnginePlay, toEngineScheme } from '../../playbook/index.ts';
-import { manDownSchemeIds, type TrialSetup } from '../../worker/index.ts';
+import { everyDefender, type Opponent, type Playbook, toEnginePlay, toEngineScheme } from '../../playbook/index.ts';
+import type { TrialSetup } from '../../worker/index.ts';
+import { expectedSchemes } from './expected-schemes.ts';
 
 /** Which schemes may be played against which play of ours: what belief, probe and ticks are about. */
 export interface ScoutQuestion {
@@ -22,43 +23,33 @@ export interface ScoutQuestion {
 export interface ScoutedScheme {
   readonly id: string;
   readonly weight: number;
+  /** How well they are said to play it. */
+  readonly discipline?: DisciplineName;
 }
 
 /** Men of an ordinary man-down unit. */
 const usualMen = 5;
 
 /**
- * What is left for schemes that nobody wrote down for an opponent, all together: whoever watched them may be wrong, and teams learn new ones (assumption). Share.
- */
-const unwritten = 0.15;
-
-/**
- * The schemes of five men, built in and the coach's own, with how likely each is beforehand: by the opponent's entry where it says so, with a little left for the
- * others; else as is usual at the level. Who asks may change every weight.
+ * The schemes of five men, built in and the coach's own, with how likely each is beforehand and how well it is played: by the opponent's entry where it says so, else as
+ * is usual at the level. Who asks may change every weight.
  */
 export function usualScoutSchemes(playbook: Playbook, opponent?: Opponent): readonly ScoutedScheme[] {
-  const ids = manDownSchemeIds(playbook).filter(
-    (id) => toEngineScheme(playbook, id, { spots: [] })?.defenders === usualMen,
-  );
-  const usual = ids.map((id) => ({ id, weight: usualSchemeWeight(playbook.team.level, id) }));
-  const written = ids.reduce((sum, id) => sum + (opponent?.schemes?.[id] ?? 0), 0);
-  if (written === 0) return usual;
-  const others = usual.filter(({ id }) => opponent?.schemes?.[id] === undefined);
-  const left = others.length === 0 ? 0 : unwritten;
-  const allOthers = others.reduce((sum, { weight }) => sum + weight, 0);
-  return usual.map(({ id, weight }) => {
-    const said = opponent?.schemes?.[id];
-    return { id, weight: said === undefined ? (left * weight) / allOthers : ((1 - left) * said) / written };
-  });
+  const discipline = opponent?.discipline?.[everyDefender];
+  return Object.entries(expectedSchemes(playbook, opponent, usualMen)).map(([id, weight]) => ({
+    id,
+    weight,
+    ...(discipline && { discipline }),
+  }));
 }
 
 /** The schemes as the engine takes them. RangeError for one that the playbook does not know. */
 export function schemesInQuestion(playbook: Playbook, { play, schemes }: ScoutQuestion): readonly SchemeInQuestion[] {
   const written = toEnginePlay(playbook, play);
-  return schemes.map(({ id, weight }) => {
+  return schemes.map(({ id, ...rest }) => {
     const scheme = toEngineScheme(playbook, id, written);
     if (scheme === undefined) throw new RangeError(`unknown scheme: ${id}`);
-    return { scheme, weight };
+    return { scheme, ...rest };
   });
 }
 
