@@ -90,9 +90,9 @@ export {
 export {
   type BoxRules,
   ballAfterSimultaneous,
-  nextBack,
   type PenaltyBox,
   penaltyBox,
+  timesBack,
 } from './game/penalty-box.ts';
 export { goalMouthAngle } from './geometry/goal-mouth-angle.ts';
 export { interceptTime } from './geometry/moving-point-intercept.ts';

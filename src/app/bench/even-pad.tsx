@@ -6,6 +6,7 @@ import styles from './bench.module.css';
 import { tap } from './bench-store.ts';
 import { FoulSheet } from './foul-sheet.tsx';
 import type { GameNow } from './use-game.ts';
+import { whistle } from './whistle.ts';
 
 /** While no chance is on: flags, fouls, goals; and the ball that is back while a side is still short. */
 export function EvenPad({ now, playbook }: { readonly now: GameNow; readonly playbook: Playbook }): ReactNode {
@@ -14,6 +15,7 @@ export function EvenPad({ now, playbook }: { readonly now: GameNow; readonly pla
   const isShort = situation.kind === 'manUp' || situation.kind === 'manDown';
   const give = (side: TeamSide): void => {
     allowSound();
+    whistle(now);
     setFoulOn(side);
   };
   return (
@@ -47,12 +49,12 @@ export function EvenPad({ now, playbook }: { readonly now: GameNow; readonly pla
         open={foulOn !== undefined}
         side={foulOn ?? 'them'}
         onClose={() => setFoulOn(undefined)}
-        code={now.code}
+        now={now}
         playbook={playbook}
       />
       {state.chances.length === 0 && (
         <p className={styles.note}>
-          A flag or a foul begins a man-up. Every tap is kept at once; Undo takes the last one back.
+          A flag or a foul begins a man-up. Every tap is kept at once; the arrow below takes the last one back.
         </p>
       )}
     </>

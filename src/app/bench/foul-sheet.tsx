@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react';
-import type { GivenPenalty, RuleCode, TeamSide } from '../../engine/index.ts';
+import type { GivenPenalty, TeamSide } from '../../engine/index.ts';
 import { clockText, type Playbook } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
@@ -7,13 +7,14 @@ import { Segments } from '../controls/segments.tsx';
 import { allowSound } from './alerts.ts';
 import styles from './bench.module.css';
 import { tap } from './bench-store.ts';
+import type { GameNow } from './use-game.ts';
 
 interface FoulSheetProps {
   readonly open: boolean;
   /** On whom, to begin with. */
   readonly side: TeamSide;
   readonly onClose: () => void;
-  readonly code: RuleCode;
+  readonly now: Pick<GameNow, 'code' | 'state'>;
   readonly playbook: Playbook;
 }
 
@@ -26,7 +27,7 @@ export function FoulSheet(props: FoulSheetProps): ReactNode {
   );
 }
 
-function FoulForm({ side: begun, onClose, code, playbook }: FoulSheetProps): ReactNode {
+function FoulForm({ side: begun, onClose, now: { code, state }, playbook }: FoulSheetProps): ReactNode {
   const [side, setSide] = useState(begun);
   const [man, setMan] = useState<number>();
   const [isFixed, setFixed] = useState(false);
@@ -61,7 +62,7 @@ function FoulForm({ side: begun, onClose, code, playbook }: FoulSheetProps): Rea
         ]}
         onChange={setSide}
       />
-      {side === 'us' && <Numbers playbook={playbook} chosen={man} onChoose={setMan} />}
+      {side === 'us' && <Numbers playbook={playbook} absent={state.absent} chosen={man} onChoose={setMan} />}
       <button type="button" className={styles.key} aria-pressed={isFixed} onClick={() => setFixed(!isFixed)}>
         No goal ends it
       </button>
@@ -72,11 +73,15 @@ function FoulForm({ side: begun, onClose, code, playbook }: FoulSheetProps): Rea
           </button>
         ))}
       </div>
-      {given === undefined ? (
-        <button type="button" className={styles.key} onClick={() => setGiven([])}>
-          Several fouls at once
-        </button>
-      ) : (
+      <button
+        type="button"
+        className={styles.key}
+        aria-pressed={given !== undefined}
+        onClick={() => setGiven(given === undefined ? [] : undefined)}
+      >
+        Several fouls at once
+      </button>
+      {given !== undefined && (
         <Gathered given={given} isTogether={isTogether} onTogether={setTogether} onGive={() => give(given)} />
       )}
     </div>
@@ -123,16 +128,20 @@ function Gathered({
 /** Who goes into the box: so he is not sent onto the field. */
 function Numbers({
   playbook,
+  absent,
   chosen,
   onChoose,
 }: {
   readonly playbook: Playbook;
+  /** Numbers who are out of this game; who misses it altogether is in the roster. */
+  readonly absent: readonly number[];
   readonly chosen: number | undefined;
   readonly onChoose: (man: number | undefined) => void;
 }): ReactNode {
+  const there = playbook.team.roster.filter((one) => one.absent !== true && !absent.includes(one.number));
   return (
     <fieldset className={styles.numbers} aria-label="Who serves">
-      {playbook.team.roster.map(({ number }) => (
+      {there.map(({ number }) => (
         <button
           key={number}
           type="button"

@@ -51,7 +51,7 @@ export function GameBoard({
   const board = useInSight(situation.kind);
   const isCalled = state.open?.side === 'us';
   const isOpen = state.open !== null || awaitsResult(state);
-  const hasLook = kept.game.events.at(-1)?.kind === 'result';
+  const hasLook = state.awaitsLook;
   return (
     <div ref={board} className={styles.board} data-situation={situation.kind}>
       <p role="alert" className="spoken">

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import type { BoxedPenalty } from '../../engine/index.ts';
 import type { Playbook } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
@@ -52,28 +53,14 @@ export function MoreSheet({ open, onClose, now, playbook }: MoreSheetProps): Rea
             Next period
           </button>
         </div>
-        {boxed.length > 0 && (
-          <section>
-            <h3>In the box</h3>
-            {boxed.map(({ number, side, man, left, state: at }) => (
-              <div key={number} className={styles.boxed}>
-                <span>
-                  {side === 'us' ? 'Ours' : 'Theirs'}
-                  {man === null ? '' : ` ${man}`}: {leftText(left)}
-                  {at === 'waiting' ? ', waits' : ''}
-                </span>
-                <button
-                  type="button"
-                  className={styles.key}
-                  onClick={() => done(() => tap({ kind: 'letGo', penalty: number }))}
-                >
-                  Let go
-                </button>
-              </div>
-            ))}
-          </section>
-        )}
-        <ClockSetter now={now} onDone={onClose} />
+        {boxed.length > 0 && <BoxKeeper boxed={boxed} onDone={onClose} />}
+        <section>
+          <h3>The table’s clock shows</h3>
+          <TimeSetter
+            left={clock.left}
+            onSet={(left) => done(() => tap({ kind: 'clockSet', period: clock.period, left }))}
+          />
+        </section>
         <section>
           <h3>Who is out</h3>
           <fieldset className={styles.numbers} aria-label="Who is out">
@@ -102,41 +89,86 @@ export function MoreSheet({ open, onClose, now, playbook }: MoreSheetProps): Rea
   );
 }
 
-/** The clock as the table has it. */
-function ClockSetter({ now, onDone }: { readonly now: GameNow; readonly onDone: () => void }): ReactNode {
-  const { clock } = now.state;
-  const [minutes, setMinutes] = useState(Math.floor(clock.left / 60));
-  const [seconds, setSeconds] = useState(Math.floor(clock.left % 60));
+/** Who serves: let go by an official, or with another time at the table. */
+function BoxKeeper({
+  boxed,
+  onDone,
+}: {
+  readonly boxed: readonly BoxedPenalty[];
+  readonly onDone: () => void;
+}): ReactNode {
+  const [changed, setChanged] = useState<number>();
   return (
     <section>
-      <h3>The table’s clock shows</h3>
-      <div className={styles.setter}>
-        <NumberField
-          label="Minutes"
-          unit="min"
-          step={1}
-          value={minutes}
-          onNumber={(value) => setMinutes(within(value, 60))}
-        />
-        <NumberField
-          label="Seconds"
-          unit="s"
-          step={1}
-          value={seconds}
-          onNumber={(value) => setSeconds(within(value, 59))}
-        />
-        <button
-          type="button"
-          className={styles.key}
-          onClick={() => {
-            tap({ kind: 'clockSet', period: clock.period, left: 60 * minutes + seconds });
-            onDone();
-          }}
-        >
-          Set
-        </button>
-      </div>
+      <h3>In the box</h3>
+      {boxed.map(({ number, side, man, left, state: at }) => (
+        <div key={number}>
+          <div className={styles.boxed}>
+            <span>
+              {side === 'us' ? 'Ours' : 'Theirs'}
+              {man === null ? '' : ` ${man}`}: {leftText(left)}
+              {at === 'waiting' ? ', waits' : ''}
+            </span>
+            <button
+              type="button"
+              className={styles.key}
+              aria-expanded={changed === number}
+              onClick={() => setChanged(changed === number ? undefined : number)}
+            >
+              Other time
+            </button>
+            <button
+              type="button"
+              className={styles.key}
+              onClick={() => {
+                tap({ kind: 'letGo', penalty: number });
+                onDone();
+              }}
+            >
+              Let go
+            </button>
+          </div>
+          {changed === number && (
+            <TimeSetter
+              left={left}
+              onSet={(seconds) => {
+                tap({ kind: 'boxSet', penalty: number, left: Math.max(1, seconds) });
+                onDone();
+              }}
+            />
+          )}
+        </div>
+      ))}
     </section>
+  );
+}
+
+/** A time as the table has it: minutes and seconds. */
+function TimeSetter({ left, onSet }: { readonly left: number; readonly onSet: (seconds: number) => void }): ReactNode {
+  // Shown as the clock shows it: a begun second is a whole one.
+  const shown = Math.ceil(left);
+  const [minutes, setMinutes] = useState(Math.floor(shown / 60));
+  const [seconds, setSeconds] = useState(shown % 60);
+  return (
+    <div className={styles.setter}>
+      <NumberField
+        label="Minutes"
+        unit="min"
+        step={1}
+        value={minutes}
+        onNumber={(value) => setMinutes(within(value, 60))}
+      />
+      <NumberField
+        label="Seconds"
+        unit="s"
+        step={1}
+        value={seconds}
+        onNumber={(value) => setSeconds(within(value, 59))}
+      />
+      <button type="button" className={styles.key} onClick={() => onSet(60 * minutes + seconds)}>
+        Set
+      </button>
+    </div>
   );
 }
 

@@ -10,6 +10,7 @@ import { type GameNow, playOfCall } from './use-game.ts';
 const first: readonly ChanceResult[] = ['goal', 'saved', 'wide', 'turnover'];
 const others: readonly ChanceResult[] = ['pipe', 'blocked', 'shotClock', 'newFlag'];
 
+/** In a word for a button. */
 const words: Readonly<Record<ChanceResult, string>> = {
   ...chanceResultWords,
   goal: 'Goal',
@@ -22,12 +23,14 @@ const words: Readonly<Record<ChanceResult, string>> = {
   newFlag: 'New flag',
 };
 
+/** On a phone the heading is not seen: what would be cheered on the wrong side says whose it is. */
+const theirWords: Readonly<Partial<Record<ChanceResult, string>>> = { goal: 'They scored', turnover: 'They lost it' };
+
 /** The first tap says what happened, the second by which look. */
 export function ResultPad({ playbook, now }: { readonly playbook: Playbook; readonly now: GameNow }): ReactNode {
   const [isMore, setMore] = useState(false);
-  const { state, game } = now;
-  const last = game.events.at(-1);
-  if (last?.kind === 'result') return <LookPad playbook={playbook} now={now} />;
+  const { state } = now;
+  if (state.awaitsLook) return <LookPad playbook={playbook} now={now} />;
   const ended = state.open === null;
   const shown = isMore ? [...first, ...others] : first;
   const isTheirs = (state.open ?? state.chances.at(-1))?.side === 'them';
@@ -47,7 +50,7 @@ export function ResultPad({ playbook, now }: { readonly playbook: Playbook; read
             data-tone={result === 'goal' ? 'main' : undefined}
             onClick={() => end(result)}
           >
-            {words[result]}
+            {isTheirs ? (theirWords[result] ?? words[result]) : words[result]}
           </button>
         ))}
         {!ended && (
@@ -100,7 +103,7 @@ function LookPad({ playbook, now }: { readonly playbook: Playbook; readonly now:
             {tappedLookWords(look)}
           </button>
         ))}
-        <button type="button" className={styles.key} onClick={() => take({ kind: 'pass' })}>
+        <button type="button" className={styles.key} onClick={() => tap({ kind: 'look', look: null })}>
           Another
         </button>
       </div>

@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react';
+import type { BoxedPenalty } from '../../engine/index.ts';
 import { arrivalSeconds, type Situation, versus } from '../../teach/index.ts';
 import styles from './bench.module.css';
 import { leftText } from './time-text.ts';
 import type { GameNow } from './use-game.ts';
 
 /** How many against how many, for how long, and what to do about it. */
-export function StateCard({ now: { situation, advice, code } }: { readonly now: GameNow }): ReactNode {
+export function StateCard({ now: { situation, state, advice, code } }: { readonly now: GameNow }): ReactNode {
   const { main, time, under } = wordsOf(situation);
   const isLast = (situation.kind === 'manUp' || situation.kind === 'manDown') && situation.left <= 10;
   return (
@@ -19,6 +20,7 @@ export function StateCard({ now: { situation, advice, code } }: { readonly now: 
         )}
       </div>
       {under !== '' && <p className={styles.under}>{under}</p>}
+      <BoxLine penalties={state.box.penalties.filter(({ endedAt }) => endedAt === null)} />
       <p className={styles.what}>{advice.what}</p>
       {(advice.also.length > 0 || advice.confirm.length > 0) && (
         <details className={styles.more}>
@@ -37,6 +39,22 @@ export function StateCard({ now: { situation, advice, code } }: { readonly now: 
   );
 }
 
+/** Everybody in the box, where there is more than one: whose, who, how long. */
+function BoxLine({ penalties }: { readonly penalties: readonly BoxedPenalty[] }): ReactNode {
+  if (penalties.length < 2) return null;
+  return (
+    <ul className={styles.boxLine} aria-label="In the box">
+      {penalties.map(({ number, side, man, left, fixedLeft, state }) => (
+        <li key={number} data-side={side}>
+          {side === 'us' ? 'ours' : 'theirs'}
+          {man === null ? '' : ` ${man}`} <b>{leftText(left)}</b>
+          {state === 'waiting' ? ' waits' : fixedLeft > 0 ? ' no goal' : ''}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 interface CardWords {
   readonly main: string;
   readonly time?: number;
@@ -51,7 +69,7 @@ function wordsOf(situation: Situation): CardWords {
     case 'even':
       return { main: '6 v 6', under: '' };
     case 'periodOver':
-      return { main: 'Time', under: '' };
+      return { main: 'Time', under: carriedWords(situation) };
     case 'flagDown':
       return { main: situation.forUs ? 'FLAG on them' : 'FLAG on us', under: '' };
     case 'manUp':
@@ -72,6 +90,13 @@ function wordsOf(situation: Situation): CardWords {
     default:
       return exhaustive(situation);
   }
+}
+
+/** What goes on when the next period begins: "6 v 5 goes on: 0:40." */
+function carriedWords({ carried, strength, manUp }: Extract<Situation, { kind: 'periodOver' }>): string {
+  if (carried.length === 0) return '';
+  const men = manUp === 'them' ? `${strength.defenders} v ${strength.attackers}` : versus(strength);
+  return `${men} goes on: ${carried.map(({ left }) => leftText(left)).join(', ')} left.`;
 }
 
 function toneOf(situation: Situation): 'good' | 'bad' | 'warn' | 'plain' {

@@ -7,12 +7,17 @@ import { FoulSheet } from './foul-sheet.tsx';
 import { MoreSheet } from './more-sheet.tsx';
 import { tapWords } from './tap-words.ts';
 import type { GameNow } from './use-game.ts';
+import { whistle } from './whistle.ts';
 
 /** Always in reach: take the last tap back, another foul, a timeout, and all that is seldom needed. */
 export function TapBar({ now, playbook }: { readonly now: GameNow; readonly playbook: Playbook }): ReactNode {
   const [shown, setShown] = useState<'foul' | 'more'>();
   const last = now.game.events.at(-1);
   const close = (): void => setShown(undefined);
+  const foul = (): void => {
+    whistle(now);
+    setShown('foul');
+  };
   return (
     <div className={styles.tapBar}>
       <button
@@ -24,7 +29,7 @@ export function TapBar({ now, playbook }: { readonly now: GameNow; readonly play
       >
         <Undo2 aria-hidden="true" /> <span className={styles.undone}>{last === undefined ? '' : tapWords(last)}</span>
       </button>
-      <button type="button" className={styles.key} onClick={() => setShown('foul')}>
+      <button type="button" className={styles.key} onClick={foul}>
         Foul
       </button>
       <button type="button" className={styles.key} onClick={() => tap({ kind: 'timeout', by: 'us' })}>
@@ -37,7 +42,7 @@ export function TapBar({ now, playbook }: { readonly now: GameNow; readonly play
         open={shown === 'foul'}
         side={now.state.flag ?? 'them'}
         onClose={close}
-        code={now.code}
+        now={now}
         playbook={playbook}
       />
       <MoreSheet open={shown === 'more'} onClose={close} now={now} playbook={playbook} />

@@ -20,6 +20,8 @@ export function tapWords(event: BenchEvent): string {
         : `${event.penalties.length} fouls at once`;
     case 'letGo':
       return 'a man let go';
+    case 'boxSet':
+      return 'penalty time set';
     case 'goal':
       return event.by === 'us' ? 'goal for us' : 'goal for them';
     case 'begun':
@@ -35,7 +37,7 @@ export function tapWords(event: BenchEvent): string {
     case 'result':
       return chanceResultWords[event.result];
     case 'look':
-      return tappedLookWords(event.look);
+      return event.look === null ? 'another look' : tappedLookWords(event.look);
     case 'absent':
       return event.isAbsent ? `${event.man} is out` : `${event.man} is back`;
     case 'timeout':

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { otherSide, type RuleCode, type TeamSide } from '../../engine/index.ts';
+import { otherSide, type RuleCode, timesBack } from '../../engine/index.ts';
 import { menOfScheme, type Playbook, ruleCodeOf, toEnginePlay } from '../../playbook/index.ts';
 import {
   type Advice,
@@ -19,7 +19,6 @@ import {
   type Situation,
   situationOf,
   stateLater,
-  untilNextBack,
 } from '../../teach/index.ts';
 import { readPlayOf } from '../play/play-reading.ts';
 import { useNow } from './use-now.ts';
@@ -47,8 +46,8 @@ export function useGame(playbook: Playbook, game: BenchGame): GameNow {
   const called = playbook.plays.find(({ id }) => id === call?.play);
   const lastTenOf = called?.lastTen === undefined ? null : called.name;
   const advice = adviceFor(situation, { code, state, periods: game.settings.periods, lastTenOf });
-  const short: TeamSide | null = state.manUp === null ? null : otherSide(state.manUp);
-  return { game, code, state, situation, advice, nextBack: short === null ? null : untilNextBack(state, short) };
+  const nextBack = state.manUp === null ? null : (timesBack(code, state.box, otherSide(state.manUp))[0] ?? null);
+  return { game, code, state, situation, advice, nextBack };
 }
 
 /** The plays that can be called in a game; what has a fault cannot. */

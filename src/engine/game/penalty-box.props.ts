@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ruleCodes } from '../field/rule-codes.ts';
 import type { BoxEvent } from './penalty.ts';
-import { penaltyBox } from './penalty-box.ts';
+import { penaltyBox, timesBack } from './penalty-box.ts';
 
 const side = fc.constantFrom('us', 'them');
 const at = fc.integer({ min: 0, max: 400 });
@@ -52,6 +52,22 @@ describe('the box, whatever happens', () => {
           expect(state).toBe('served');
           expect(left).toBe(0);
           expect(endedAt! >= seconds).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it('has each man back when it says, if nothing more happens', () => {
+    fc.assert(
+      fc.property(code, events, moment, side, (rules, all, now, one) => {
+        const past = all.filter((each) => each.at <= now);
+        const box = penaltyBox(rules, past, now);
+        const times = timesBack(rules, box, one);
+        expect(times).toHaveLength(box.short[one]);
+        for (const [at, time] of times.entries()) {
+          expect(penaltyBox(rules, past, now + time + 1e-3).short[one]).toBeLessThanOrEqual(box.short[one] - at - 1);
+          if (time > 1e-3)
+            expect(penaltyBox(rules, past, now + time - 1e-3).short[one]).toBeGreaterThanOrEqual(box.short[one] - at);
         }
       }),
     );

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { RuleCodeId } from '../field/rule-code.ts';
 import { ruleCodes } from '../field/rule-codes.ts';
 import type { BoxEvent, GivenPenalty, TeamSide } from './penalty.ts';
-import { ballAfterSimultaneous, nextBack, penaltyBox } from './penalty-box.ts';
+import { ballAfterSimultaneous, penaltyBox, timesBack } from './penalty-box.ts';
 
 /** "them 30", "us 60 fixed 60": a penalty in a few words. */
 function penalty(words: string): GivenPenalty {
@@ -141,8 +141,34 @@ describe('the box', () => {
   it('says how much of each penalty is left, and of what no goal ends', () => {
     const box = penaltyBox(ruleCodes.nfhs, [given(10, 'them 120 fixed 60')], 40);
     expect(box.penalties).toMatchObject([{ number: 0, state: 'serving', left: 90, fixedLeft: 30 }]);
-    expect(nextBack(box, 'them')).toBe(90);
-    expect(nextBack(box, 'us')).toBeNull();
+    expect(timesBack(ruleCodes.nfhs, box, 'them')).toEqual([90]);
+    expect(timesBack(ruleCodes.nfhs, box, 'us')).toEqual([]);
+  });
+
+  it('says when they are fewer short, not when a time is over: who waits takes the place of who is free', () => {
+    // Three serve 0:30, 1:00 and 1:00, a fourth waits with 2:00. By hand: at 0:30 he goes in, at 1:00 two are back, at 2:30 he is.
+    const box = penaltyBox(ruleCodes.nfhs, [given(0, 'them 30', 'them 60', 'them 60', 'them 120')], 0);
+    expect(timesBack(ruleCodes.nfhs, box, 'them')).toEqual([60, 60, 150]);
+  });
+
+  it('takes the time that the table has, and keeps what no goal ends', () => {
+    const events = [given(0, 'them 60', 'them 120 fixed 60', 'us 60 fixed 60')];
+    const set = (penalty: number, left: number): BoxEvent => ({ kind: 'timeSet', at: 20, penalty, left });
+    const left = (all: readonly BoxEvent[]) =>
+      penaltyBox(ruleCodes.nfhs, all, 20).penalties.map((one) => [one.left, one.fixedLeft]);
+    expect(left(events)).toEqual([
+      [40, 0],
+      [100, 40],
+      [40, 40],
+    ]);
+    expect(left([...events, set(0, 43), set(1, 30), set(2, 44)])).toEqual([
+      [43, 0],
+      [30, 30],
+      [44, 44],
+    ]);
+    expect(() => left([...events, set(0, 0)])).toThrow(RangeError);
+    // Of a penalty that is over it changes nothing.
+    expect(penaltyBox(ruleCodes.nfhs, [...events, { ...set(0, 9), at: 70 } as BoxEvent], 80).short.them).toBe(1);
   });
 
   it('goes by the setting where a code says that a goal ends one penalty alone', () => {

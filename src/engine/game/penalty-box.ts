@@ -64,10 +64,21 @@ export function ballAfterSimultaneous(all: readonly GivenPenalty[]): TeamSide | 
   return us < them ? 'us' : 'them';
 }
 
-/** How long it is until one of the men who are serving is back, s of play; `null` when nobody serves. */
-export function nextBack({ penalties }: PenaltyBox, side: TeamSide): number | null {
-  const left = penalties.filter((one) => one.side === side && one.state === 'serving').map((one) => one.left);
-  return left.length === 0 ? null : Math.min(...left);
+/**
+ * When each man that a side is short is back, if nothing more happens, s of play from the box's moment; the first comes first. Whoever's time ends while another waits makes
+ * room for him alone: the side is as short as before. Penalties that go with men over in full strength count for nothing here, as in `short`.
+ */
+export function timesBack(rules: BoxRules, { penalties }: PenaltyBox, side: TeamSide): readonly number[] {
+  let box: readonly BoxedPenalty[] = penalties.filter((one) => one.side === side);
+  let now = 0;
+  const times: number[] = [];
+  for (let short = shortOf(rules, box, side); short > 0; short = shortOf(rules, box, side)) {
+    const step = Math.min(...box.filter(({ state }) => state === 'serving').map(({ left }) => left));
+    box = serve(rules, box, 0, step);
+    now += step;
+    for (let back = shortOf(rules, box, side); back < short; back++) times.push(now);
+  }
+  return times;
 }
 
 function happen(rules: BoxRules, box: readonly BoxedPenalty[], event: BoxEvent): readonly BoxedPenalty[] {
@@ -78,9 +89,18 @@ function happen(rules: BoxRules, box: readonly BoxedPenalty[], event: BoxEvent):
       return afterGoal(rules, box, event);
     case 'letGo':
       return box.map((one) => (one.number === event.penalty && isOpen(one) ? over(one, 'released', event.at) : one));
+    case 'timeSet':
+      return box.map((one) => (one.number === event.penalty && isOpen(one) ? withLeft(one, event.left) : one));
     default:
       return exhaustive(event);
   }
+}
+
+/** What no goal ends stays: all of it where that was all, else as much as there is room for. */
+function withLeft(one: BoxedPenalty, left: number): BoxedPenalty {
+  if (!(Number.isFinite(left) && left > 0)) throw new RangeError(`invalid time left: ${left} s (expected more than 0)`);
+  const isFixed = one.fixedLeft >= one.left - instant;
+  return { ...one, left, fixedLeft: isFixed ? left : Math.min(one.fixedLeft, left) };
 }
 
 function givenNow(

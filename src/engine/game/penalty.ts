@@ -27,7 +27,9 @@ export type BoxEvent =
     }
   | { readonly kind: 'goal'; readonly at: number; readonly by: TeamSide }
   /** An official lets a man go, or takes a penalty back. `penalty` is its number in the order in which all were given. */
-  | { readonly kind: 'letGo'; readonly at: number; readonly penalty: number };
+  | { readonly kind: 'letGo'; readonly at: number; readonly penalty: number }
+  /** The table has another time for a penalty: so much of it is left, s, above 0. */
+  | { readonly kind: 'timeSet'; readonly at: number; readonly penalty: number; readonly left: number };
 
 /** Where a penalty is at. */
 export type PenaltyState =

@@ -1,4 +1,4 @@
-import type { RuleCode } from '../../engine/index.ts';
+import { ballAfterSimultaneous, type RuleCode } from '../../engine/index.ts';
 import type { BenchState } from './fold-game.ts';
 import { arrivalSeconds, type Situation } from './situation.ts';
 
@@ -29,6 +29,23 @@ const noReset = 8;
  * a source.
  */
 export function adviceFor(situation: Situation, ground: AdviceGround): Advice {
+  const advice = adviceIn(situation, ground);
+  const ball = ballWords(ground);
+  return ball === ''
+    ? advice
+    : { ...advice, also: [ball, ...advice.also], confirm: [...advice.confirm, 'who gets the ball'] };
+}
+
+/** Whose ball it is after fouls at the same time, until play goes on; empty otherwise. */
+function ballWords({ state: { boxEvents, clock } }: AdviceGround): string {
+  const last = boxEvents.at(-1);
+  if (last?.kind !== 'given' || !last.simultaneous || last.at !== clock.played) return '';
+  const side = ballAfterSimultaneous(last.penalties);
+  if (side === null) return 'As much time on both sides: the ball stays with who had it.';
+  return side === 'us' ? 'Our ball: we have less time to serve.' : 'Their ball: they have less time to serve.';
+}
+
+function adviceIn(situation: Situation, ground: AdviceGround): Advice {
   switch (situation.kind) {
     case 'noManUp':
       return say('No team is a man up at this age.', ['The man who fouled is replaced. Send six and play on.']);
@@ -57,8 +74,8 @@ function say(what: string, also: readonly string[] = [], confirm: readonly strin
   return { what, also, confirm };
 }
 
-function periodOver({ period, carries }: Extract<Situation, { kind: 'periodOver' }>): Advice {
-  return say(`Period ${period} is over.`, carries ? ['Penalty time goes on in the next one.'] : []);
+function periodOver({ period, carried }: Extract<Situation, { kind: 'periodOver' }>): Advice {
+  return say(`Period ${period} is over.`, carried.length > 0 ? ['Penalty time goes on in the next one.'] : []);
 }
 
 function freePlay({ code, state }: AdviceGround): Advice {
@@ -95,11 +112,11 @@ function flagOnUs({ code }: AdviceGround): Advice {
 type Short = Extract<Situation, { kind: 'manUp' | 'manDown' }>;
 
 function manUp(situation: Short, ground: AdviceGround): Advice {
-  const { strength, left, fixed, waiting } = situation;
+  const { strength, left, waiting } = situation;
   const { code, state } = ground;
   const more = strength.attackers - strength.defenders;
   const also = [
-    fixed ? 'A goal does not end it: score, win the face-off, go again.' : 'A goal ends it.',
+    goalWords(situation, 'A goal'),
     ...(waiting > 0 ? [`${waiting} more of theirs ${waiting === 1 ? 'waits' : 'wait'} to serve.`] : []),
     ...shotClockWords(ground),
     ...(strength.attackers < 6 ? ['A play of six has a hole with a man of ours serving.'] : []),
@@ -114,10 +131,22 @@ function manUpWords(left: number, more: number, ground: AdviceGround, state: Ben
   if (left <= noReset) return `${seconds(left)} left: no reset. Get a shot, with a man behind to back it up.`;
   if (left <= 10)
     return lastTenOf === null ? 'Last ten: one more look, then shoot.' : `Last ten: the end of ${lastTenOf} now.`;
-  if (more >= 2) return `${more === 2 ? 'Two' : 'Three'} up: slow down, load the crease, only shots from inside.`;
+  if (more >= 2) return `${countWords(more)} up: slow down, load the crease, only shots from inside.`;
   if (state.afterTimeout) return 'Out of the timeout: say the call, everybody points to his spot.';
   if (left <= 30) return 'One good look: take it in 10 to 20 s, with a man behind to back it up.';
   return 'Set up, run the call: a good look in 10 to 20 s, then one more.';
+}
+
+/** What a goal changes for the short side. */
+function goalWords({ kind, goalFrees, short }: Short, goal: string): string {
+  if (goalFrees === 0)
+    return `${goal} lets nobody back${kind === 'manUp' ? ': score, win the face-off, go again' : ''}.`;
+  if (goalFrees === short) return `${goal} ends it.`;
+  return `${goal} lets ${countWords(goalFrees).toLowerCase()} back; ${countWords(short - goalFrees).toLowerCase()} still ${short - goalFrees === 1 ? 'is' : 'are'} out.`;
+}
+
+function countWords(men: number): string {
+  return men === 1 ? 'One' : men === 2 ? 'Two' : 'Three';
 }
 
 function shotClockWords({ code }: AdviceGround): readonly string[] {
@@ -132,16 +161,17 @@ function isAheadLate({ state: { clock, score }, periods }: AdviceGround): boolea
   return clock.period >= periods && clock.left <= late && score.us > score.them;
 }
 
-function manDown({ strength, left, fixed, waiting }: Short, { code }: AdviceGround): Advice {
+function manDown(situation: Short, { code }: AdviceGround): Advice {
+  const { strength, left, waiting } = situation;
   const less = strength.attackers - strength.defenders;
   const what =
     left <= 10
       ? `${seconds(left)} until our man is back: stay inside, he comes in from the middle.`
-      : `${less === 1 ? 'One' : less === 2 ? 'Two' : 'Three'} short: inside first, sticks in the lanes, no foul.`;
+      : `${countWords(less)} short: inside first, sticks in the lanes, no foul.`;
   return say(
     what,
     [
-      fixed ? 'A goal against us does not end it.' : 'A goal against us ends it.',
+      goalWords(situation, 'A goal against us'),
       ...(waiting > 0 ? [`${waiting} more of ours ${waiting === 1 ? 'waits' : 'wait'} to serve.`] : []),
     ],
     code.penalties.goalReleases.confirmed ? [] : ['whether a goal ends a penalty'],

@@ -29,7 +29,9 @@ export type BenchTap =
   | { readonly kind: 'fouls'; readonly penalties: readonly GivenPenalty[]; readonly simultaneous: boolean }
   /** An official lets a man go; the number of his penalty in the order in which all were given. */
   | { readonly kind: 'letGo'; readonly penalty: number }
-  /** A goal that is not the result of a man-up: of even sides, or of the short side. */
+  /** The table has another time for a penalty: so much of it is left, s. */
+  | { readonly kind: 'boxSet'; readonly penalty: number; readonly left: number }
+  /** A goal that is not the result of the chance that is on: of even sides, of the short side, or after the ball was lost and won again. */
   | { readonly kind: 'goal'; readonly by: TeamSide }
   /** The ball is back while they are still short: another chance of the same side. */
   | { readonly kind: 'begun' }
@@ -51,8 +53,8 @@ export type BenchTap =
   | { readonly kind: 'shot' }
   /** How the man-up ended. */
   | { readonly kind: 'result'; readonly result: ChanceResult }
-  /** By which look the last one ended, and who shot. */
-  | { readonly kind: 'look'; readonly look: TappedLook; readonly scorer?: number }
+  /** By which look the last one ended, and who shot; `null`: by none that the play has. */
+  | { readonly kind: 'look'; readonly look: TappedLook | null; readonly scorer?: number }
   | { readonly kind: 'absent'; readonly man: number; readonly isAbsent: boolean }
   | { readonly kind: 'timeout'; readonly by: TeamSide };
 

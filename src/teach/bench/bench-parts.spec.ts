@@ -65,7 +65,7 @@ describe('the advice', () => {
     const code = ruleCodes.usal14U;
     const state = foldGame(gameOf(['0 start', '10 fouls them 60']), code);
     const { also, confirm } = adviceFor(situationOf(state, code), { code, state, periods: 4, lastTenOf: null });
-    expect(also[0]).toMatch(/^A goal does not end it/);
+    expect(also[0]).toMatch(/^A goal lets nobody back/);
     expect(confirm).toEqual(['whether a goal ends a penalty']);
   });
 

@@ -51,6 +51,8 @@ function tapOf(words: readonly string[]): BenchTap {
     case 'fouls':
     case 'both':
       return { kind: 'fouls', penalties: penaltiesOf(words.slice(1)), simultaneous: kind === 'both' };
+    case 'boxSet':
+      return { kind, penalty: Number(one), left: Number(two) };
     case 'letGo':
       return { kind, penalty: Number(one) };
     case 'result':

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type RuleCodeId, ruleCodes } from '../../engine/index.ts';
+import { versus } from './advice.ts';
 import { untapped } from './bench-event.ts';
 import { gameOf, wallAtStart } from './bench-taps.fixture.ts';
 import { foldGame, stateLater } from './fold-game.ts';
@@ -10,10 +11,12 @@ function words(situation: Situation): string {
   switch (situation.kind) {
     case 'manUp':
     case 'manDown': {
-      const { kind, strength, left, allLeft, fixed, waiting } = situation;
+      const { kind, strength, left, allLeft, short, goalFrees, waiting } = situation;
       const men = `${strength.attackers}v${strength.defenders}`;
       const parts = [kind, men, left.toFixed(0), allLeft > left ? `all ${allLeft.toFixed(0)}` : ''];
-      return [...parts, fixed ? 'fixed' : '', waiting > 0 ? `waiting ${waiting}` : ''].filter(Boolean).join(' ');
+      return [...parts, goalFrees === short ? '' : `goal frees ${goalFrees}`, waiting > 0 ? `waiting ${waiting}` : '']
+        .filter(Boolean)
+        .join(' ');
     }
     case 'evenShort':
       return `evenShort ${situation.strength.attackers}v${situation.strength.defenders} ${situation.left.toFixed(0)}`;
@@ -22,7 +25,7 @@ function words(situation: Situation): string {
     case 'arriving':
       return `arriving ${situation.forUs ? 'theirs' : 'ours'} ${situation.ago.toFixed(0)}`;
     case 'periodOver':
-      return `periodOver ${situation.period}${situation.carries ? ' carries' : ''}`;
+      return `periodOver ${situation.period}${situation.carried.length > 0 ? ` carries ${versus(situation.strength)}` : ''}`;
     default:
       return situation.kind;
   }
@@ -64,7 +67,21 @@ const cases: readonly Case[] = [
   {
     what: 'a fourth man waits',
     taps: ['0 start', '10 fouls them 60 them 60 them 60 them 60', '10 start'],
-    then: ['20: manUp 6v3 50 waiting 1', '71: manUp 6v5 59'],
+    then: ['20: manUp 6v3 50 all 110 goal frees 2 waiting 1', '71: manUp 6v5 59'],
+  },
+  {
+    what: 'three serve and a fourth waits longest: the next man back is the second whose time ends',
+    taps: ['0 start', '10 fouls them 30 them 60 them 60 them 120', '10 start'],
+    then: [
+      '10: manUp 6v3 60 all 150 goal frees 2 waiting 1',
+      '45: manUp 6v3 25 all 115',
+      '75: manUp 6v5 85',
+    ],
+  },
+  {
+    what: 'the table has another time for a penalty',
+    taps: ['0 start', '10 fouls them 60', '10 start', '20 boxSet 0 44'],
+    then: ['20: manUp 6v5 44', '30: manUp 6v5 34'],
   },
   {
     what: 'fouls of both at once: five against five, fixed; then we are more',
@@ -79,7 +96,7 @@ const cases: readonly Case[] = [
   {
     what: 'a goal does not end what is fixed',
     taps: ['0 start', '10 fouls them 60 fixed', '10 start', '30 result goal', '40 start'],
-    then: ['35: manUp 6v5 40 fixed', '50: manUp 6v5 30 fixed'],
+    then: ['35: manUp 6v5 40 goal frees 0', '50: manUp 6v5 30 goal frees 0'],
   },
   {
     what: 'we are short, and their goal lets our man back',
@@ -99,7 +116,7 @@ const cases: readonly Case[] = [
   {
     what: 'a period ends by itself, and the penalty goes on in the next',
     taps: ['0 set 1 20', '0 start', '10 fouls them 60', '10 start'],
-    then: ['25: periodOver 1 carries'],
+    then: ['25: periodOver 1 carries 6 v 5'],
   },
   {
     what: 'in the next period the rest is served',
@@ -120,7 +137,7 @@ const cases: readonly Case[] = [
     what: 'at 14U a goal ends nothing (as read; to confirm)',
     code: 'usal14U',
     taps: ['0 start', '10 fouls them 60', '10 start', '30 result goal'],
-    then: ['31: manUp 6v5 40 fixed'],
+    then: ['31: manUp 6v5 40 goal frees 0'],
   },
   {
     what: 'at 10U nobody is a man up (uslacrosse.org, since 2020)',
@@ -204,6 +221,21 @@ describe('a chance', () => {
       'of theirs is one too',
       ['0 start', '10 fouls us 30', '10 start', '20 shot', '25 result goal'],
       ['them restart 10-25 goal shots 1'],
+    ],
+    [
+      'is one too when the goal comes after the ball was lost and won again untapped',
+      ['0 start', '10 fouls them 60', '10 start', '20 result turnover', '40 goal us'],
+      ['us restart 10-20 turnover', 'us transition 40-40 goal'],
+    ],
+    [
+      'ends with a goal that is tapped as one of the game',
+      ['0 start', '10 fouls them 60', '10 start', '40 goal us'],
+      ['us restart 10-40 goal'],
+    ],
+    [
+      'is left as it was by a goal of the short side, and by one of even sides',
+      ['0 start', '10 fouls them 30', '10 start', '20 goal them', '20 start', '60 goal us'],
+      ['us restart 10-40 expired'],
     ],
     [
       'is none between two fouls that were given one after the other',

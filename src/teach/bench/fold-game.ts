@@ -1,6 +1,5 @@
 import {
   type BoxEvent,
-  nextBack,
   otherSide,
   type PenaltyBox,
   penaltyBox,
@@ -34,6 +33,8 @@ export interface BenchState {
   readonly ranOut: { readonly at: number; readonly side: TeamSide } | null;
   /** A timeout was the last thing before play goes on. */
   readonly afterTimeout: boolean;
+  /** The newest tap ended a chance: the next may say by which look. */
+  readonly awaitsLook: boolean;
 }
 
 /** Seconds of play after the end of a penalty in which a result still counts for it: the tap comes late, and so may the shot. */
@@ -55,13 +56,15 @@ export function foldGame({ settings, events }: BenchGame, code: RuleCode): Bench
     calls: 0,
     ranOut: null,
     afterTimeout: false,
+    awaitsLook: false,
   };
   return events.reduce((state, event) => {
     const before = stateLater(state, code, event.wall);
     const boxedAt = before.boxEvents.at(-1)?.at ?? 0;
     const clock = clockAfter(before.clock, event, settings, boxedAt);
     const next = happen({ ...before, clock, afterTimeout: goesOn(before, event) }, event);
-    return boxNow(next, code, event.kind === 'fouls' ? 'fouls' : 'tap');
+    const awaitsLook = event.kind === 'result' || (event.kind === 'goal' && next.chances !== before.chances);
+    return boxNow({ ...next, awaitsLook }, code, event.kind === 'fouls' ? 'fouls' : 'tap');
   }, begin);
 }
 
@@ -88,11 +91,6 @@ function clockAtPlayed(clock: GameClock, played: number): GameClock {
   return { ...clock, wall: clock.wall + passed, left: clock.left - passed, played };
 }
 
-/** How long it is until a man of the short side is back, s of play; `null` when nobody serves. */
-export function untilNextBack({ box }: BenchState, short: TeamSide): number | null {
-  return nextBack(box, short);
-}
-
 // Play that goes on leaves the timeout behind.
 function goesOn({ afterTimeout }: BenchState, event: BenchEvent): boolean {
   if (event.kind === 'timeout') return true;
@@ -115,8 +113,10 @@ function happen(state: BenchState, event: BenchEvent): BenchState {
       return fouled(state, event);
     case 'letGo':
       return boxed(state, { kind: 'letGo', at, penalty: event.penalty });
+    case 'boxSet':
+      return boxed(state, { kind: 'timeSet', at, penalty: event.penalty, left: event.left });
     case 'goal':
-      return scored(state, event.by);
+      return goalOf(state, event.by);
     case 'begun':
       return begunAgain(state);
     case 'called':
@@ -151,6 +151,15 @@ function boxed(state: BenchState, event: BoxEvent): BenchState {
 function scored(state: BenchState, by: TeamSide): BenchState {
   const next = boxed(withoutFlag(state), { kind: 'goal', at: state.clock.played, by });
   return { ...next, score: { ...next.score, [by]: next.score[by] + 1 } };
+}
+
+/** A goal of the side that is a man up belongs to a chance: to the one that is on, or to one that nobody tapped. */
+function goalOf(state: BenchState, by: TeamSide): BenchState {
+  const { manUp, box, chances } = state;
+  const untapped = manUp === by ? { ...opened(state, by, 'transition'), penalty: servedBy(box, otherSide(by)) } : null;
+  const chance = state.open ?? untapped;
+  if (chance?.side !== by) return scored(state, by);
+  return scored({ ...state, open: null, chances: [...chances, endedBy(chance, 'goal', state.clock.played)] }, by);
 }
 
 /** The flag is up again. A chance under it in which nothing was tapped is none: what follows the whistle is. */

@@ -29,7 +29,7 @@ export {
   type WeighedCall,
 } from './call-advice.ts';
 export { chanceRecords, type WrittenChances, type WrittenGame, writeChances } from './chance-records.ts';
-export { awaitsResult, type BenchState, foldGame, stateLater, untilNextBack } from './fold-game.ts';
+export { awaitsResult, type BenchState, foldGame, stateLater } from './fold-game.ts';
 export type { GameClock } from './game-clock.ts';
 export { type KeptGame, type KeptReading, keptGameText, readKeptGame } from './kept-game.ts';
 export { usualCalls } from './learnt-calls.ts';

@@ -87,6 +87,7 @@ const checks: Readonly<Record<BenchEvent['kind'], (event: Fields) => boolean>> =
   fouls: ({ penalties, simultaneous }) =>
     typeof simultaneous === 'boolean' && Array.isArray(penalties) && penalties.length > 0 && penalties.every(isPenalty),
   letGo: ({ penalty }) => isCount(penalty),
+  boxSet: ({ penalty, left }) => isCount(penalty) && isTime(left) && left > 0,
   goal: ({ by }) => isSide(by),
   begun: () => true,
   called: ({ play, fromSide, drawn }) =>
@@ -95,7 +96,7 @@ const checks: Readonly<Record<BenchEvent['kind'], (event: Fields) => boolean>> =
   ticked: ({ cue, isSo }) => typeof cue === 'string' && typeof isSo === 'boolean',
   shot: () => true,
   result: ({ result }) => typeof result === 'string',
-  look: ({ look }) => isRecord(look) && typeof look.kind === 'string',
+  look: ({ look }) => look === null || (isRecord(look) && typeof look.kind === 'string'),
   absent: ({ man, isAbsent }) => isCount(man) && typeof isAbsent === 'boolean',
   timeout: ({ by }) => isSide(by),
 };

@@ -1,4 +1,12 @@
-import { menOnField, otherSide, type RuleCode, type TeamSide } from '../../engine/index.ts';
+import {
+  type BoxedPenalty,
+  menOnField,
+  otherSide,
+  penaltyBox,
+  type RuleCode,
+  type TeamSide,
+  timesBack,
+} from '../../engine/index.ts';
 import type { BenchState } from './fold-game.ts';
 
 /** Men that the attack and the defense may have where the ball is, goalkeeper not counted. */
@@ -12,7 +20,14 @@ export type Situation =
   /** The code has no man-up: the man who fouled is replaced. */
   | { readonly kind: 'noManUp' }
   | { readonly kind: 'even' }
-  | { readonly kind: 'periodOver'; readonly period: number; readonly carries: boolean }
+  | {
+      readonly kind: 'periodOver';
+      readonly period: number;
+      /** Who goes on serving in the next one. */
+      readonly carried: readonly BoxedPenalty[];
+      readonly strength: Strength;
+      readonly manUp: TeamSide | null;
+    }
   | { readonly kind: 'flagDown'; readonly forUs: boolean }
   | {
       readonly kind: 'manUp' | 'manDown';
@@ -21,8 +36,10 @@ export type Situation =
       readonly left: number;
       /** Until all who serve are, s of play. */
       readonly allLeft: number;
-      /** No goal ends what is served next. */
-      readonly fixed: boolean;
+      /** Men that the short side is short. */
+      readonly short: number;
+      /** Men of the short side whom a goal against it lets back at once. */
+      readonly goalFrees: number;
       /** Penalties of the short side that wait. */
       readonly waiting: number;
     }
@@ -37,14 +54,14 @@ export const arrivalSeconds = { least: 5, most: 7 } as const;
 /** Where the game is at. */
 export function situationOf(state: BenchState, code: RuleCode): Situation {
   const { clock, box, flag, manUp, ranOut } = state;
-  if (clock.left <= 0) return { kind: 'periodOver', period: clock.period, carries: isAnybodyServing(state) };
+  if (clock.left <= 0) return periodOver(state, code);
   if (flag !== null) return { kind: 'flagDown', forUs: flag === 'them' };
   if (!code.penalties.playedShort.value) return { kind: 'noManUp' };
   if (manUp !== null) return shortOf(state, code, manUp);
   const ago = ranOut === null ? Number.POSITIVE_INFINITY : clock.played - ranOut.at;
   if (ranOut !== null && ago <= arrivalSeconds.most) return { kind: 'arriving', forUs: ranOut.side === 'us', ago };
   if (box.short.us === 0) return { kind: 'even' };
-  const left = Math.min(...box.penalties.filter(({ state: at }) => at === 'serving').map((one) => one.left));
+  const left = Math.min(...timesBack(code, box, 'us'), ...timesBack(code, box, 'them'));
   return { kind: 'evenShort', strength: strengthOf(state, code, 'us'), left };
 }
 
@@ -54,22 +71,30 @@ export function strengthOf({ box }: BenchState, code: RuleCode, attack: TeamSide
 }
 
 function shortOf(state: BenchState, code: RuleCode, manUp: TeamSide): Situation {
+  const { box, boxEvents, clock } = state;
   const short = otherSide(manUp);
-  const penalties = state.box.penalties.filter(({ side }) => side === short);
-  const serving = penalties.filter((one) => one.state === 'serving');
-  const next = serving.reduce((first, one) => (one.left < first.left ? one : first), serving[0]!);
+  const times = timesBack(code, box, short);
+  const after = penaltyBox(code, [...boxEvents, { kind: 'goal', at: clock.played, by: manUp }], clock.played);
   return {
     kind: manUp === 'us' ? 'manUp' : 'manDown',
     strength: strengthOf(state, code, manUp),
-    left: next.left,
-    allLeft: Math.max(...serving.map(({ left }) => left)),
-    fixed: next.fixedLeft > 0 || !code.penalties.goalReleases.value,
-    waiting: penalties.length - serving.length - penalties.filter(({ endedAt }) => endedAt !== null).length,
+    left: times[0]!,
+    allLeft: times.at(-1)!,
+    short: box.short[short],
+    goalFrees: box.short[short] - after.short[short],
+    waiting: box.penalties.filter((one) => one.side === short && one.state === 'waiting').length,
   };
 }
 
-function isAnybodyServing({ box }: BenchState): boolean {
-  return box.penalties.some(({ state }) => state === 'serving' || state === 'waiting');
+function periodOver(state: BenchState, code: RuleCode): Situation {
+  const { clock, box, manUp } = state;
+  return {
+    kind: 'periodOver',
+    period: clock.period,
+    carried: box.penalties.filter((one) => one.state === 'serving' || one.state === 'waiting'),
+    strength: strengthOf(state, code, manUp ?? 'us'),
+    manUp,
+  };
 }
 
 /** Seconds before the next man is back at which the bench is warned. */
