@@ -52,45 +52,7 @@ export {
   schemesInQuestion,
   usualScoutSchemes,
 } from './scout/scout-question.ts';
-export { chanceColumns } from './season/chance-columns.ts';
-export {
-  type ChanceGrouping,
-  chanceGroupings,
-  opponentName,
-  playName,
-  schemeSeen,
-} from './season/chance-groups.ts';
-export {
-  type ChanceTableProblem,
-  type ChanceTableReading,
-  newChances,
-  readChanceTable,
-  writeChanceTable,
-} from './season/chance-table.ts';
-export { compareGroups, type GroupComparison } from './season/compare-groups.ts';
-export { type GroupNumbers, groupNumbers, type LookUsed, lookWords } from './season/group-numbers.ts';
-export { type PlanAndResult, type PlanBin, planAndResult } from './season/plan-and-result.ts';
-export type { Proposal } from './season/proposal.ts';
-export { proposeGrades } from './season/propose-grades.ts';
-export { proposeSchemes } from './season/propose-schemes.ts';
-export { type SeasonPagesWishes, seasonPages } from './season/season-pages.ts';
-export { priorOf, type SeasonPrior } from './season/season-prior.ts';
-export {
-  type GroupReport,
-  type SeasonReport,
-  type SeasonWishes,
-  type SideReport,
-  seasonReport,
-} from './season/season-report.ts';
-export {
-  brierSentence,
-  conversionSentence,
-  firstShotText,
-  groupingWords,
-  planBinText,
-  shareText,
-  shotsText,
-} from './season/season-words.ts';
+export * from './season/index.ts';
 export { type MeasuredPlay, measurePlays, type PlaysAsked } from './sheets/measure-plays.ts';
 export { opponentContent, type PlayAgainst, sharesOfOpponent } from './sheets/opponent-content.ts';
 export {

@@ -1,9 +1,10 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { type Chance, chanceResultWords, clockText, type Playbook, schemeName } from '../../playbook/index.ts';
-import { lookWords, opponentName, playName, schemeSeen } from '../../teach/index.ts';
+import { lookWords, opponentName, periodText, playName, schemeExpected, schemeSeen } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
+import { useIsNarrow } from '../play/use-is-narrow.ts';
 import { newestFirst } from './filter-chances.ts';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
@@ -11,7 +12,7 @@ import { useSeason } from './season-state.ts';
 /** Rows that are shown at once: more make a phone slow. */
 const portion = 100;
 
-/** Man-ups as they were written down, the newest first; each is opened to be changed. */
+/** Chances as they were written down, the newest first; each is opened to be changed. In a table, and where that has no room as cards. */
 export function ChanceList({
   playbook,
   chances,
@@ -19,41 +20,14 @@ export function ChanceList({
   readonly playbook: Playbook;
   readonly chances: readonly Chance[];
 }): ReactNode {
-  const change = useSeason((state) => state.change);
   const [most, setMost] = useState(portion);
+  const isNarrow = useIsNarrow();
   const sorted = useMemo(() => newestFirst(chances), [chances]);
-  if (chances.length === 0) return <p className={styles.quiet}>No man-up is like that. Show all to see the others.</p>;
+  if (chances.length === 0) return <p className={styles.quiet}>No chance is like that. Show all to see the others.</p>;
+  const lines = sorted.slice(0, most).map((chance) => lineOf(playbook, chance));
   return (
-    <section className={panel.panel} aria-label="The man-ups">
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <section className={styles.frame} tabIndex={0} aria-label="The man-ups as a table">
-        <table className={table.table}>
-          <thead>
-            <tr>
-              <th scope="col">When</th>
-              <th scope="col">Ended in</th>
-              <th scope="col">Whose</th>
-              <th scope="col">Opponent</th>
-              <th scope="col">Call</th>
-              <th scope="col">They played</th>
-              <th scope="col">Look</th>
-              <th scope="col">
-                <span className="spoken">Change</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {sorted.slice(0, most).map((chance) => (
-              <Line
-                key={chance.id}
-                playbook={playbook}
-                chance={chance}
-                onOpen={() => change({ writing: chance.id, said: '' })}
-              />
-            ))}
-          </tbody>
-        </table>
-      </section>
+    <section className={panel.panel} aria-label="The chances">
+      {isNarrow ? <Cards lines={lines} /> : <Table lines={lines} />}
       {sorted.length > most && (
         <div className={panel.tools}>
           <Button onClick={() => setMost(most + portion)}>Show {Math.min(portion, sorted.length - most)} more</Button>
@@ -63,43 +37,125 @@ export function ChanceList({
   );
 }
 
-function Line({
-  playbook,
-  chance,
-  onOpen,
-}: {
-  readonly playbook: Playbook;
-  readonly chance: Chance;
-  readonly onOpen: () => void;
-}): ReactNode {
-  const { side, opponent, call, look, result } = chance;
+/** A chance in the words of a list; empty for what is not known. */
+interface ChanceLine {
+  readonly id: string;
+  readonly isGoal: boolean;
+  readonly when: string;
+  readonly ended: string;
+  readonly whose: string;
+  readonly opponent: string;
+  readonly call: string;
+  /** What they were seen in. */
+  readonly played: string;
+  /** What was expected of them, where nobody named what they played. */
+  readonly expected: string;
+  readonly look: string;
+}
+
+function lineOf(playbook: Playbook, chance: Chance): ChanceLine {
+  const { id, side, opponent, call, look, result } = chance;
   const scheme = schemeSeen(chance);
-  const when = whenWords(chance);
+  const guess = schemeExpected(chance);
+  return {
+    id,
+    isGoal: result === 'goal',
+    when: whenWords(chance),
+    ended: chanceResultWords[result],
+    whose: side,
+    opponent: opponent === undefined ? '' : opponentName(playbook, opponent),
+    call: call === undefined ? '' : playName(playbook, call),
+    played: scheme === undefined ? '' : schemeName(playbook, scheme),
+    expected: guess === undefined ? '' : `expected: ${schemeName(playbook, guess)}`,
+    look: look === undefined ? '' : lookWords(look),
+  };
+}
+
+function Table({ lines }: { readonly lines: readonly ChanceLine[] }): ReactNode {
   return (
-    <tr>
-      <th scope="row" className={styles.when}>
-        {when}
-      </th>
-      <td className={result === 'goal' ? styles.goal : undefined}>{chanceResultWords[result]}</td>
-      <td>{side}</td>
-      <td>{opponent === undefined ? '' : opponentName(playbook, opponent)}</td>
-      <td>{call === undefined ? '' : playName(playbook, call)}</td>
-      <td>{scheme === undefined ? '' : schemeName(playbook, scheme)}</td>
-      <td>{look === undefined ? '' : lookWords(look)}</td>
-      <td>
-        <Button aria-label={`Change the man-up of ${when}`} onClick={onOpen}>
-          Change
-        </Button>
-      </td>
-    </tr>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
+    <section className={styles.frame} tabIndex={0} aria-label="The chances as a table">
+      <table className={table.table}>
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            <th scope="col">Ended in</th>
+            <th scope="col">Whose</th>
+            <th scope="col">Opponent</th>
+            <th scope="col">Call</th>
+            <th scope="col">They played</th>
+            <th scope="col">Look</th>
+            <th scope="col">
+              <span className="spoken">Change</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.id}>
+              <th scope="row" className={styles.when}>
+                {line.when}
+              </th>
+              <td className={line.isGoal ? styles.goal : undefined}>{line.ended}</td>
+              <td>{line.whose}</td>
+              <td>{line.opponent}</td>
+              <td>{line.call}</td>
+              <td>
+                {line.played}
+                {line.expected !== '' && <span className={table.mark}>{line.expected}</span>}
+              </td>
+              <td>{line.look}</td>
+              <td>
+                <ChangeButton line={line} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
   );
 }
 
-/** "2026-03-14, period 2, 7:11", or that no day was written. */
+function Cards({ lines }: { readonly lines: readonly ChanceLine[] }): ReactNode {
+  return (
+    <ul className={styles.cards} aria-label="The chances as a list">
+      {lines.map((line) => (
+        <li key={line.id} className={styles.card}>
+          <p>
+            <span className={styles.when}>{line.when}</span>{' '}
+            <span className={line.isGoal ? styles.goal : undefined}>{line.ended}</span>
+          </p>
+          <p>
+            {[`${line.whose}${line.opponent === '' ? '' : `, ${line.opponent}`}`, line.call].filter(isTold).join('; ')}
+          </p>
+          <p className={styles.quiet}>
+            {[line.played && `they played ${line.played}`, line.expected, line.look].filter(isTold).join('; ')}
+          </p>
+          <ChangeButton line={line} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function isTold(words: string): boolean {
+  return words !== '';
+}
+
+function ChangeButton({ line: { id, when } }: { readonly line: ChanceLine }): ReactNode {
+  const change = useSeason((state) => state.change);
+  return (
+    <Button aria-label={`Change the chance of ${when}`} onClick={() => change({ writing: id, said: '' })}>
+      Change
+    </Button>
+  );
+}
+
+/** "2026-03-14 P2 7:11", or that no day was written. */
 function whenWords({ date, period, clock }: Chance): string {
   const parts = [
     date ?? 'no day',
-    period === undefined ? '' : `P${period}`,
+    period === undefined ? '' : periodText(period),
     clock === undefined ? '' : clockText(clock),
   ];
   return parts.filter((part) => part !== '').join(' ');

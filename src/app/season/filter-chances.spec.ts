@@ -18,7 +18,8 @@ describe('which man-ups are looked at', () => {
     [{ side: 'theirs' as const }, 'b'],
     [{ opponent: 'copper-falls' }, 'ab'],
     [{ opponent: 'copper-falls', side: 'ours' as const }, 'a'],
-    [{ scheme: 'jump' }, 'ce'],
+    // What was only expected is not what they played.
+    [{ scheme: 'jump' }, 'e'],
     [{ call: 'gone' }, 'e'],
     [{ result: 'saved' }, 'c'],
     [{ call: 'nothing' }, ''],

@@ -1,6 +1,7 @@
 import { type Chance, type Playbook, schemeName } from '../../playbook/index.ts';
+import { periodText } from './period-words.ts';
 
-/** By what man-ups are put together. */
+/** By what chances are put together. */
 export const chanceGroupings = ['call', 'scheme', 'unit', 'opponent', 'side', 'period'] as const;
 export type ChanceGrouping = (typeof chanceGroupings)[number];
 
@@ -31,9 +32,17 @@ export function groupChances(
     .sort((one, other) => rank(one) - rank(other) || (one.name < other.name ? -1 : 1));
 }
 
-/** The scheme that was seen: as it was written, else the one that was likelier than all others together. */
-export function schemeSeen({ scheme, belief }: Chance): string | undefined {
-  if (scheme !== undefined) return scheme;
+/**
+ * The scheme that somebody saw and named. What was only believed (of an opponent before the whistle, or by marks that nobody accepted) is no observation: counted
+ * as one it would confirm itself.
+ */
+export function schemeSeen({ scheme }: Chance): string | undefined {
+  return scheme;
+}
+
+/** The scheme that was expected where none was named: the one that was likelier than all others together. */
+export function schemeExpected({ scheme, belief }: Chance): string | undefined {
+  if (scheme !== undefined) return undefined;
   return Object.entries(belief ?? {}).find(([, share]) => share > 0.5)?.[0];
 }
 
@@ -68,12 +77,17 @@ function nameOf(playbook: Playbook, by: ChanceGrouping, key: string): string {
     case 'side':
       return `from the ${key}`;
     case 'period':
-      return `period ${key}`;
+      return periodName(Number(key));
     case 'unit':
       return key;
     default:
       return exhaustive(by);
   }
+}
+
+function periodName(period: number): string {
+  const text = periodText(period);
+  return text.startsWith('P') ? `period ${period}` : text;
 }
 
 /** How a play is called; one that is gone goes by what was written. */

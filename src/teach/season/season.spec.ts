@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Chance, demoPlaybook, type Playbook } from '../../playbook/index.ts';
-import { groupChances, schemeSeen } from './chance-groups.ts';
+import { schemesSeenOf } from '../scout/schemes-seen.ts';
+import { groupChances, schemeExpected, schemeSeen } from './chance-groups.ts';
 import { compareGroups } from './compare-groups.ts';
 import { drawnSeason } from './drawn-season.fixture.ts';
 import { groupNumbers, looksUsed } from './group-numbers.ts';
@@ -114,7 +115,7 @@ describe('groups', () => {
 
   it.each([
     ['call', 'Lantern 3, gone 2, not written down 1'],
-    ['scheme', 'Box-and-one zone 3, Jump 2, not written down 1'],
+    ['scheme', 'Box-and-one zone 3, not written down 3'],
     ['opponent', 'Copper Falls 3, Harbor 2, not written down 1'],
     ['period', 'not written down 6'],
   ] as const)('by %s: what is gone goes by what was written', (by, words) => {
@@ -122,9 +123,12 @@ describe('groups', () => {
     expect(groups.map(({ name, chances: members }) => `${name} ${members.length}`).join(', ')).toBe(words);
   });
 
-  it('take a scheme that was likelier than all others together', () => {
+  it('take a scheme that was named, and never what was only expected', () => {
     expect(schemeSeen(chance({ scheme: 'own', belief: { jump: 0.9 } }))).toBe('own');
-    expect(schemeSeen(chance({ belief: { jump: 0.5 } }))).toBeUndefined();
+    expect(schemeSeen(chance({ belief: { jump: 0.9 } }))).toBeUndefined();
+    expect(schemeExpected(chance({ belief: { jump: 0.9, 'box-zone': 0.1 } }))).toBe('jump');
+    expect(schemeExpected(chance({ belief: { jump: 0.5 } }))).toBeUndefined();
+    expect(schemeExpected(chance({ scheme: 'own', belief: { jump: 0.9 } }))).toBeUndefined();
   });
 
   it('are compared with the others, and asked for more when there are many', () => {
@@ -212,6 +216,13 @@ describe('proposals', () => {
     const both = edited({ ...first, chances: seen });
     const atOnce = weightsOf(edited(withChances(seen)));
     for (const [id, share] of Object.entries(weightsOf(both))) expect(share).toBeCloseTo(atOnce[id]!, 3);
+  });
+
+  // A game from the bench in which nobody named a scheme: each man-up keeps what was expected before it.
+  it('do not take what was expected for what was seen', () => {
+    const expected = chances(2, 6, { opponent: 'copper-falls', belief: { 'box-zone': 0.75, jump: 0.25 } });
+    expect(proposeSchemes(withChances(expected))).toEqual([]);
+    expect(schemesSeenOf(withChances(expected), 'copper-falls')).toEqual([]);
   });
 
   it('name no scheme that the playbook does not know, and none that defended against nobody of ours', () => {

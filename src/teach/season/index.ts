@@ -1,0 +1,41 @@
+export { chanceColumns } from './chance-columns.ts';
+export {
+  type ChanceGrouping,
+  chanceGroupings,
+  opponentName,
+  playName,
+  schemeExpected,
+  schemeSeen,
+} from './chance-groups.ts';
+export {
+  type ChanceTableProblem,
+  type ChanceTableReading,
+  newChances,
+  readChanceTable,
+  writeChanceTable,
+} from './chance-table.ts';
+export { compareGroups, type GroupComparison } from './compare-groups.ts';
+export { type GroupNumbers, groupNumbers, type LookUsed, lookWords } from './group-numbers.ts';
+export { periodText } from './period-words.ts';
+export { type PlanAndResult, type PlanBin, planAndResult } from './plan-and-result.ts';
+export type { Proposal } from './proposal.ts';
+export { proposeGrades } from './propose-grades.ts';
+export { proposeSchemes } from './propose-schemes.ts';
+export { type SeasonPagesWishes, seasonPages } from './season-pages.ts';
+export { priorOf, type SeasonPrior } from './season-prior.ts';
+export {
+  type GroupReport,
+  type SeasonReport,
+  type SeasonWishes,
+  type SideReport,
+  seasonReport,
+} from './season-report.ts';
+export {
+  brierSentence,
+  conversionSentence,
+  firstShotText,
+  groupingWords,
+  planBinText,
+  shareText,
+  shotsText,
+} from './season-words.ts';
