@@ -1,8 +1,8 @@
 import { keepQuiz, limits, type Playbook, type PlaybookEdit, toEnginePlay } from '../../playbook/index.ts';
 import { count } from '../../render/index.ts';
-import { loadResult, type MadeQuiz, makeQuiz, mostQuestions, quizPage } from '../../teach/index.ts';
+import { loadResult, type MadeQuiz, makeQuiz, mostQuestions, quizPage, usualFoes } from '../../teach/index.ts';
 import { createTrialPool, defaultThreads } from '../../worker/node.ts';
-import { chosenFoes, chosenPlays } from '../choose-matchups.ts';
+import { chosenFoes, chosenPlays, type Foes } from '../choose-matchups.ts';
 import { type AddCommand, addConditions, examples } from '../command-line.ts';
 import { type RawConditions, readConditions, shown, wholeNumber } from '../conditions.ts';
 import { badUse, exitCodes, Failure, unknownName } from '../failure.ts';
@@ -38,7 +38,7 @@ export const addQuiz: AddCommand = (program, io) => {
     .argument('<file>', 'the playbook, a JSON document')
     .option('--play <id>', 'the play; needed to make a quiz')
     .option('--for <spot>', 'ask the reads of this man alone, such as WL (default: the whole unit)')
-    .option('--against <ids>', "schemes with commas between them, an opponent's id, or all", 'all')
+    .option('--against <ids>', "schemes with commas between them, an opponent's id, or all with one man down", 'all')
     .option('--questions <number>', `how many, 1 to ${mostQuestions}`, String(usualQuestions))
     .option('--seconds <number>', 'time to answer, 2 to 60 (default: by the level)')
     .option('--out <file>', 'where to write the page (default: ID-quiz.html)')
@@ -92,7 +92,8 @@ async function madeQuiz(
   raw: RawQuiz,
 ): Promise<Extract<MadeQuiz, { kind: 'made' }>> {
   const { side, penalty, level, seed, threads } = readConditions(raw);
-  const { schemes, opponent } = chosenFoes(playbook, raw.against);
+  const { schemes, opponent }: Foes =
+    raw.against === 'all' ? { schemes: usualFoes(playbook) } : chosenFoes(playbook, raw.against);
   const spot = raw.for === undefined ? undefined : spotOf(playbook, play, side, raw.for);
   const questions = wholeNumber('--questions', raw.questions, 1, mostQuestions);
   const seconds = raw.seconds === undefined ? undefined : wholeNumber('--seconds', raw.seconds, 2, 60, 'seconds');

@@ -1,5 +1,5 @@
 import { type Playbook, withoutNames } from '../../../playbook/index.ts';
-import type { QuizWishes } from '../../../teach/index.ts';
+import { type QuizWishes, usualFoes } from '../../../teach/index.ts';
 import { manDownSchemeIds } from '../../../worker/index.ts';
 import { usualSeed } from '../../answers/ask.ts';
 import { sharesOf } from '../../opponents/shares.ts';
@@ -15,13 +15,12 @@ export interface QuizChoices {
   readonly seconds: number | undefined;
 }
 
-/** The schemes of a choice that there are, and whose they are; all with one man down where what was chosen is gone. `onPlay` are those that are run on Play. */
+/** The schemes of a choice that there are, and whose they are; all of a unit that is one man down where what was chosen is gone. `onPlay` are those that are run on Play. */
 export function quizFoes(
   playbook: Playbook,
   against: QuizAgainst,
   onPlay: readonly string[],
 ): Pick<QuizWishes, 'schemes' | 'opponent'> {
-  const all = manDownSchemeIds(playbook);
   const opponent =
     against.kind === 'opponent' ? playbook.opponents?.find(({ id }) => id === against.opponent) : undefined;
   if (opponent !== undefined) {
@@ -29,8 +28,9 @@ export function quizFoes(
     return { schemes: met.map(({ scheme }) => scheme), opponent: opponent.id };
   }
   if (against.kind === 'onPlay' && onPlay.length > 0) return { schemes: onPlay };
-  if (against.kind === 'scheme' && all.includes(against.scheme)) return { schemes: [against.scheme] };
-  return { schemes: all };
+  if (against.kind === 'scheme' && manDownSchemeIds(playbook).includes(against.scheme))
+    return { schemes: [against.scheme] };
+  return { schemes: usualFoes(playbook) };
 }
 
 /** What the threads are asked for these choices. */
