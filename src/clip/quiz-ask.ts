@@ -16,6 +16,10 @@ export interface AskOptions {
   /** Told what he chose and after how many seconds; says whether the question comes back in this round. */
   readonly answered: (chosen: Chosen, seconds: number) => boolean;
   readonly next: () => void;
+  /** Ends the round where it is. */
+  readonly stop: () => void;
+  /** Whether anything is left to ask once this question is answered. */
+  readonly isMoreToCome: () => boolean;
 }
 
 /** The longest that one picture may stand for, s: who comes back to a page that was hidden finds it where he left it. */
@@ -81,6 +85,7 @@ export function runQuestions(): void {
   requestAnimationFrame(frame);
   new ResizeObserver(() => asking && show(asking)).observe(part('field'));
   part('next').addEventListener('click', () => asking?.options.next());
+  part('stop').addEventListener('click', () => asking?.options.stop());
   part('field').addEventListener('click', ({ clientX, clientY }) => asking && tapField(asking, clientX, clientY));
   document.addEventListener('keydown', chooseByKey);
 }
@@ -151,6 +156,7 @@ function answer(now: Asking, chosen: Chosen): void {
   part('choices').hidden = true;
   part('answer').hidden = false;
   part('clock').classList.add('off');
+  part('stop').hidden = !now.options.isMoreToCome();
   showAnswer(now.question, chosen, comesBack);
   showMoment(now);
   part('watch').replaceChildren(...watchButtons(now, chosen));

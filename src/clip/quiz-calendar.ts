@@ -8,7 +8,7 @@ export interface Due {
 
 /** What a phone remembers of one player and one quiz. */
 export interface Calendar {
-  /** Rounds that were finished. */
+  /** Rounds that were ended, the last question asked or not. */
   readonly rounds: number;
   /** One for each question. */
   readonly due_byQuestion: readonly Due[];

@@ -6,14 +6,15 @@ import { counted, dayWords, type Player, sections } from './quiz-start.ts';
 import { today } from './quiz-storage.ts';
 import { writeResultCode } from './write-result-code.ts';
 
-/** Shows how a round went, its code, what was missed and when it comes back. */
-export function showEnd(quiz: Quiz, player: Player, round: Round, calendar: Calendar): void {
+/** Shows how a round went as far as it went, its code, what was missed and when it comes back. `goOn` asks what is left of it. */
+export function showEnd(quiz: Quiz, player: Player, round: Round, calendar: Calendar, goOn: () => void): void {
   const asked = round.asked_byQuestion.flatMap((one, index) => (one.asked > 0 ? [{ ...one, index }] : []));
   const missed = asked.filter(({ since }) => since !== null);
   const first = asked.length - missed.length;
   part('score').textContent = `${first} of ${asked.length} right at once`;
   const found = missed.filter(({ since }) => since !== null && since > 0).length;
-  part('scoreWords').textContent = scoreWords(missed.length, found);
+  part('scoreWords').textContent = `${scoreWords(missed.length, found)}${leftWords(round)}`;
+  showWhatNext(round.queue.length > 0, goOn);
   const result = resultOf(quiz, player, round, calendar);
   part('code').textContent = writeResultCode(result);
   part('copied').textContent = `It says number ${player.number} and what was right, and no name.`;
@@ -40,6 +41,21 @@ function scoreWords(missed: number, found: number): string {
   if (found === missed)
     return `You missed ${missed === 1 ? 'one and had it' : `${missed} and had them`} right when ${missed === 1 ? 'it' : 'they'} came back.`;
   return `You missed ${missed}; ${found === 0 ? 'none' : found} of them ${found === 1 ? 'was' : 'were'} right when ${missed === 1 ? 'it' : 'they'} came back.`;
+}
+
+/** What a round that was stopped leaves: what was not asked at all is left out of the code, too. */
+function leftWords({ queue, asked_byQuestion }: Round): string {
+  if (queue.length === 0) return '';
+  const open = new Set(queue.filter((question) => asked_byQuestion[question]?.asked === 0)).size;
+  if (open === 0) return ' You stopped before all that you missed came back.';
+  return ` You stopped here: ${counted(open, 'question')} ${open === 1 ? 'was' : 'were'} not asked, and your code says so.`;
+}
+
+/** The one thing that is likely wanted now looks like it: to go on with a round that was stopped, else to begin another. */
+function showWhatNext(isLeft: boolean, goOn: () => void): void {
+  part('goOn').hidden = !isLeft;
+  part('goOn').onclick = goOn;
+  part('again').classList.toggle('main', !isLeft);
 }
 
 function resultOf(quiz: Quiz, { number }: Player, round: Round, { rounds }: Calendar): RoundResult {

@@ -6,7 +6,7 @@ import { afterRound } from './quiz-calendar.ts';
 import { listenToEnd, showEnd } from './quiz-end.ts';
 import { answerNext, beginRound, paceOf, type Round } from './quiz-round.ts';
 import { counted, listenToStart, type Player } from './quiz-start.ts';
-import { keepCalendar, loadCalendar, today } from './quiz-storage.ts';
+import { keepCalendar, today } from './quiz-storage.ts';
 
 // The program of a quiz's page. It stands alone: of the other rooms it knows nothing but the shape of the quiz that they wrote into the page.
 
@@ -34,14 +34,16 @@ function askNext(player: Player, round: Round): void {
       after = answerNext(round, isRight(question, chosen), paceOf(seconds, quiz.seconds));
       return after.queue.includes(index);
     },
+    isMoreToCome: () => after.queue.length > 0,
     next: () => askNext(player, after),
+    stop: () => finish(player, after),
   });
 }
 
+/** Keeps and shows how far he came. Who goes on after he stopped ends the same round once more, so it is counted from the calendar that he began with. */
 function finish(player: Player, round: Round): void {
-  const { calendar } = loadCalendar(quiz.id, player.number, quiz.questions.length);
   const known = round.asked_byQuestion.map(({ asked, since }) => (asked === 0 ? undefined : since === null));
-  const next = afterRound(calendar, today(), known);
+  const next = afterRound(player.kept.calendar, today(), known);
   keepCalendar(quiz.id, player.number, next);
-  showEnd(quiz, player, round, next);
+  showEnd(quiz, player, round, next, () => askNext(player, round));
 }

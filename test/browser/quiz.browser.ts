@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
-import type { Quiz, QuizQuestion } from '../../src/render/index.ts';
+import { type Quiz, type QuizQuestion, readResultCode } from '../../src/render/index.ts';
 import { browserTest, type VisitOptions } from './browser-test.ts';
 import { expectAccessible } from './expect-accessible.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
@@ -173,6 +173,21 @@ describe('a quiz', () => {
       await player.keyboard.press('Enter');
       await player.getByRole('heading', { name: /with the ball/ }).waitFor();
       await player.keyboard.press('2');
+      await player.getByRole('heading', { name: /^(Right|Not this time)/ }).waitFor();
+      // Who has had enough stops, has a code of what he answered, and may go on all the same.
+      await player.getByRole('button', { name: 'Stop here and show my code' }).tap();
+      await player.getByRole('heading', { name: /^[01] of 2 right at once$/ }).waitFor();
+      await player
+        .getByText(/You stopped here: \d+ questions? (was|were) not asked, and your code says so\./)
+        .waitFor();
+      const read = readResultCode((await player.locator('#code').textContent()) ?? '');
+      if (read.kind === 'wrong') throw new Error(read.reason);
+      expect(read.result.answers.filter(({ asked }) => asked > 0)).toHaveLength(2);
+      await expectAccessible(player);
+      await keepScreenshot(player, 'quiz-stopped');
+      await player.getByRole('button', { name: 'Go on with the rest' }).tap();
+      await player.getByRole('heading', { name: /with the ball/ }).waitFor();
+      await player.keyboard.press('1');
       await player.getByRole('heading', { name: /^(Right|Not this time)/ }).waitFor();
       // A man on the field is a choice too, wherever one is asked about.
       for (let more = 0; more < 20 && (await player.locator('#ask').isVisible()); more++) {

@@ -54,7 +54,7 @@ function start({ spots, numbers, seconds, questions, team, futures }: Quiz): str
 <button type="button" id="begin" class="main" disabled>Begin</button>
 <p id="due" class="quiet" aria-live="polite"></p>
 <div class="part"><h3>How it goes</h3>
-<ul class="how"><li>The play runs and stops. You have the ball, seen from where you stand.</li><li>Choose what to do before the bar is gone (${seconds} s). Tap a button, or a man on the field to throw to him.</li><li>You see what is right and why. What you miss comes back.</li><li>At the end there is a code for your coach. ${questions.length} questions take about ${minutesFor(questions.length)} minutes.</li></ul></div>
+<ul class="how"><li>The play runs and stops. You have the ball, seen from where you stand.</li><li>Choose what to do before the bar is gone (${seconds} s). Tap a button, or a man on the field to throw to him.</li><li>You see what is right and why. What you miss comes back.</li><li>At the end, or where you stop, there is a code for your coach. ${questions.length} questions take about ${minutesFor(questions.length)} minutes.</li></ul></div>
 <div class="part"><h3>Change it for you</h3>
 <label class="check"><input type="checkbox" id="noClock">No clock: take the time that you need</label>
 <label class="check"><input type="checkbox" id="wholeField">Show the whole field, with the goal at the top</label></div>
@@ -82,6 +82,7 @@ function ask(field: FieldMarkings): string {
 <div class="verdict" id="verdict"><p id="reason"></p><p id="taught" class="quiet"></p></div>
 <button type="button" id="next" class="main">Next</button>
 <div class="watch" id="watch"></div>
+<button type="button" id="stop">Stop here and show my code</button>
 <h3>What each is worth</h3>
 <p class="quiet">Goals in 100 tries from here. In brackets how sure that is.</p>
 <ul class="worths" id="worths"></ul>
@@ -101,6 +102,7 @@ function end(): string {
 <p class="quiet" id="copied" aria-live="polite">It says your number and what was right, and no name.</p></div>
 <div class="part" id="missedPart"><h3>Look at these again</h3><ul class="missed" id="missed"></ul></div>
 <p id="later"></p>
-<button type="button" id="again" class="main">Another round</button>
+<button type="button" id="goOn" class="main">Go on with the rest</button>
+<button type="button" id="again">Another round</button>
 </section>`;
 }

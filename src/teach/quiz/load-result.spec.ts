@@ -38,6 +38,8 @@ describe('a result that comes back', () => {
     expect(loaded.result).toMatchObject({ number: 16, round: 1 });
     expect(loaded.playbook.quizzes?.[0]?.results).toEqual([loaded.result]);
     expect(loaded.result.answers).toHaveLength(10);
+    // All of it was asked: there is nothing more to say.
+    expect(loaded.also).toEqual([]);
   });
 
   it('comes as a file with what was asked, where the quiz is not kept', () => {
@@ -53,6 +55,7 @@ describe('a result that comes back', () => {
           { asked: 0, right: 0 },
         ],
       },
+      also: ['He was asked 1 of its 2 questions.'],
     });
   });
 

@@ -44,7 +44,13 @@ function withResult(playbook: Playbook, id: string, { number, round, answers }: 
   const edit = keepResult(playbook, id, result);
   if (edit.kind === 'refused') return wrong(edit.reason);
   const quiz = edit.playbook.quizzes!.find((one) => one.id === id)!;
-  return { kind: 'loaded', playbook: edit.playbook, quiz, result, also: edit.also };
+  return { kind: 'loaded', playbook: edit.playbook, quiz, result, also: [...askedWords(result), ...edit.also] };
+}
+
+/** How far he came, where that is not all: he stopped, or only some of it was due or his. */
+function askedWords({ answers }: QuizResult): readonly string[] {
+  const asked = answers.filter((one) => one.asked > 0).length;
+  return asked === answers.length ? [] : [`He was asked ${asked} of its ${answers.length} questions.`];
 }
 
 /** The file as the page writes it; undefined for any other text. Everything is looked at: it comes from a phone by mail. */
