@@ -1,3 +1,4 @@
+import type { FurthestScript } from '../../engine/index.ts';
 import { type Playbook, type Player, schemeName } from '../../playbook/index.ts';
 import { type Clip, type ClipScheme, clipOfScript, traceNames } from '../../render/index.ts';
 import {
@@ -53,9 +54,8 @@ export async function playClip(
       leftOut.push(schemeName(playbook, schemes[at]!));
       continue;
     }
-    const { script, watched, asFar } = against.found;
-    const note = noteOf(script.trial, choice.seed, watched, asFar);
-    shown.push(clipOfScript(script, against.cast.play, traceNames(against.cast), note));
+    const { script } = against.found;
+    shown.push(clipOfScript(script, against.cast.play, traceNames(against.cast), noteOf(against.found)));
   }
   if (cast === undefined || shown.length === 0) return { kind: 'neverBegins' };
   const clip: Clip = {
@@ -80,9 +80,25 @@ function manWords({ number, name }: Player, withName: boolean): string {
   return withName ? `number ${number} ${name}` : `number ${number}`;
 }
 
-function noteOf(trial: number, seed: number, watched: number, asFar: number): string {
-  return (
-    `This is one simulated man-up (number ${trial}, luck ${seed}) and no promise: of ${watched} the play came ` +
-    `as far as here in ${asFar}. Nobody takes an opening, so that the play is seen as it is written.`
-  );
+/** How this man-up was chosen and how often the play comes as far, in words for a player: which one it is says nothing to him. */
+function noteOf(found: FurthestScript): string {
+  return `One simulated man-up, and no promise: ${howFar(found)} Nobody takes an opening, so that the play is seen as it is written.`;
+}
+
+function howFar({ ends, watched, asFar }: FurthestScript): string {
+  const tried = `${watched} that were tried`;
+  switch (ends) {
+    case 'shot':
+      return `of ${tried} the play came to its shot like this in ${asFar}.`;
+    case 'stuck':
+      return `of ${tried} the play came further in none, and as far as here in ${asFar}.`;
+    case 'lost':
+      return `of ${tried} the play came further in none, and here the ball is lost; as far as here it came in ${asFar}.`;
+    default:
+      return exhaustive(ends);
+  }
+}
+
+function exhaustive(ends: never): never {
+  throw new TypeError(`unknown end: ${JSON.stringify(ends)}`);
 }
