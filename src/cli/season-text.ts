@@ -1,7 +1,12 @@
 import type { Playbook } from '../playbook/index.ts';
 import {
+  binMeanText,
   brierSentence,
+  clearsSentence,
+  comparePair,
+  countingSentence,
   firstShotText,
+  forecastSentence,
   type GroupNumbers,
   groupingWords,
   planBinText,
@@ -10,27 +15,32 @@ import {
   type SeasonReport,
   type SideReport,
   shareText,
+  shootersId,
   shotsText,
 } from '../teach/index.ts';
 import { formatTable, tableWidth } from './table.ts';
 import { wrapParagraph } from './wrap-paragraph.ts';
 
-/** A season as tables and sentences: ours, theirs, what the simulation said, and what may be changed for it. */
-export function seasonText(playbook: Playbook, { ours, theirs, plan, planSays }: SeasonReport): string {
+/** A season as tables and sentences: ours, theirs, what the simulation said, and what may be changed for it. `pair` names two groups that are held beside each other. */
+export function seasonText(
+  playbook: Playbook,
+  { ours, theirs, plan, planSays }: SeasonReport,
+  pair: readonly [string, string] | undefined,
+): string {
   const parts = [
-    sideText('Ours', ours),
-    ...(theirs.all.chances === 0 ? [] : [sideText('Theirs', theirs)]),
-    ...looksText(ours),
+    sideText('Ours', ours, pair),
+    ...(theirs.all.chances === 0 ? [] : [sideText('Theirs', theirs, pair)]),
+    ...(ours.looksSay === undefined ? [] : [ours.looksSay]),
     planSays,
-    ...(plan === undefined ? [] : [planTable(plan), brierSentence(plan)]),
+    ...(plan === undefined ? [] : [planTable(plan), `${forecastSentence(plan)} ${brierSentence(plan)}`]),
     ...proposalsText(playbook),
-    `Share: as counted, with where the truth lies 95 times in 100 (Wilson). Best guess: drawn toward what is usual, more the fewer there are. ${ours.prior.source}`,
+    `${countingSentence(ours.manUps)} Share: as counted, with where the truth lies 95 times in 100 (Wilson). Best guess: drawn toward what is usual, more the fewer there are. ${ours.prior.source}`,
   ];
   return parts.map((part) => (part.includes('\n') ? part : wrapParagraph(part, tableWidth))).join('\n\n');
 }
 
-function sideText(whose: string, report: SideReport): string {
-  const { all, groups, says, by, clears } = report;
+function sideText(whose: string, report: SideReport, pair: readonly [string, string] | undefined): string {
+  const { all, groups, says, by, clears, uneven, told } = report;
   const rows = groups.map(({ name, numbers }) => rowOf(name, numbers));
   const table = formatTable(
     [
@@ -43,11 +53,13 @@ function sideText(whose: string, report: SideReport): string {
     ],
     [...rows, rowOf('all', all)],
   );
-  const cleared = clears.stops === 0 ? [] : [`After a stop we cleared ${clears.cleared} of ${clears.stops}.`];
+  const cleared = clearsSentence(clears);
+  const compared = pair && comparePair(report, pair[0], pair[1]);
   const sentences = [
     `${whose}: ${says}`,
-    ...groups.filter(({ beside }) => beside !== undefined).map((one) => one.says),
-    ...cleared,
+    ...(uneven === undefined ? groups.filter(({ beside }) => beside !== undefined).map((one) => one.says) : told),
+    ...(compared === undefined ? [] : [`Compared: ${compared.says}`]),
+    ...(cleared === undefined ? [] : [cleared]),
   ];
   return `${table}\n\n${sentences.map((words) => wrapParagraph(words, tableWidth)).join('\n')}`;
 }
@@ -63,15 +75,6 @@ function rowOf(name: string, numbers: GroupNumbers): readonly string[] {
   ];
 }
 
-/** Looks that are named; the rest were rare. */
-const mostLooks = 6;
-
-function looksText({ looks }: SideReport): readonly string[] {
-  if (looks.length === 0) return [];
-  const told = looks.slice(0, mostLooks).map(({ name, times, goals }) => `${name}: ${goals} of ${times}`);
-  return [`Looks that were taken most, and the goals from them: ${told.join('; ')}.`];
-}
-
 function planTable({ bins }: NonNullable<SeasonReport['plan']>): string {
   return formatTable(
     [
@@ -80,20 +83,19 @@ function planTable({ bins }: NonNullable<SeasonReport['plan']>): string {
       { title: 'goals', align: 'right' },
       { title: 'share', align: 'right' },
     ],
-    bins.map((bin) => [
-      planBinText(bin),
-      bin.expected.toFixed(2),
-      `${bin.goals} of ${bin.chances}`,
-      shareText(bin.came),
-    ]),
+    bins.map((bin) => [planBinText(bin), binMeanText(bin), `${bin.goals} of ${bin.chances}`, shareText(bin.came)]),
   );
 }
 
 function proposalsText(playbook: Playbook): readonly string[] {
-  const made = [...proposeSchemes(playbook), ...proposeGrades(playbook)].filter(({ edit }) => edit !== undefined);
-  if (made.length === 0) return [];
+  const all = [...proposeSchemes(playbook), ...proposeGrades(playbook)];
+  const made = all.filter(({ edit }) => edit !== undefined);
   const lines = made.map(({ title, changes }) => wrapParagraph(`${title}: ${changes.join('; ')}.`, tableWidth));
+  // Why nothing follows for any shooter is told too: else one waits for it.
+  const silent = all.filter(({ id }) => id === shootersId).map(({ title, says }) => `${title}: ${says}`);
+  if (made.length === 0) return silent;
   return [
-    `${wrapParagraph('What these man-ups suggest to change; nothing changes until you accept it in the workbench:', tableWidth)}\n${lines.join('\n')}`,
+    `${wrapParagraph('What these chances suggest to change; nothing changes until you accept it in the workbench:', tableWidth)}\n${lines.join('\n')}`,
+    ...silent,
   ];
 }

@@ -31,7 +31,7 @@ export function drawGroups(plots: Plots, groups: readonly GroupReport[], usual: 
       domain: [0, 1],
       tickFormat: (share: number) => `${Math.round(share * 100)}`,
       ticks: 5,
-      label: 'goals in 100 man-ups',
+      label: 'goals in 100 chances',
       ...centred,
     },
     y: { label: null, domain: rows.map(({ name }) => name), tickFormat: shortName },
@@ -64,7 +64,7 @@ export function drawPlan(plots: Plots, bins: readonly PlanBin[]): PlotOptions {
     marginRight: 16,
     marginTop: 26,
     marginBottom: below,
-    x: { ...axis, label: 'expected goals in 100 man-ups', ...centred },
+    x: { ...axis, label: 'expected goals in 100 chances', ...centred },
     y: { ...axis, label: 'goals that came', labelArrow: 'none' },
     marks: [
       plots.line(

@@ -1,10 +1,14 @@
 import { type ReactNode, useCallback, useMemo } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
 import {
+  binMeanText,
   brierSentence,
   type ChanceGrouping,
   chanceGroupings,
+  clearsSentence,
+  countingSentence,
   firstShotText,
+  forecastSentence,
   type GroupNumbers,
   groupingWords,
   type PlanAndResult,
@@ -18,11 +22,12 @@ import { PickList } from '../controls/pick-list.tsx';
 import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
 import { drawGroups, drawPlan } from './draw-charts.ts';
+import { PairPanel } from './pair-panel.tsx';
 import { PlotFigure, type PlotFigureProps } from './plot-figure.tsx';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
 
-/** What the man-ups say: ours and theirs by what they have in common, and what the simulation said beside what came. */
+/** What the chances say: ours and theirs by what they have in common, and what the simulation said beside what came. */
 export function SeasonTables({ playbook }: { readonly playbook: Playbook }): ReactNode {
   const { by, change } = useSeason();
   const report = useMemo(() => seasonReport(playbook, { by }), [playbook, by]);
@@ -46,13 +51,12 @@ export function SeasonTables({ playbook }: { readonly playbook: Playbook }): Rea
 }
 
 function Side({ title, report }: { readonly title: string; readonly report: SideReport }): ReactNode {
-  const { all, says, groups, clears, looks, prior, by } = report;
+  const { all, manUps, says, groups, clears, looksSay, prior, told } = report;
   const draw = useCallback<PlotFigureProps['draw']>(
     (plots) => drawGroups(plots, groups, prior.mean, prior.isGuess),
     [groups, prior],
   );
-  const sure = groups.filter(({ beside }) => beside !== undefined && beside.verdict !== 'unsure');
-  const several = groups.filter(({ key }) => key !== '').length > 1;
+  const cleared = clearsSentence(clears);
   return (
     <section className={panel.panel} aria-label={title}>
       <h2 className={panel.title}>{title}</h2>
@@ -60,34 +64,15 @@ function Side({ title, report }: { readonly title: string; readonly report: Side
       {all.chances > 0 && (
         <>
           <div className={styles.beside}>
-            <PlotFigure
-              says={chartSays(
-                sure.map((one) => one.says),
-                several,
-                groupingWords[by],
-              )}
-              draw={draw}
-            />
+            <PlotFigure says={told.join(' ')} draw={draw} />
             <NumbersTable report={report} />
           </div>
-          {looks.length > 0 && (
-            <p>
-              Looks that were taken most, and the goals from them:{' '}
-              {looks
-                .slice(0, 6)
-                .map(({ name, times, goals }) => `${name}: ${goals} of ${times}`)
-                .join('; ')}
-              .
-            </p>
-          )}
-          {clears.stops > 0 && (
-            <p>
-              After a stop we cleared {clears.cleared} of {clears.stops}.
-            </p>
-          )}
+          <PairPanel report={report} />
+          {looksSay !== undefined && <p>{looksSay}</p>}
+          {cleared !== undefined && <p>{cleared}</p>}
           <p className={panel.quiet}>
-            In the chart: dot as counted, bar where the truth lies 95 times in 100, stroke the best guess. Best guess:
-            drawn toward what is usual, more the fewer there are. {prior.source}
+            {countingSentence(manUps)} In the chart: dot as counted, bar where the truth lies 95 times in 100, stroke
+            the best guess. Best guess: drawn toward what is usual, more the fewer there are. {prior.source}
           </p>
         </>
       )}
@@ -95,15 +80,8 @@ function Side({ title, report }: { readonly title: string; readonly report: Side
   );
 }
 
-function chartSays(sure: readonly string[], several: boolean, of: string): string {
-  if (sure.length > 0) return sure.join(' ');
-  return several
-    ? `No ${of.toLowerCase()} can be told from the others yet: luck explains the differences.`
-    : 'There is nothing to compare it with.';
-}
-
 function NumbersTable({ report: { groups, all, by, side } }: { readonly report: SideReport }): ReactNode {
-  const label = `${side === 'ours' ? 'Our' : 'Their'} man-ups by ${groupingWords[by].toLowerCase()}`;
+  const label = `${side === 'ours' ? 'Our' : 'Their'} chances by ${groupingWords[by].toLowerCase()}`;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
     <section className={styles.frame} tabIndex={0} aria-label={label}>
@@ -111,7 +89,7 @@ function NumbersTable({ report: { groups, all, by, side } }: { readonly report: 
         <thead>
           <tr>
             <th scope="col">{groupingWords[by]}</th>
-            <th scope="col">Goals</th>
+            <th scope="col">Goals of chances</th>
             <th scope="col">Share, 95 %</th>
             <th scope="col">Best guess</th>
             <th scope="col">Shots</th>
@@ -188,7 +166,7 @@ function Plan({ plan, says }: { readonly plan: PlanAndResult | undefined; readon
                 {plan.bins.map((bin) => (
                   <tr key={bin.from}>
                     <th scope="row">{planBinText(bin)}</th>
-                    <td>{bin.expected.toFixed(2)}</td>
+                    <td>{binMeanText(bin)}</td>
                     <td>
                       {bin.goals} of {bin.chances}
                     </td>
@@ -197,6 +175,7 @@ function Plan({ plan, says }: { readonly plan: PlanAndResult | undefined; readon
                 ))}
               </tbody>
             </table>
+            <p>{forecastSentence(plan)}</p>
             <p className={panel.quiet}>{brierSentence(plan)}</p>
           </div>
         </div>

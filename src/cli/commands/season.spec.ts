@@ -34,7 +34,7 @@ describe('season', () => {
     expect([code, err]).toEqual([0, '']);
     expect(out).toContain('Lantern brings surely more goals than the others');
     expect(out).toMatch(/no\s+reliable\s+data/);
-    expect(out).toContain('Brier score');
+    expect(out.replace(/\s+/g, ' ')).toContain('For those who want it: Brier score');
     for (const line of out.split('\n')) expect(line.length, line).toBeLessThanOrEqual(tableWidth);
   });
 
@@ -45,7 +45,7 @@ describe('season', () => {
   });
 
   it('says when there is nothing, and what is not known', async () => {
-    expect((await season('demo.json')).out).toContain('No man-up was written down yet');
+    expect((await season('demo.json')).out).toContain('No chance was written down yet');
     expect(await season('demo.json', '--by', 'weather')).toMatchObject({
       code: 2,
       err: expect.stringContaining('expected call, scheme'),
@@ -55,6 +55,23 @@ describe('season', () => {
       err: expect.stringContaining('unknown opponent'),
     });
     expect(await season('demo.json', '--keep')).toMatchObject({ code: 2, err: expect.stringContaining('--load') });
+  });
+
+  it('holds two calls beside each other, and says who is not there', async () => {
+    const { out } = await season('season.json', '--compare', 'Lantern,quarry');
+    expect(out.replace(/\s+/g, ' ')).toMatch(/Compared: Lantern \d+ of \d+ chances, Quarry \d+ of \d+ chances: /);
+    expect(out).toContain('3 pairs were possible');
+    const json = JSON.parse((await season('season.json', '--compare', 'lantern,ferry', '--json')).out);
+    expect(json.compared).toMatchObject({ of: ['lantern', 'ferry'], pairs: 3 });
+    for (const [asked, words] of [
+      ['lantern,gone', 'unknown group'],
+      ['lantern', 'two that differ'],
+      ['lantern,lantern', 'two that differ'],
+    ])
+      expect(await season('season.json', '--compare', asked!)).toMatchObject({
+        code: 2,
+        err: expect.stringContaining(words!),
+      });
   });
 
   it('counts as JSON, of one opponent alone', async () => {
@@ -75,7 +92,7 @@ describe('season', () => {
     expect(out).toContain('Kept in');
     expect(without(chancesIn('demo.json'))).toEqual(without(drawnChances(200)));
     const again = await season('demo.json', '--load', path('out.csv'), '--keep');
-    expect(again.err).toContain('0 man-ups; 200 more were there already');
+    expect(again.err).toContain('0 chances; 200 more were there already');
     expect(again.out).toContain('Nothing was kept.');
     expect(chancesIn('demo.json')).toHaveLength(200);
   });

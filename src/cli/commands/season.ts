@@ -3,9 +3,12 @@ import { papers } from '../../render/index.ts';
 import {
   type ChanceGrouping,
   chanceGroupings,
+  comparePair,
   dayWords,
+  groupsToCompare,
   newChances,
   readChanceTable,
+  type SeasonReport,
   seasonPages,
   seasonReport,
   writeChanceTable,
@@ -25,6 +28,7 @@ import { readPaper, readPracticeFormat, written } from './sheet-format.ts';
 interface RawSeason {
   readonly opponent?: string;
   readonly by: string;
+  readonly compare?: string;
   readonly load?: string;
   readonly keep?: true;
   readonly csv?: string;
@@ -33,17 +37,18 @@ interface RawSeason {
   readonly json?: true;
 }
 
-/** `sliderule season FILE`: what the man-ups of a season say, and what they do not. */
+/** `sliderule season FILE`: what the chances of a season say, and what they do not. */
 export const addSeason: AddCommand = (program, io) => {
   program
     .command('season')
-    .description('count the man-ups that were played: does it work, or was it luck?')
+    .description('count man-ups and the chances in them: does it work, or was it luck?')
     .argument('<file>', 'the playbook, a JSON document')
-    .option('--by <what>', `put them together by ${chanceGroupings.join(', ')}`, 'call')
-    .option('--opponent <id>', 'only man-ups against this opponent, by id or name')
-    .option('--load <file.csv>', 'take in man-ups from a table whose first row names the columns')
+    .option('--by <what>', `put chances together by ${chanceGroupings.join(', ')}`, 'call')
+    .option('--compare <one,other>', 'hold two of them beside each other, by id or name')
+    .option('--opponent <id>', 'only chances against this opponent, by id or name')
+    .option('--load <file.csv>', 'take in chances from a table whose first row names the columns')
     .option('--keep', 'write what was loaded into the playbook')
-    .option('--csv <file.csv>', 'write the man-ups as a table that every spreadsheet opens')
+    .option('--csv <file.csv>', 'write the chances as a table that every spreadsheet opens')
     .option('--out <file>', 'write the season as pages: .pdf for all of them, .svg or .png for the first')
     .option('--paper <letter|a4>', 'the paper', 'letter')
     .option('--json', 'print the counts as JSON')
@@ -51,6 +56,7 @@ export const addSeason: AddCommand = (program, io) => {
       'after',
       examples(io, [
         'sliderule season playbook.json --by scheme',
+        'sliderule season playbook.json --compare lantern,ferry',
         'sliderule season playbook.json --load march.csv --keep',
         'sliderule season playbook.json --opponent copper-falls --out season.pdf',
       ]),
@@ -72,22 +78,48 @@ async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
   const opponent = raw.opponent === undefined ? undefined : opponentOf(loaded, raw.opponent);
   const wishes = { by, ...(opponent !== undefined && { opponent }) };
   const report = seasonReport(loaded, wishes);
+  const pair = raw.compare === undefined ? undefined : pairOf(report, raw.compare);
   const isJson = raw.json === true;
-  if (isJson)
-    io.out(`${JSON.stringify({ chances: report.ours.all.chances + report.theirs.all.chances, ...report }, null, 2)}\n`);
-  else io.out(`${report.ours.all.chances + report.theirs.all.chances === 0 ? none : seasonText(loaded, report)}\n`);
+  if (isJson) io.out(`${JSON.stringify(jsonOf(report, pair), null, 2)}\n`);
+  else
+    io.out(`${report.ours.all.chances + report.theirs.all.chances === 0 ? none : seasonText(loaded, report, pair)}\n`);
   // JSON goes to another program, which wants nothing else on this line.
   const tell = isJson ? io.err : io.out;
   await writeFiles(loaded, opponent, raw, made, tell);
   if (raw.load === undefined) return;
   if (raw.keep !== true || loaded === opened.playbook) {
     tell(
-      `\nNothing was kept${loaded === opened.playbook ? '' : ': add --keep to write these man-ups into the playbook'}.\n`,
+      `\nNothing was kept${loaded === opened.playbook ? '' : ': add --keep to write these chances into the playbook'}.\n`,
     );
     return;
   }
   await replacePlaybook(file, opened, loaded);
   tell(`\nKept in ${file}.\n`);
+}
+
+function jsonOf(report: SeasonReport, pair: readonly [string, string] | undefined): object {
+  const compared = pair && comparePair(report.ours, ...pair);
+  return {
+    chances: report.ours.all.chances + report.theirs.all.chances,
+    ...report,
+    ...(compared && { compared: { of: pair, ...compared } }),
+  };
+}
+
+/** The keys of two groups that are there, by id or name. */
+function pairOf({ ours, theirs }: SeasonReport, asked: string): readonly [string, string] {
+  const groups = [...groupsToCompare(ours), ...groupsToCompare(theirs)];
+  const keys = asked.split(',').map((part) => {
+    const plain = part.trim().toLowerCase();
+    const one = groups.find(({ key, name }) => key.toLowerCase() === plain || name.toLowerCase() === plain);
+    if (one === undefined)
+      throw unknownName('group', part.trim(), [...new Set(groups.map(({ key }) => key))], undefined);
+    return one.key;
+  });
+  const [one, other] = keys;
+  if (keys.length !== 2 || one === undefined || other === undefined || one === other)
+    throw badUse(`invalid --compare: ${shown(asked)} (expected two that differ, such as lantern,ferry).`);
+  return [one, other];
 }
 
 async function writeFiles(
@@ -100,7 +132,9 @@ async function writeFiles(
   if (raw.csv !== undefined) {
     const chances = (loaded.chances ?? []).filter((chance) => opponent === undefined || chance.opponent === opponent);
     await writeNew(raw.csv, writeCsv(writeChanceTable(chances)));
-    tell(`\nWritten: ${raw.csv}, ${chances.length} man-ups.\n`);
+    tell(
+      `\nWritten: ${raw.csv}, ${chances.length} chances. It holds no marks and no expected schemes: the playbook file does.\n`,
+    );
   }
   if (raw.out !== undefined) {
     const paper = readPaper(raw.paper);
@@ -112,9 +146,9 @@ async function writeFiles(
   }
 }
 
-const none = 'No man-up was written down yet. Write them down in the workbench, or take in a table with --load.';
+const none = 'No chance was written down yet. Write them down in the workbench, or take in a table with --load.';
 
-/** The playbook with the man-ups of a table, all or none of them. */
+/** The playbook with the chances of a table, all or none of them. */
 async function load(io: Io, playbook: Playbook, path: string): Promise<Playbook> {
   const { chances, problems, notes } = readChanceTable(playbook, readCsv(await readText(path, limits.bytes)));
   if (problems.length > 0) {
@@ -125,7 +159,7 @@ async function load(io: Io, playbook: Playbook, path: string): Promise<Playbook>
   for (const note of notes) io.err(`${note}\n`);
   const fresh = newChances(playbook, chances);
   const known = chances.length - fresh.length;
-  io.err(`${path}: ${fresh.length} man-ups${known === 0 ? '' : `; ${known} more were there already`}.\n`);
+  io.err(`${path}: ${fresh.length} chances${known === 0 ? '' : `; ${known} more were there already`}.\n`);
   const edit = addChances(playbook, fresh);
   if (edit.kind === 'refused') throw new Failure(edit.reason, exitCodes.no);
   return edit.playbook;
@@ -140,7 +174,7 @@ function readGrouping(raw: string): ChanceGrouping {
   return by;
 }
 
-/** The opponent by id or name, among those of the playbook and those that man-ups name. */
+/** The opponent by id or name, among those of the playbook and those that chances name. */
 function opponentOf(playbook: Playbook, asked: string): string {
   const plain = asked.toLowerCase();
   const known = (playbook.opponents ?? []).map(({ id, name }) => ({ id, name }));

@@ -5,7 +5,7 @@ import { periodText } from './period-words.ts';
 export const chanceGroupings = ['call', 'scheme', 'unit', 'opponent', 'side', 'period'] as const;
 export type ChanceGrouping = (typeof chanceGroupings)[number];
 
-/** Man-ups that have one thing in common. */
+/** Chances that have one thing in common. */
 export interface ChanceGroup {
   /** What was written; empty where nothing was. */
   readonly key: string;
@@ -14,7 +14,7 @@ export interface ChanceGroup {
   readonly chances: readonly Chance[];
 }
 
-/** Man-ups by what they have in common: most man-ups first, those of which it is not known last. Every man-up stands in exactly one group. */
+/** Chances by what they have in common: most chances first, those of which it is not known last. Every chance stands in exactly one group. */
 export function groupChances(
   playbook: Playbook,
   chances: readonly Chance[],
@@ -22,7 +22,7 @@ export function groupChances(
 ): readonly ChanceGroup[] {
   const found = new Map<string, Chance[]>();
   for (const chance of chances) {
-    const key = keyOf(chance, by);
+    const key = groupKeyOf(chance, by);
     const group = found.get(key);
     if (group === undefined) found.set(key, [chance]);
     else group.push(chance);
@@ -46,7 +46,8 @@ export function schemeExpected({ scheme, belief }: Chance): string | undefined {
   return Object.entries(belief ?? {}).find(([, share]) => share > 0.5)?.[0];
 }
 
-function keyOf(chance: Chance, by: ChanceGrouping): string {
+/** What a chance has in common with others; empty where it is not written down. */
+export function groupKeyOf(chance: Chance, by: ChanceGrouping): string {
   switch (by) {
     case 'call':
       return chance.call ?? '';

@@ -2,20 +2,29 @@ import { type Count, type Estimate, shareDifference } from '../../engine/index.t
 
 /** What can be concluded of one group beside another. */
 export interface GroupComparison {
-  /** Goals a man-up of the first less those of the second. */
+  /** Goals a chance of the first less those of the second. */
   readonly difference: Estimate;
-  /** `better` and `worse` only where luck is no likely cause: the interval leaves out 0. */
+  /** `better` and `worse` only where luck is no likely cause: the interval leaves out 0, as it is told, in whole goals of 100 chances. */
   readonly verdict: 'better' | 'worse' | 'unsure';
 }
 
 /**
- * Compares what two groups made of their man-ups. `comparisons` is how many such pairs are looked at together: of twenty pairs that are all alike one would seem to differ at 95 %, so
+ * Compares what two groups made of their chances. `comparisons` is how many such pairs are looked at together: of twenty pairs that are all alike one would seem to differ at 95 %, so
  * each is asked for more the more there are (Bonferroni: 1 - .05 / comparisons).
  */
 export function compareGroups(first: Count, second: Count, comparisons = 1): GroupComparison {
   if (!(comparisons >= 1)) throw new RangeError(`invalid number of comparisons: ${comparisons} (expected 1 or more)`);
   const difference = shareDifference(first, second, 1 - 0.05 / comparisons);
-  const told = first.tries > 0 && second.tries > 0;
-  const verdict = told && difference.low > 0 ? 'better' : told && difference.high < 0 ? 'worse' : 'unsure';
-  return { difference, verdict };
+  return { difference, verdict: verdictOf(first, second, difference) };
+}
+
+function verdictOf(first: Count, second: Count, { low, high }: Estimate): GroupComparison['verdict'] {
+  if (first.tries === 0 || second.tries === 0) return 'unsure';
+  if (inHundred(low) > 0) return 'better';
+  return inHundred(high) < 0 ? 'worse' : 'unsure';
+}
+
+/** As it is told: what is surely more must not read as "by 0". */
+function inHundred(share: number): number {
+  return Math.round(share * 100);
 }

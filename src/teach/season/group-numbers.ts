@@ -1,17 +1,17 @@
 import { type Estimate, quartiles, type SharePrior, shrunkShare, wilsonInterval } from '../../engine/index.ts';
 import { type Chance, shotResults } from '../../playbook/index.ts';
 
-/** What was counted of some man-ups. */
+/** What was counted of some chances. */
 export interface GroupNumbers {
   readonly goals: number;
   readonly chances: number;
-  /** Goals a man-up as counted, Wilson's interval, 95 %. */
+  /** Goals a chance as counted, Wilson's interval, 95 %. */
   readonly raw: Estimate;
   /** The same drawn toward what is usual: the better guess while there are few. */
   readonly shrunk: Estimate;
-  /** Of the man-ups whose shots are known: how many those are, and the shots in them. */
+  /** Of the chances whose shots are known: how many those are, and the shots in them. */
   readonly shots: { readonly chances: number; readonly shots: number };
-  /** Seconds to the first shot, of the man-ups in which it was timed. */
+  /** Seconds to the first shot, of the chances in which it was timed. */
   readonly firstShot: FirstShot | undefined;
 }
 
@@ -22,7 +22,7 @@ export interface FirstShot {
   readonly q3: number;
 }
 
-/** Counts some man-ups. Without any, everything is possible and what is usual is the best guess. */
+/** Counts some chances. Without any, everything is possible and what is usual is the best guess. */
 export function groupNumbers(chances: readonly Chance[], prior: SharePrior): GroupNumbers {
   const goals = chances.filter(({ result }) => result === 'goal').length;
   const known = chances.map(({ shots }) => shots).filter((shots) => shots !== undefined);
@@ -36,6 +36,21 @@ export function groupNumbers(chances: readonly Chance[], prior: SharePrior): Gro
     shots: { chances: known.length, shots: known.reduce((sum, shots) => sum + shots, 0) },
     firstShot: spread === undefined ? undefined : { timed: times.length, ...spread },
   };
+}
+
+/** How often the ball was cleared after their chances that brought no goal. */
+export interface Clears {
+  readonly cleared: number;
+  /** Stops of which it is written down, and of which it is not. */
+  readonly stops: number;
+  readonly unknown: number;
+}
+
+export function clearsOf(chances: readonly Chance[]): Clears {
+  const stopped = chances.filter(({ result }) => result !== 'goal');
+  const known = stopped.filter(({ clear }) => clear !== undefined);
+  const cleared = known.filter(({ clear }) => clear === true).length;
+  return { cleared, stops: known.length, unknown: stopped.length - known.length };
 }
 
 /** A way to the last shot, how often it was taken and what came of it. */

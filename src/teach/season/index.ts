@@ -15,11 +15,13 @@ export {
   writeChanceTable,
 } from './chance-table.ts';
 export { compareGroups, type GroupComparison } from './compare-groups.ts';
+export { comparePair, groupsToCompare, type PairReport } from './compare-pair.ts';
 export { type GroupNumbers, groupNumbers, type LookUsed, lookWords } from './group-numbers.ts';
+export { countManUps, type ManUpNumbers } from './man-ups.ts';
 export { periodText } from './period-words.ts';
 export { type PlanAndResult, type PlanBin, planAndResult } from './plan-and-result.ts';
 export type { Proposal } from './proposal.ts';
-export { proposeGrades } from './propose-grades.ts';
+export { proposeGrades, shootersId } from './propose-grades.ts';
 export { proposeSchemes } from './propose-schemes.ts';
 export { type SeasonPagesWishes, seasonPages } from './season-pages.ts';
 export { priorOf, type SeasonPrior } from './season-prior.ts';
@@ -31,9 +33,13 @@ export {
   seasonReport,
 } from './season-report.ts';
 export {
+  binMeanText,
   brierSentence,
+  clearsSentence,
   conversionSentence,
+  countingSentence,
   firstShotText,
+  forecastSentence,
   groupingWords,
   planBinText,
   shareText,

@@ -11,7 +11,7 @@ import {
 } from '../../engine/index.ts';
 import type { Chance } from '../../playbook/index.ts';
 
-/** What the simulation said of the man-ups that were called with it, and what came. */
+/** What the simulation said of the chances that were called with it, and what came. */
 export interface PlanAndResult {
   readonly chances: number;
   readonly goals: number;
@@ -21,14 +21,14 @@ export interface PlanAndResult {
   readonly brier: number;
   /** That of the same forecasts on average if they are right. */
   readonly brierIfRight: number;
-  /** That of who always says the share that came in the end: to do better than that is to tell one man-up from another. */
+  /** That of who always says the share that came in the end: to do better than that is to tell one chance from another. */
   readonly brierOfShare: number;
-  /** How much smaller than that the mean squared miss is, with a 95 % interval (Student, by man-ups); undefined for fewer than two. */
+  /** How much smaller than that the mean squared miss is, with a 95 % interval (Student, by chances); undefined for fewer than two. */
   readonly gain: Estimate | undefined;
   readonly bins: readonly PlanBin[];
 }
 
-/** Man-ups of which about the same was expected. */
+/** Chances of which about the same was expected. */
 export interface PlanBin {
   /** Expected goals from `from` (included) to `to` (excluded). */
   readonly from: number;
@@ -43,10 +43,10 @@ export interface PlanBin {
 
 const edges = [0, 0.2, 0.3, 0.4, 0.5, Number.POSITIVE_INFINITY] as const;
 
-/** Holds our man-ups that had a forecast against what came of them; undefined when none had one. */
+/** Holds our chances that had a forecast against what came of them; undefined when none had one. */
 export function planAndResult(chances: readonly Chance[]): PlanAndResult | undefined {
   const forecasts = chances.flatMap(({ side, expected, result }): Forecast[] =>
-    // A man-up here ends with its goal; one that goes on after it may expect more than one.
+    // A chance ends with its goal; a penalty that goes on after it may have been expected to bring more than one.
     side === 'ours' && expected !== undefined ? [{ odds: Math.min(1, expected.goals), came: result === 'goal' }] : [],
   );
   if (forecasts.length === 0) return undefined;

@@ -9,17 +9,28 @@ import {
 } from '../../render/index.ts';
 import type { PrintedPages } from '../sheets/printed-pages.ts';
 import { type ChanceGrouping, opponentName } from './chance-groups.ts';
-import type { GroupNumbers, LookUsed } from './group-numbers.ts';
+import type { GroupNumbers } from './group-numbers.ts';
+import { countManUps, type ManUpNumbers } from './man-ups.ts';
 import type { PlanAndResult } from './plan-and-result.ts';
 import type { SeasonPrior } from './season-prior.ts';
 import { type SeasonReport, type SideReport, seasonReport } from './season-report.ts';
-import { brierSentence, firstShotText, groupingWords, planBinText, shareText, shotsText } from './season-words.ts';
+import {
+  brierSentence,
+  clearsSentence,
+  countingSentence,
+  firstShotText,
+  forecastSentence,
+  groupingWords,
+  planBinText,
+  shareText,
+  shotsText,
+} from './season-words.ts';
 
 /** How the pages of a season are wanted. */
 export interface SeasonPagesWishes {
   /** Only against this one. */
   readonly opponent?: string;
-  /** What else the man-ups were chosen by, in words, where the playbook holds only those. */
+  /** What else the chances were chosen by, in words, where the playbook holds only those. */
   readonly only?: string;
   readonly paper: PaperName;
   /** The day that they are made: see `dayWords`. */
@@ -42,13 +53,13 @@ export function seasonPages(playbook: Playbook, { opponent, only, paper, made }:
       groupSection(byCall.ours, 'By call'),
       groupSection(of('scheme').ours, 'By what they played'),
       ...(opponent === undefined ? [groupSection(of('opponent').ours, 'By opponent')] : []),
-      ...looksSection(byCall.ours.looks),
+      ...looksSection(byCall.ours),
       planSection(byCall, byCall.plan),
       ...(byCall.theirs.all.chances === 0
         ? []
         : [theirSection(of(opponent === undefined ? 'opponent' : 'scheme').theirs)]),
     ].filter((section): section is SeasonSection => section !== undefined),
-    basis: basisWords(byCall.ours.prior),
+    basis: basisWords(byCall.ours),
     paper,
     made,
   });
@@ -56,25 +67,28 @@ export function seasonPages(playbook: Playbook, { opponent, only, paper, made }:
 }
 
 /** What the figures rest on, in words that stand below every table of them. */
-function basisWords({ source }: SeasonPrior): string {
-  return `Share: goals a man-up as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared.`;
+function basisWords({ prior: { source }, manUps }: SideReport): string {
+  return `${countingSentence(manUps)} Goals: of how many chances. Share: goals a chance as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared.`;
 }
 
 function aboutWords({ chances = [] }: Playbook, opponent: string | undefined): string {
-  const shown = chances.filter((chance) => opponent === undefined || chance.opponent === opponent);
+  const shown = chances.filter(
+    (chance) => chance.side !== 'others' && (opponent === undefined || chance.opponent === opponent),
+  );
   const days = shown.flatMap(({ date }) => date ?? []).sort();
   const [first, last] = [days[0], days.at(-1)];
   const when = first === undefined || last === undefined ? '' : first === last ? `, ${first}` : `, ${first} to ${last}`;
   const games = new Set(
     shown.filter(({ date }) => date !== undefined).map(({ date, opponent: other, game }) => `${date} ${other} ${game}`),
   );
-  return `${counted(shown.length, 'man-up')}${games.size === 0 ? '' : ` in ${counted(games.size, 'game')}`}${when}.`;
+  const { manUps } = countManUps(shown);
+  return `${counted(shown.length, 'chance')} in ${counted(manUps, 'man-up')}${games.size === 0 ? '' : `, ${counted(games.size, 'game')}`}${when}.`;
 }
 
 function leadsOf({ ours, theirs }: SeasonReport): readonly string[] {
-  const words = (who: string, { goals, chances, raw }: GroupNumbers): readonly string[] =>
-    chances === 0 ? [] : [`${who} in ${goals} of ${counted(chances, 'man-up')}: ${percent(raw.mean)}.`];
-  return [...words('We scored', ours.all), ...words('They scored', theirs.all)];
+  const words = (who: string, { manUps, scored, raw }: ManUpNumbers): readonly string[] =>
+    manUps === 0 ? [] : [`${who} in ${scored} of ${counted(manUps, 'man-up')}: ${percent(raw.mean)}.`];
+  return [...words('We scored', ours.manUps), ...words('They scored', theirs.manUps)];
 }
 
 function wholeSection({ ours, theirs }: SeasonReport): SeasonSection {
@@ -94,25 +108,17 @@ function groupSection(report: SideReport, heading: string): SeasonSection | unde
   if (known.length === 0) return undefined;
   return {
     heading,
-    says: sureSentences(report),
+    says: report.told,
     of: groupingWords[report.by],
     rows: report.groups.map(({ name, numbers }) => rowOf(name, numbers, report.prior)),
   };
 }
 
-/** What is surely so; else that nothing is. */
-function sureSentences({ groups, by }: SideReport): readonly string[] {
-  const sure = groups.filter(({ beside }) => beside !== undefined && beside.verdict !== 'unsure');
-  if (sure.length > 0) return sure.map(({ says }) => says);
-  if (groups.length < 2) return ['There is nothing to compare it with.'];
-  return [`No ${groupingWords[by].toLowerCase()} can be told from the others yet: luck explains the differences.`];
-}
-
 function theirSection(report: SideReport): SeasonSection {
-  const { cleared, stops } = report.clears;
+  const cleared = clearsSentence(report.clears);
   return {
     heading: 'Their man-ups, goals against us',
-    says: [...sureSentences(report), ...(stops === 0 ? [] : [`After a stop we cleared ${cleared} of ${stops}.`])],
+    says: [...report.told, ...(cleared === undefined ? [] : [cleared])],
     of: groupingWords[report.by],
     rows: report.groups.map(({ name, numbers }) => rowOf(name, numbers, report.prior)),
   };
@@ -122,7 +128,7 @@ function planSection({ planSays }: SeasonReport, plan: PlanAndResult | undefined
   if (plan === undefined) return undefined;
   return {
     heading: 'What the simulation said, and what came',
-    says: [planSays, brierSentence(plan)],
+    says: [planSays, forecastSentence(plan), brierSentence(plan)],
     of: 'It expected',
     columns: 'share',
     rows: plan.bins.map((bin) => ({
@@ -137,15 +143,8 @@ function planSection({ planSays }: SeasonReport, plan: PlanAndResult | undefined
   };
 }
 
-/** Looks that are named; the rest were rare. */
-const mostLooks = 6;
-
-function looksSection(looks: readonly LookUsed[]): readonly SeasonSection[] {
-  if (looks.length === 0) return [];
-  const told = looks.slice(0, mostLooks).map(({ name, times, goals }) => `${name}: ${goals} of ${times}`);
-  return [
-    { heading: 'Looks that were taken most, and the goals from them', says: [`${told.join('; ')}.`], of: '', rows: [] },
-  ];
+function looksSection({ looksSay }: SideReport): readonly SeasonSection[] {
+  return looksSay === undefined ? [] : [{ heading: 'Looks', says: [looksSay], of: '', rows: [] }];
 }
 
 function rowOf(name: string, numbers: GroupNumbers, { mean }: SeasonPrior): SeasonRow {

@@ -1,5 +1,6 @@
 import type { Level, SharePrior } from '../../engine/index.ts';
 import type { ChanceSide } from '../../playbook/index.ts';
+import { percent } from '../../render/index.ts';
 
 /** What is usual before a team has played: a share of man-ups that end in a goal, worth as much as `weight` man-ups of its own. */
 export interface SeasonPrior extends SharePrior {
@@ -30,6 +31,19 @@ export function priorOf(level: Level, side: ChanceSide): SeasonPrior {
 }
 
 const theirsTimes = 3.75;
+
+/**
+ * The same of a chance, where a man-up holds more than one: goals a man-up stay what they are. `chancesPerManUp` 1 or more; RangeError below.
+ */
+export function perChanceOf(prior: SeasonPrior, chancesPerManUp: number): SeasonPrior {
+  if (!(chancesPerManUp >= 1))
+    throw new RangeError(`invalid chances a man-up: ${chancesPerManUp} (expected 1 or more)`);
+  if (chancesPerManUp === 1) return prior;
+  const mean = prior.mean / chancesPerManUp;
+  if (percent(mean) === percent(prior.mean)) return { ...prior, mean };
+  const why = `A man-up here has ${chancesPerManUp.toFixed(2)} chances, so ${percent(mean)} is taken of a chance.`;
+  return { ...prior, mean, source: `${prior.source} ${why}` };
+}
 
 const measured = "72 teams of college lacrosse's first division in 2022-23 scored in 37 % of their man-ups.";
 const school =

@@ -12,7 +12,7 @@ import { proposeSchemes } from './propose-schemes.ts';
 import { seasonPages } from './season-pages.ts';
 import { priorOf } from './season-prior.ts';
 import { seasonReport } from './season-report.ts';
-import { brierSentence, conversionSentence, planSentence } from './season-words.ts';
+import { brierSentence, conversionSentence, forecastSentence, planSentence } from './season-words.ts';
 
 const chance = (more: Partial<Chance> = {}): Chance => ({ id: 'c', side: 'ours', result: 'goal', ...more });
 
@@ -170,11 +170,12 @@ describe('plan and result', () => {
       [0.4, 40, 18],
     ]);
     expect(planSentence(plan)).toContain('that fits');
-    expect(brierSentence(plan)).toContain('cannot be told yet');
+    expect(forecastSentence(plan)).toContain('cannot be told yet');
+    expect(brierSentence(plan)).toMatch(/^For those who want it: Brier score 0\.21\d/);
     const clear = planAndResult([...told(0.1, 2, 40), ...told(0.9, 37, 40)])!;
-    expect(brierSentence(clear)).toContain('surely tells better man-ups');
+    expect(forecastSentence(clear)).toContain('surely tells better chances');
     const wrong = planAndResult([...told(0.1, 36, 40), ...told(0.9, 4, 40)])!;
-    expect(brierSentence(wrong)).toContain('misleads');
+    expect(forecastSentence(wrong)).toContain('misleads');
   });
 
   it('says so when it does not fit, and when there is too little', () => {
@@ -184,7 +185,7 @@ describe('plan and result', () => {
     expect(
       planAndResult([chance(), chance({ side: 'theirs', expected: { goals: 1, low: 1, high: 1 } })]),
     ).toBeUndefined();
-    expect(planSentence(undefined)).toContain('No man-up has a forecast');
+    expect(planSentence(undefined)).toContain('No chance has a forecast');
   });
 });
 
@@ -259,6 +260,44 @@ describe('proposals', () => {
     expect(proposeGrades(accepted.playbook)[0]!.edit).toBeUndefined();
   });
 
+  describe('of shooters, where the table names them', () => {
+    const named = (goals: number, misses: number, more: Partial<Chance>) => chances(goals, goals + misses, more);
+    const says = (list: readonly Chance[]) => proposeGrades(withChances(list)).map((each) => each.says);
+
+    // A coach's table: who scored stands there, who missed does not.
+    it('on goals only, conclude nothing of anybody and say why', () => {
+      const list = [...named(8, 0, { scorer: one! }), ...named(14, 0, { scorer: other! }), ...named(0, 25, {})];
+      const proposals = proposeGrades(withChances(list));
+      expect(proposals).toMatchObject([{ title: 'Shooters', changes: [], edit: undefined }]);
+      expect(proposals[0]!.says).toContain('named of 22 of 22 goals and of 0 of 25 last shots that missed');
+      expect(proposals[0]!.says).not.toContain('best guess');
+    });
+
+    it('on some misses too, but far fewer, do the same', () => {
+      const list = [...named(19, 1, { scorer: one! }), ...named(3, 5, { scorer: other! }), ...named(0, 25, {})];
+      expect(says(list)).toEqual([expect.stringContaining('of 6 of 31 last shots that missed')]);
+    });
+
+    it('but misses are left out of the table, say so', () => {
+      expect(says([...named(8, 0, { scorer: one! }), ...named(14, 0, { scorer: other! })])).toEqual([
+        expect.stringContaining('Of 22 last shots written down 22 are goals: misses seem to be left out.'),
+      ]);
+    });
+
+    it('on most shots, conclude only what holds whoever took the others', () => {
+      const plain = demoPlaybook.team.roster.map(({ measured: _, grades: __, ...man }) => man);
+      const of = (list: readonly Chance[]) =>
+        proposeGrades({ ...withChances(list), team: { ...demoPlaybook.team, roster: plain } })[0]!;
+      const full = [...named(13, 7, { scorer: one! }), ...named(10, 30, { scorer: other! })];
+      expect(of(full).changes).toHaveLength(1);
+      const some = of([...full, ...named(4, 5, {})]);
+      expect(some.changes).toEqual([]);
+      expect(some.says).toContain('Of 9 last shots more nobody wrote down whose they were.');
+      // Few that are missing cannot turn it.
+      expect(of([...full, ...named(1, 1, {})]).changes).toHaveLength(1);
+    });
+  });
+
   it('ask for more shots than a few', () => {
     expect(proposeGrades(withChances(chances(5, 5, { scorer: one! })))).toEqual([]);
   });
@@ -281,6 +320,45 @@ describe('the season', () => {
   it('finds the call that was made the better one', () => {
     const { groups } = seasonReport(season, { by: 'call' }).ours;
     expect(groups.filter(({ beside }) => beside?.verdict === 'better').map(({ key }) => key)).toEqual(['lantern']);
+  });
+
+  it('counts man-ups apart from the chances in them, and holds the man-ups against what is usual', () => {
+    const penalty = { seconds: 120, fixed: true };
+    const at = { date: '2026-03-14', opponent: 'copper-falls', period: 2, penalty };
+    const list = [
+      chance({ ...at, id: 'a', clock: 500, start: 'restart', result: 'saved' }),
+      chance({ ...at, id: 'b', clock: 470, start: 'transition', result: 'goal' }),
+      chance({ ...at, id: 'c', clock: 430, start: 'transition', result: 'turnover' }),
+    ];
+    const { ours } = seasonReport(withChances(list), { by: 'call' });
+    expect(ours.manUps).toMatchObject({ manUps: 1, scored: 1, alone: 0 });
+    expect(ours.says).toBe(
+      '3 chances in 1 man-up. Man-ups with a goal, 1 of 1: could easily be 21 % or 100 % in the long run, so luck explains it as well as skill does.',
+    );
+    expect(ours.prior.mean).toBeCloseTo(ours.usual.mean / 3, 12);
+    expect(ours.prior.source).toContain('A man-up here has 3.00 chances');
+  });
+
+  it('compares nothing by what was written down only when it worked', () => {
+    const list = [...chances(10, 10, { call: 'lantern' }), ...chances(6, 8, { call: 'quarry' }), ...chances(0, 30)];
+    const { told, groups } = seasonReport(withChances(list), { by: 'call' }).ours;
+    expect(told).toEqual([expect.stringContaining('Call is written down of 16 of 16 goals and of 2 of 32 chances')]);
+    expect(groups.every(({ beside }) => beside === undefined)).toBe(true);
+  });
+
+  it('does not hold a group against those of which nothing is known', () => {
+    const list = [...chances(9, 12, { call: 'lantern' }), ...chances(2, 20)];
+    expect(seasonReport(withChances(list), { by: 'call' }).ours.told[0]).not.toContain('surely');
+  });
+
+  it('says how often looks score only where they are written down of misses too', () => {
+    const look = { kind: 'feed' as const, from: 'X', to: 'C' };
+    const full = seasonReport(withChances([...chances(4, 10, { look })]), { by: 'call' }).ours;
+    expect(full.looksSay).toBe('Looks that were taken most, and the goals from them: feed X to C: 4 of 10.');
+    const goalsOnly = seasonReport(withChances([...chances(8, 8, { look }), ...chances(0, 20)]), { by: 'call' }).ours;
+    expect(goalsOnly.looksSay).toBe(
+      'Goals by look: feed X to C: 8. How often each look scores cannot be told: looks are written down of 8 of 8 goals and of 0 of 20 shots that missed.',
+    );
   });
 
   it('of one opponent has only his', () => {
@@ -314,7 +392,7 @@ describe('the season', () => {
   it('of nothing says so', () => {
     const { ours, planSays } = seasonReport(demoPlaybook, { by: 'call' });
     expect(ours.says).toBe('None was written down yet.');
-    expect(planSays).toContain('No man-up has a forecast');
+    expect(planSays).toContain('No chance has a forecast');
     expect(seasonPages(demoPlaybook, { paper: 'letter', made: '' }).pages).toHaveLength(1);
   });
 });
