@@ -66,8 +66,8 @@ function mixWords({ learnt, trust }: CallSheet, { calls, asBelieved, atWorst }: 
   const worst = `and at least ${perChance(atWorst)} whichever of these schemes they choose`;
   const what =
     mixed === 1
-      ? `One call of ${learnt} that they can run is enough`
-      : `Draw one of ${mixed} calls each time (at most ${learnt} that they can run)`;
+      ? `One call is the best by what was tried, of ${learnt} that they can run`
+      : `Draw one of ${mixed} calls each time (at most ${learnt} that they can run), each as often as it may be the best`;
   return wrap(
     `${what}: ${perChance(asBelieved)} goals a man-up if they play what is believed, ${worst}. The belief is trusted ${percent(trust)}; the less, the more the calls are mixed.`,
   );

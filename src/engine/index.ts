@@ -53,6 +53,7 @@ export type { ChanceState, Recorder } from './chance/state.ts';
 export type * from './chance/trace.ts';
 export { type CallChoice, type CallMix, drawnCall, mixCalls } from './choices/call-mix.ts';
 export { type MatrixGame, solveMatrixGame, worstCase } from './choices/matrix-game.ts';
+export { type DoubtfulChoice, mixInDoubt } from './choices/mix-in-doubt.ts';
 export { type DisciplineName, disciplineNames, disciplines, levelDiscipline } from './defense/discipline.ts';
 export * from './defense/duty.ts';
 export {
@@ -216,8 +217,10 @@ export {
   type BeliefQuestion,
   type BelievedScheme,
   believeSchemes,
+  type ManUpReading,
   type MomentSays,
   type SchemeBelief,
+  type SeenManUp,
 } from './scout/believe.ts';
 export { type ConcededShots, concededShots } from './scout/conceded-shots.ts';
 export { defaultFilmReading, type FilmReading } from './scout/film-odds.ts';
@@ -240,6 +243,7 @@ export {
 } from './scout/sign-table.ts';
 export { type Sign, type SignId, signIds, signs } from './scout/signs.ts';
 export { type SchemeInQuestion, suspectsOf, type WeighedSuspect } from './scout/suspects.ts';
+export type { TickReason } from './scout/tick-reasons.ts';
 export { type MovementWorth, type ProbeAdvice, worthOfMovements } from './scout/worth-of-movements.ts';
 export { betaBinomialOdds, type SharePrior, shrunkShare } from './statistics/beta-binomial.ts';
 export { betaQuantile } from './statistics/beta-distribution.ts';

@@ -72,6 +72,15 @@ const outOfSight = (page: Page) =>
       .map((one) => one.textContent),
   );
 
+/** What the device was asked to do: pulses, tones, and whether the screen is held awake. */
+const noticed = (page: Page) =>
+  page.evaluate(() => {
+    const { felt, heard, awake } = window as unknown as Readonly<
+      Record<'felt' | 'heard' | 'awake', readonly unknown[]>
+    >;
+    return { felt: felt.length, heard: heard.length, awake };
+  });
+
 describe('the bench', () => {
   browserTest(
     'holds a game of six penalties on a phone without a network, through a reload, and writes each man-up down',
@@ -80,8 +89,23 @@ describe('the bench', () => {
       const { page, context } = await visit({ viewport: phone });
       await page.addInitScript(() => {
         const felt: unknown[] = [];
-        Object.assign(window, { felt });
+        const heard: number[] = [];
+        const awake: string[] = [];
+        Object.assign(window, { felt, heard, awake });
         navigator.vibrate = (pattern) => felt.push(pattern) > 0;
+        const start = OscillatorNode.prototype.start;
+        OscillatorNode.prototype.start = function (when) {
+          heard.push(this.frequency.value);
+          start.call(this, when);
+        };
+        Object.defineProperty(navigator, 'wakeLock', {
+          value: {
+            request: async (what: string) => {
+              awake.push(what);
+              return { release: async () => awake.push('released') };
+            },
+          },
+        });
       });
       const clock = await deviceClock(page);
       await openBench(page, address);
@@ -142,9 +166,8 @@ describe('the bench', () => {
       await page.getByRole('alert').getByText('10 seconds until their man is back.').waitFor();
       await clock.goOn(5);
       await page.getByRole('alert').getByText('5 seconds until their man is back.', { exact: true }).waitFor();
-      expect(await page.evaluate(() => (window as unknown as { readonly felt: readonly unknown[] }).felt.length)).toBe(
-        2,
-      );
+      // Felt twice; heard twice and three times; and the screen stays awake through it.
+      expect(await noticed(page)).toEqual({ felt: 2, heard: 5, awake: ['screen'] });
       await clock.goOn(5);
       await now(page)
         .getByText(/^Their man is on/)
@@ -200,6 +223,7 @@ describe('the bench', () => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(phone.width);
 
       await page.getByRole('link', { name: 'Play', exact: true }).click();
+      expect((await noticed(page)).awake).toEqual(['screen', 'released']);
       const saved = (await savedPlaybook(page)) as unknown as { readonly chances: readonly object[] };
       expect(saved.chances).toMatchObject([
         {

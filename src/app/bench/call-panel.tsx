@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
 import {
   type Belief,
+  benchUnit,
   type Call,
   type CallAdvice,
   drawCall,
@@ -15,7 +16,7 @@ import { goalsText, sureness } from '../schemes/goal-words.ts';
 import { allowSound } from './alerts.ts';
 import styles from './bench.module.css';
 import { tap } from './bench-store.ts';
-import { callName, type GameNow } from './use-game.ts';
+import { callName, type GameNow, playOfCall } from './use-game.ts';
 
 interface CallPanelProps {
   readonly playbook: Playbook;
@@ -112,27 +113,46 @@ function round(goals: number): number {
   return Math.round(1000 * goals) / 1000;
 }
 
+/** What a note on the calls goes by. */
+interface NoteGround {
+  readonly playbook: Playbook;
+  readonly advice: CallAdvice;
+  readonly measured: MeasuredCalls | undefined;
+  readonly learnt: number;
+  readonly calls: readonly Call[];
+  /** Numbers of ours who are out of the game or in the box. */
+  readonly out: readonly number[];
+}
+
 /** Where the values and the mix come from, and what they leave out. */
-export function callNote(
-  playbook: Playbook,
-  advice: CallAdvice,
-  measured: MeasuredCalls | undefined,
-  learnt: number,
-  calls: readonly Call[],
-): string {
-  if (advice.kind === 'inOrder')
+export function callNote({ playbook, advice, measured, learnt, calls, out }: NoteGround): string {
+  if (advice.kind === 'inOrder' || measured === undefined)
     return 'Nothing was tried against this before the game: the calls come in turn, in the playbook’s order.';
-  const mixed = advice.calls.filter(({ share }) => share > 0).length;
-  const mix =
-    mixed > 1
-      ? `Mixed of ${mixed} (${learnt} learnt), so that it cannot be guessed: ${goalsText(advice.asBelieved)} goals a chance.`
-      : 'One call is the best by what is believed, as far as that is trusted.';
-  const old = measured === undefined ? [] : outdatedCalls(playbook, measured, advice.calls);
-  const changed = old.length > 0 ? ' Some plays were changed since they were tried.' : '';
-  const untried = advice.untried > 0.05 ? ' Some of what they may play was not tried.' : '';
-  const leftOut =
+  const old = outdatedCalls(playbook, measured, advice.calls);
+  const others = advice.calls.filter((call) => hasOtherSix(playbook, call, measured.out ?? [], out));
+  return [
+    mixWords(advice, learnt),
+    old.length > 0 ? 'Some plays were changed since they were tried.' : '',
+    others.length > 0 ? 'They were tried with another six: More, Try the calls.' : '',
+    advice.untried > 0.05 ? 'Some of what they may play was not tried.' : '',
     calls.length > advice.calls.length
-      ? ` ${calls.length - advice.calls.length} of ${calls.length} calls were not tried before the game and are left out.`
-      : '';
-  return `${mix}${changed}${untried}${leftOut}`;
+      ? `${calls.length - advice.calls.length} of ${calls.length} calls were not tried before the game and are left out.`
+      : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** A call that comes so often is the best beyond what luck explains. Share. */
+const surely = 0.95;
+
+function mixWords({ calls, asBelieved }: Extract<CallAdvice, { kind: 'measured' }>, learnt: number): string {
+  const mixed = calls.filter(({ share }) => share > 0);
+  if (mixed.some(({ share }) => share >= surely)) return 'One call is the best by what is believed and was tried.';
+  return `Drawn from ${mixed.length} (${learnt} learnt), each as often as it may be the best, so that it cannot be guessed: ${goalsText(asBelieved)} goals a chance.`;
+}
+
+function hasOtherSix(playbook: Playbook, call: Call, then: readonly number[], now: readonly number[]): boolean {
+  if (then.join(' ') === now.join(' ') || playOfCall(playbook, call) === undefined) return false;
+  return JSON.stringify(benchUnit(playbook, call, then)) !== JSON.stringify(benchUnit(playbook, call, now));
 }

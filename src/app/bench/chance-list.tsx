@@ -5,13 +5,13 @@ import styles from './bench.module.css';
 import { leftText } from './time-text.ts';
 import { callName, type GameNow } from './use-game.ts';
 
-/** The man-ups of the game so far, the newest first. */
+/** The chances of the game so far, the newest first. */
 export function ChanceList({ playbook, now }: { readonly playbook: Playbook; readonly now: GameNow }): ReactNode {
   const { state, game } = now;
   if (state.chances.length === 0) return null;
   return (
-    <section className={styles.chances} aria-label="Man-ups so far">
-      <h2 className={styles.head}>Man-ups so far: {tallyWords(now)}</h2>
+    <section className={styles.chances} aria-label="Chances so far">
+      <h2 className={styles.head}>{tallyWords(now)}</h2>
       <ol>
         {[...state.chances].reverse().map((chance) => (
           <li key={`${chance.from} ${chance.period} ${chance.left}`}>
@@ -36,10 +36,11 @@ export function ChanceList({ playbook, now }: { readonly playbook: Playbook; rea
   );
 }
 
+/** Each time that a side had the ball with more men counts: one penalty may hold several. */
 function tallyWords({ state: { chances } }: GameNow): string {
   const of = (side: 'us' | 'them'): string => {
     const all = chances.filter((chance) => chance.side === side);
     return `${all.filter(({ result }) => result === 'goal').length} of ${all.length}`;
   };
-  return `ours ${of('us')}, theirs ${of('them')}`;
+  return `Goals of chances so far: ours ${of('us')}, theirs ${of('them')}`;
 }

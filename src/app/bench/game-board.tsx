@@ -6,6 +6,7 @@ import {
   type MeasuredCalls,
   offsideWords,
   type Situation,
+  servingNumbers,
   warningBetween,
 } from '../../teach/index.ts';
 import { useIsNarrow } from '../play/use-is-narrow.ts';
@@ -39,10 +40,11 @@ export function GameBoard({
   const calls = useCalls(playbook, kept.game.settings.sides);
   const { belief, advice } = useCallNow(playbook, now, calls, measured);
   const { learnt } = kept.game.settings;
+  const out = [...new Set([...now.state.absent, ...servingNumbers(now.state.box)])].join(' ');
   // Made once for each advice: it holds every play against what it was when it was tried.
   const note = useMemo(
-    () => callNote(playbook, advice, measured, learnt, calls),
-    [playbook, advice, measured, learnt, calls],
+    () => callNote({ playbook, advice, measured, learnt, calls, out: out === '' ? [] : out.split(' ').map(Number) }),
+    [playbook, advice, measured, learnt, calls, out],
   );
   const noRoom = useWrittenChances(kept, now.state, now.code);
   const said = useWarnings(now);

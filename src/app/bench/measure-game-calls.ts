@@ -22,14 +22,15 @@ export async function measureGameCalls(
   signal: AbortSignal,
 ): Promise<void> {
   let answered = 0;
-  // As many requests for each call; the first tells how many that is.
+  // As many requests for each call and time; the first tells how many that is.
   let perCall = 0;
-  let known = 0;
+  let isFirst = true;
+  const times = 1 + (asked.shorter ?? []).length;
   const say = (news: CallNews): void => {
     if (!signal.aborted) tell(news);
   };
   const progress = (found?: MeasuredCalls): void => {
-    const planned = Math.max(1, perCall * asked.calls.length, answered);
+    const planned = Math.max(1, perCall * asked.calls.length * times, answered);
     say({ search: { kind: 'finding', answered, planned }, ...(found && { found }) });
   };
   try {
@@ -37,7 +38,7 @@ export async function measureGameCalls(
     const options: MeasureOptions = {
       signal,
       onPlan: (requests) => {
-        if (known === 0) perCall += requests;
+        if (isFirst) perCall += requests;
         progress();
       },
       onAnswer: () => {
@@ -48,7 +49,7 @@ export async function measureGameCalls(
     const found = await measureCalls(pool, playbook, asked, {
       ...options,
       onCall: (part) => {
-        known += 1;
+        isFirst = false;
         progress(part);
       },
     });

@@ -1,6 +1,13 @@
 import type { ReactNode } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
-import { type BenchSettings, outdatedCalls, schemesToTry, usualCallTrials } from '../../teach/index.ts';
+import {
+  type BenchSettings,
+  type MeasuredCalls,
+  outdatedCalls,
+  schemesToTry,
+  usualCallTrials,
+  usualShorter,
+} from '../../teach/index.ts';
 import { usualSeed } from '../answers/ask.ts';
 import { Button } from '../controls/button.tsx';
 import { SearchLine } from '../reads/search-line.tsx';
@@ -12,19 +19,24 @@ import { useCalls } from './use-game.ts';
 
 const kind: SearchKind<AskedCalls, CallNews> = { run: measureGameCalls, change: useBench.getState().change };
 
+const nobody: readonly number[] = [];
+
 /** Finds what each call makes while there is time: on the bench nothing is simulated. */
 export function MeasurePanel({
   playbook,
   opponent,
   sides,
+  out = nobody,
 }: {
   readonly playbook: Playbook;
   readonly opponent: string | undefined;
   readonly sides: BenchSettings['sides'];
+  /** Numbers of ours who are out of the game. */
+  readonly out?: readonly number[];
 }): ReactNode {
   const { calls: known, search } = useBench();
   const calls = useCalls(playbook, sides);
-  const { find, stop } = useSearch(kind, JSON.stringify([opponent, sides]));
+  const { find, stop } = useSearch(kind, JSON.stringify([opponent, sides, out]));
   const isOfGame = known !== undefined && known.opponent === (opponent ?? null);
   const open = isOfGame ? outdatedCalls(playbook, known, calls) : calls;
   const isFinding = search.kind === 'finding';
@@ -36,6 +48,8 @@ export function MeasurePanel({
         schemes: schemesToTry(playbook, opponent),
         trials: usualCallTrials,
         seed: usualSeed,
+        out,
+        shorter: usualShorter,
         ...(opponent !== undefined && { opponent }),
       },
     });
@@ -46,7 +60,7 @@ export function MeasurePanel({
         {isFinding && open.length === 0
           ? 'The calls are known; what can be seen of their scheme is being looked at.'
           : open.length === 0 && calls.length > 0
-            ? `All ${calls.length} calls were tried against them, with a penalty of ${known?.penalty} s.`
+            ? `All ${calls.length} calls were tried against them, with ${timesTried(known)} s to go.`
             : calls.length === 0
               ? 'The playbook has no play that can be called yet.'
               : `${open.length} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`}
@@ -75,4 +89,10 @@ export function MeasurePanel({
       </div>
     </section>
   );
+}
+
+/** "60, 30 and 10": with how much of the penalty left the calls were tried. */
+function timesTried(known: MeasuredCalls | undefined): string {
+  const times = [known?.penalty ?? 0, ...(known?.calls.at(-1)?.shorter ?? []).map(({ left }) => left)];
+  return times.length === 1 ? String(times[0]) : `${times.slice(0, -1).join(', ')} and ${times.at(-1)}`;
 }

@@ -7,6 +7,7 @@ import { NumberField } from '../controls/number-field.tsx';
 import { allowSound, useAlerts, warnBench } from './alerts.ts';
 import styles from './bench.module.css';
 import { endGame, tap } from './bench-store.ts';
+import { MeasurePanel } from './measure-panel.tsx';
 import { leftText } from './time-text.ts';
 import type { GameNow } from './use-game.ts';
 
@@ -77,6 +78,12 @@ export function MoreSheet({ open, onClose, now, playbook }: MoreSheetProps): Rea
             ))}
           </fieldset>
         </section>
+        <MeasurePanel
+          playbook={playbook}
+          opponent={now.game.settings.opponent}
+          sides={now.game.settings.sides}
+          out={absent}
+        />
         <AlertChoices />
         <Button tone="risky" className={styles.draw ?? ''} onClick={() => done(endGame)}>
           End the game

@@ -45,6 +45,7 @@ export function SchemeBar({
   );
   return (
     <fieldset className={styles.schemes} aria-label="What they play">
+      <legend className={styles.head}>They play: tap what you see</legend>
       {all.slice(0, inSight).map(choice)}
       {all.length > inSight && (
         <button type="button" className={styles.scheme} onClick={() => setOpen(true)}>

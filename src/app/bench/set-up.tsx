@@ -5,6 +5,7 @@ import { Button } from '../controls/button.tsx';
 import { NumberField } from '../controls/number-field.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import { Segments } from '../controls/segments.tsx';
+import { addressOf } from '../shell/place.ts';
 import { allowSound } from './alerts.ts';
 import styles from './bench.module.css';
 import { readGame } from './bench-storage.ts';
@@ -135,6 +136,9 @@ export function SetUp({ playbook }: { readonly playbook: Playbook }): ReactNode 
         </div>
       </div>
       <p className={styles.note}>
+        {rulesWords(playbook)} <a href={addressOf({ kind: 'team' })}>Change in Team</a>
+      </p>
+      <p className={styles.note}>
         The less it holds, the more the calls are mixed. {usualCalls(playbook.team.level)} calls are usual at this level
         (common practice, no source); a play from the other side is another call.
       </p>
@@ -150,6 +154,14 @@ export function SetUp({ playbook }: { readonly playbook: Playbook }): ReactNode 
       )}
     </section>
   );
+}
+
+/** By which rules the clocks run, and who is not there: both are set in the Team place. */
+function rulesWords(playbook: Playbook): string {
+  const code = ruleCodeOf(playbook);
+  const out = playbook.team.roster.filter(({ absent }) => absent === true).map(({ number }) => number);
+  const who = out.length === 0 ? 'nobody is marked absent' : `absent: ${out.join(', ')}`;
+  return `Penalties by ${code.name}; ${who}. A man who is hurt during the game is taken out under More.`;
 }
 
 function whole(value: number, least: number, most: number): number {

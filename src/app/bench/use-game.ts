@@ -78,6 +78,7 @@ export function useCallNow(
 ): CallNow {
   const { opponent, learnt, trust } = game.settings;
   const defenders = situation.kind === 'manUp' ? situation.strength.defenders : 5;
+  const left = wholeSteps(situation.kind === 'manUp' ? situation.edgeLeft : Number.POSITIVE_INFINITY);
   const seenNow = state.open?.side === 'us' ? state.open.seen : null;
   const seenText = state.chances.flatMap(({ side, seen }) => (side === 'us' && seen !== null ? [seen] : [])).join(' ');
   const ticks = state.open?.side === 'us' ? state.open.ticks : noTicks;
@@ -94,10 +95,17 @@ export function useCallNow(
     return beliefOf({ prior, seenBefore, seenNow, odds });
   }, [playbook, opponent, defenders, seenText, seenNow, signs, ticks]);
   const advice = useMemo(() => {
-    const isOfGame = measured !== undefined && measured.opponent === (opponent ?? null);
-    return adviseCall(calls, isOfGame ? measured.calls : [], belief, { learnt, trust });
-  }, [calls, measured, belief, learnt, trust, opponent]);
+    if (measured === undefined || measured.opponent !== (opponent ?? null))
+      return adviseCall(calls, [], belief, { learnt, trust });
+    const time = { left, tried: measured.penalty };
+    return adviseCall(calls, measured.calls, belief, { learnt, trust, time });
+  }, [calls, measured, belief, learnt, trust, opponent, left]);
   return { belief, advice };
+}
+
+/** Time left in steps in which worths are seen to change, s: they are found anew once in five seconds and not ten times in one. */
+function wholeSteps(left: number): number {
+  return 5 * Math.ceil(left / 5);
 }
 
 /** A play's name as it is called: with its side where both are called. */

@@ -5,6 +5,7 @@ import { Menu } from '../controls/menu.tsx';
 import { type LookName, useLook } from '../look/look.ts';
 import { useDesk, useSaveStatus, useStepLabels } from './desk.tsx';
 import styles from './masthead-tools.module.css';
+import type { Place } from './place.ts';
 
 const lookWords: Readonly<Record<LookName, string>> = {
   device: 'As the device',
@@ -13,13 +14,35 @@ const lookWords: Readonly<Record<LookName, string>> = {
   sun: 'Bright sun',
 };
 
-/** Undo and redo, what is saved, and the look: the same in every place. */
-export function MastheadTools(): ReactNode {
-  const { store } = useDesk();
-  const steps = useStepLabels();
+/**
+ * Undo and redo, what is saved, and the look: the same in every place, but on the bench. There one takes back taps; a man-up that a game has written down would be
+ * gone from the season and still stand in the game.
+ */
+export function MastheadTools({ place }: { readonly place: Place }): ReactNode {
   const status = useSaveStatus();
   const chosen = useLook((state) => state.chosen);
   const choose = useLook((state) => state.choose);
+  return (
+    <>
+      <span className={styles.status} role="status">
+        {status.kind === 'saved' ? 'Saved here' : status.kind === 'saving' ? 'Saving' : ''}
+      </span>
+      {place.kind !== 'bench' && <Steps />}
+      <Menu
+        trigger={<Button tone="plain" aria-label="Look of the page" icon={<Contrast aria-hidden="true" />} />}
+        items={(Object.keys(lookWords) as LookName[]).map((name) => ({
+          text: name === chosen ? `${lookWords[name]} (now)` : lookWords[name],
+          onChoose: () => choose(name),
+        }))}
+      />
+    </>
+  );
+}
+
+/** One step back, and one on again, by button and by the usual keys. */
+function Steps(): ReactNode {
+  const { store } = useDesk();
+  const steps = useStepLabels();
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       const direction = undoKey(event);
@@ -33,9 +56,6 @@ export function MastheadTools(): ReactNode {
   }, [store]);
   return (
     <>
-      <span className={styles.status} role="status">
-        {status.kind === 'saved' ? 'Saved here' : status.kind === 'saving' ? 'Saving' : ''}
-      </span>
       <Button
         tone="plain"
         aria-label={steps.undo === undefined ? 'Undo' : `Undo: ${steps.undo}`}
@@ -51,13 +71,6 @@ export function MastheadTools(): ReactNode {
         disabled={steps.redo === undefined}
         icon={<Redo2 aria-hidden="true" />}
         onClick={() => store.redo()}
-      />
-      <Menu
-        trigger={<Button tone="plain" aria-label="Look of the page" icon={<Contrast aria-hidden="true" />} />}
-        items={(Object.keys(lookWords) as LookName[]).map((name) => ({
-          text: name === chosen ? `${lookWords[name]} (now)` : lookWords[name],
-          onChoose: () => choose(name),
-        }))}
       />
     </>
   );

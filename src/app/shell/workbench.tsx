@@ -26,7 +26,7 @@ export function Workbench(): ReactNode {
   return (
     <div className={styles.workbench}>
       <Masthead place={place}>
-        <MastheadTools />
+        <MastheadTools place={place} />
       </Masthead>
       <OverwrittenBar />
       <SaveBanner />

@@ -112,9 +112,8 @@ function flagOnUs({ code }: AdviceGround): Advice {
 type Short = Extract<Situation, { kind: 'manUp' | 'manDown' }>;
 
 function manUp(situation: Short, ground: AdviceGround): Advice {
-  const { strength, left, waiting } = situation;
+  const { strength, waiting } = situation;
   const { code, state } = ground;
-  const more = strength.attackers - strength.defenders;
   const also = [
     goalWords(situation, 'A goal'),
     ...(waiting > 0 ? [`${waiting} more of theirs ${waiting === 1 ? 'waits' : 'wait'} to serve.`] : []),
@@ -122,15 +121,22 @@ function manUp(situation: Short, ground: AdviceGround): Advice {
     ...(strength.attackers < 6 ? ['A play of six has a hole with a man of ours serving.'] : []),
   ];
   const confirm = code.penalties.goalReleases.confirmed ? [] : ['whether a goal ends a penalty'];
-  return say(manUpWords(left, more, ground, state), also, confirm);
+  return say(manUpWords(situation, ground, state), also, confirm);
 }
 
-function manUpWords(left: number, more: number, ground: AdviceGround, state: BenchState): string {
+function manUpWords(
+  { strength, left: untilNext, edgeLeft: left }: Short,
+  ground: AdviceGround,
+  state: BenchState,
+): string {
   const { lastTenOf } = ground;
+  const more = strength.attackers - strength.defenders;
   if (isAheadLate(ground)) return 'Ahead late: keep the ball moving outside. Shoot only what is sure.';
   if (left <= noReset) return `${seconds(left)} left: no reset. Get a shot, with a man behind to back it up.`;
   if (left <= 10)
     return lastTenOf === null ? 'Last ten: one more look, then shoot.' : `Last ten: the end of ${lastTenOf} now.`;
+  if (untilNext <= 10 && untilNext < left)
+    return `One of theirs is back in ${seconds(untilNext)}, and we are still more: go on.`;
   if (more >= 2) return `${countWords(more)} up: slow down, load the crease, only shots from inside.`;
   if (state.afterTimeout) return 'Out of the timeout: say the call, everybody points to his spot.';
   if (left <= 30) return 'One good look: take it in 10 to 20 s, with a man behind to back it up.';

@@ -152,6 +152,31 @@ describe('a game that is kept', () => {
   });
 });
 
+describe('the advice while several of theirs serve', () => {
+  const adviceAt = (seconds: number, ...taps: readonly string[]) => {
+    const code = ruleCodes.nfhs;
+    const state = stateLater(foldGame(gameOf(['0 start', ...taps]), code), code, wallAtStart + seconds);
+    const situation = situationOf(state, code);
+    if (situation.kind !== 'manUp') throw new TypeError(`no man-up: ${situation.kind}`);
+    return { edge: situation.edgeLeft, what: adviceFor(situation, { code, state, periods: 4, lastTenOf: null }).what };
+  };
+
+  it('goes by the time until the sides are even, not by the next man', () => {
+    expect(adviceAt(35, '10 fouls them 30 them 60', '10 start')).toEqual({
+      edge: 35,
+      what: 'One of theirs is back in 5 s, and we are still more: go on.',
+    });
+    expect(adviceAt(64, '10 fouls them 30 them 60', '10 start').what).toMatch(/^6 s left: no reset/);
+  });
+
+  it('counts ours who come back before', () => {
+    // Theirs are back after 30 and 60 s, ours after 20 s: two against one, then two, then one until 60 s.
+    expect(adviceAt(12, '10 fouls them 30 them 60 us 20', '10 start').edge).toBe(58);
+    // Ours after 40 s: when their first is back the sides are even.
+    expect(adviceAt(12, '10 fouls them 30 them 60 us 40', '10 start').edge).toBe(28);
+  });
+});
+
 describe('the looks to tap', () => {
   it.each(demoPlaybook.plays.map(({ id }) => id))('are those of the play, feeds first: %s', (id) => {
     const looks = looksOfPlay(toEnginePlay(demoPlaybook, id));

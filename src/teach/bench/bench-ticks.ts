@@ -47,8 +47,8 @@ export function oddsOfTicks(
   if (seen.length === 0) return {};
   try {
     // With all schemes alike beforehand, what is believed after is the odds.
-    const { schemes } = beliefByTicks(playbook, questionOf(measured), measured.walked, seen);
-    return Object.fromEntries(measured.schemes.map((id, at) => [id, schemes[at]!.share]));
+    const shares = beliefByTicks(playbook, questionOf(measured), measured.walked, seen);
+    return Object.fromEntries(measured.schemes.map((id, at) => [id, shares[at]!]));
   } catch (error) {
     if (error instanceof RangeError || error instanceof TypeError) return {};
     throw error;

@@ -1,6 +1,7 @@
 import type { PenaltyBox, RuleCode } from '../../engine/index.ts';
 import { lineUpFor, type Playbook, toEnginePlay } from '../../playbook/index.ts';
 import type { Call } from './call-advice.ts';
+import { withoutMen } from './measured-calls.ts';
 
 /** Who stands where for a call. */
 export interface BenchMan {
@@ -25,11 +26,8 @@ export function servingNumbers({ penalties }: PenaltyBox): readonly number[] {
 
 /** The best six for a call without those who are out, in the order of the play's spots; empty when there are too few. RangeError for an unknown play. */
 export function benchUnit(playbook: Playbook, { play, fromSide }: Call, out: readonly number[]): readonly BenchMan[] {
-  const roster = playbook.team.roster.map((player) =>
-    out.includes(player.number) && player.absent !== true ? { ...player, absent: true } : player,
-  );
   const engine = toEnginePlay(playbook, play, fromSide);
-  const { players } = lineUpFor({ ...playbook, team: { ...playbook.team, roster } }, engine);
+  const { players } = lineUpFor(withoutMen(playbook, out), engine);
   return players.map(({ number }, at) => ({ spot: engine.spots[at]!.id, number }));
 }
 

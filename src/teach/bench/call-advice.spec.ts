@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { adviseCall, type Call, drawCall, type MeasuredCall } from './call-advice.ts';
 import { beliefOf } from './scheme-belief.ts';
 
-const around = (mean: number) => ({ mean, low: mean - 0.03, high: mean + 0.03 });
+const around = (mean: number, half = 0) => ({ mean, low: mean - half, high: mean + half });
 const call = (play: string): Call => ({ play, fromSide: 'right' });
 const measured = (play: string, box: number, five: number): MeasuredCall => ({
   ...call(play),
@@ -37,6 +37,43 @@ describe('the call', () => {
     expect(Array.from({ length: 400 }, (_, at) => drawCall(advice, 12, at)!.play)).not.toEqual(drawn);
     // 400 draws of 1/4: within 4 standard errors of 100, which are 4 times 8.7.
     expect(Math.abs(drawn.filter((one) => one === 'lantern').length - 100)).toBeLessThan(35);
+  });
+
+  it('comes by turns where luck alone tells the calls apart, and always where it does not', () => {
+    const tried = (half: number): readonly MeasuredCall[] =>
+      [0.27, 0.24, 0.24].map((goals, at) => ({ ...calls[at]!, goals_byScheme: { box: around(goals, half) } }));
+    const shares = (half: number) => {
+      const advice = adviseCall(calls, tried(half), { box: 1 }, { learnt: 3, trust: 0.7 });
+      return advice.kind === 'measured' ? advice.calls.map(({ share }) => share) : [];
+    };
+    const [first, ...others] = shares(0.03);
+    expect(first).toBeGreaterThan(0.6);
+    expect(first).toBeLessThan(0.95);
+    expect(Math.min(...others)).toBeGreaterThan(0.01);
+    expect(shares(0.005)).toEqual([1, 0, 0]);
+  });
+
+  it('is worth less the less time is left: straight between the times that were tried, and nothing without any', () => {
+    const one = { ...call('lantern'), goals_byScheme: { box: around(0.3) } };
+    const tried = {
+      ...one,
+      shorter: [
+        { left: 30, goals_byScheme: { box: around(0.2) } },
+        { left: 10, goals_byScheme: { box: around(0.12) } },
+      ],
+    };
+    const worth = (left: number, known: MeasuredCall = tried) => {
+      const ground = { learnt: 1, trust: 1, time: { left, tried: 60 } };
+      const advice = adviseCall([call('lantern')], [known], { box: 1 }, ground);
+      return advice.kind === 'measured' ? advice.calls[0]!.goals.mean : Number.NaN;
+    };
+    const times = [120, 60, 45, 30, 20, 10, 5, 0];
+    const worths = [0.3, 0.3, 0.25, 0.2, 0.16, 0.12, 0.06, 0];
+    times.forEach((left, at) => {
+      expect(worth(left), `${left} s`).toBeCloseTo(worths[at]!, 10);
+    });
+    // Where only the whole penalty was tried, it is worth what that is.
+    expect(worth(10, one)).toBe(0.3);
   });
 
   it('never holds more calls than are learnt', () => {

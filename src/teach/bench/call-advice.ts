@@ -1,4 +1,4 @@
-import { type CallMix, createDraws, drawnCall, type Interval, mixCalls, uniform } from '../../engine/index.ts';
+import { type CallMix, createDraws, drawnCall, type Interval, mixInDoubt, uniform } from '../../engine/index.ts';
 import type { Belief } from './scheme-belief.ts';
 
 /** A play from a side. */
@@ -7,9 +7,25 @@ export interface Call {
   readonly fromSide: 'left' | 'right';
 }
 
-/** What a call makes against each scheme that it was tried against, goals a chance. */
+/** Goals a chance against each scheme that was tried, by its id. */
+export type GoalsByScheme = Readonly<Record<string, Interval>>;
+
+/** What a call makes against each scheme that it was tried against. */
 export interface MeasuredCall extends Call {
-  readonly goals_byScheme: Readonly<Record<string, Interval>>;
+  /** With the whole penalty to come. */
+  readonly goals_byScheme: GoalsByScheme;
+  /** The same with so much less of it left, s; the longest first. None where only the whole was tried. */
+  readonly shorter?: readonly { readonly left: number; readonly goals_byScheme: GoalsByScheme }[];
+}
+
+/** What the advice goes by beside calls and belief. */
+export interface CallGround {
+  /** Calls that the unit can run: the most in the mix. */
+  readonly learnt: number;
+  /** How far the belief is trusted, 0 to 1. */
+  readonly trust: number;
+  /** What is left until their man is back, s, and the penalty with which the calls were tried; absent: all of it. */
+  readonly time?: { readonly left: number; readonly tried: number };
 }
 
 /** A call with what it is worth by what is believed, and how often to make it. */
@@ -34,14 +50,20 @@ export type CallAdvice =
   /** Nothing was tried against what they may play: the calls in the playbook's order, in turn. */
   | { readonly kind: 'inOrder'; readonly calls: readonly Call[] };
 
-/** The call to make first where the calls can't be told apart: their order is that of the playbook. */
+/**
+ * What to call: each call's worth by what is believed and by the time that is left, and how often to make it. Who cannot be told from the best by what was tried
+ * is called too, as often as it may be the best (`mixInDoubt`).
+ */
 export function adviseCall(
   calls: readonly Call[],
   measured: readonly MeasuredCall[],
   belief: Belief,
-  { learnt, trust }: { readonly learnt: number; readonly trust: number },
+  { learnt, trust, time }: CallGround,
 ): CallAdvice {
-  const known = calls.flatMap((call) => measured.find((one) => isSameCall(one, call)) ?? []);
+  const known = calls.flatMap((call) => {
+    const found = measured.find((one) => isSameCall(one, call));
+    return found === undefined ? [] : [{ ...call, goals_byScheme: goalsWithin(found, time) }];
+  });
   const schemes = Object.keys(belief).filter(
     (id) =>
       belief[id]! > 0 && known.length > 0 && known.every(({ goals_byScheme }) => goals_byScheme[id] !== undefined),
@@ -49,19 +71,19 @@ export function adviseCall(
   const told = schemes.reduce((sum, id) => sum + belief[id]!, 0);
   if (known.length === 0 || told === 0) return { kind: 'inOrder', calls: calls.slice(0, learnt) };
   const weights = schemes.map((id) => belief[id]! / told);
-  const mix = mixCalls({
-    goals_byCallScheme: known.map(({ goals_byScheme }) => schemes.map((id) => goals_byScheme[id]!.mean)),
+  const table = known.map(({ goals_byScheme }) => schemes.map((id) => goals_byScheme[id]!));
+  const mix = mixInDoubt({
+    goals_byCallScheme: table.map((row) => row.map(({ mean }) => mean)),
+    error_byCallScheme: table.map((row) => row.map(errorOf)),
     weight_byScheme: weights,
     trust,
     mostCalls: learnt,
+    seed: mixSeed,
   });
-  const weighed = known.map((call, at) => ({
-    play: call.play,
-    fromSide: call.fromSide,
-    goals: meanOver(
-      schemes.map((id) => call.goals_byScheme[id]!),
-      weights,
-    ),
+  const weighed = known.map(({ play, fromSide }, at) => ({
+    play,
+    fromSide,
+    goals: meanOver(table[at]!, weights),
     share: mix.share_byCall[at]!,
   }));
   return {
@@ -72,6 +94,33 @@ export function adviseCall(
     untried: Math.max(0, 1 - told),
   };
 }
+
+/** The same calls with the same worth are mixed the same, in every game and in the shell. */
+const mixSeed = 1;
+
+/** The standard error behind an interval of 95 times in 100; its lower end may be cut off at no goal. */
+function errorOf({ mean, high }: Interval): number {
+  return Math.max(0, high - mean) / 1.96;
+}
+
+/** Goals with so much time left: straight between the times that were tried, and down to none with no time. */
+function goalsWithin({ goals_byScheme, shorter = [] }: MeasuredCall, time: CallGround['time']): GoalsByScheme {
+  if (time === undefined || shorter.length === 0) return goals_byScheme;
+  const tried = [{ left: time.tried, goals_byScheme }, ...shorter];
+  const under = tried.find(({ left }) => left <= time.left);
+  const over = tried[(under === undefined ? tried.length : tried.indexOf(under)) - 1];
+  if (over === undefined) return goals_byScheme;
+  const from = under?.left ?? 0;
+  const share = (time.left - from) / (over.left - from);
+  const between = (id: string): Interval => {
+    const [less, more] = [under?.goals_byScheme[id] ?? nothing, over.goals_byScheme[id]!];
+    const at = (end: keyof Interval): number => less[end] + share * (more[end] - less[end]);
+    return { mean: at('mean'), low: at('low'), high: at('high') };
+  };
+  return Object.fromEntries(Object.keys(over.goals_byScheme).map((id) => [id, between(id)]));
+}
+
+const nothing: Interval = { mean: 0, low: 0, high: 0 };
 
 /**
  * The call that is drawn the so-many-th time (from 0) in the game of this seed: the same for the same advice, so that to look again is not to draw again. In the

@@ -72,11 +72,7 @@ const cases: readonly Case[] = [
   {
     what: 'three serve and a fourth waits longest: the next man back is the second whose time ends',
     taps: ['0 start', '10 fouls them 30 them 60 them 60 them 120', '10 start'],
-    then: [
-      '10: manUp 6v3 60 all 150 goal frees 2 waiting 1',
-      '45: manUp 6v3 25 all 115',
-      '75: manUp 6v5 85',
-    ],
+    then: ['10: manUp 6v3 60 all 150 goal frees 2 waiting 1', '45: manUp 6v3 25 all 115', '75: manUp 6v5 85'],
   },
   {
     what: 'the table has another time for a penalty',

@@ -23,6 +23,7 @@ export {
   adviseCall,
   type Call,
   type CallAdvice,
+  type CallGround,
   drawCall,
   isSameCall,
   type MeasuredCall,
@@ -43,6 +44,7 @@ export {
   outdatedCalls,
   schemesToTry,
   usualCallTrials,
+  usualShorter,
 } from './measured-calls.ts';
 export { type Belief, beliefOf, likeliestFirst } from './scheme-belief.ts';
 export { shortSchemeName } from './short-scheme-name.ts';

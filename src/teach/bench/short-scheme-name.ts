@@ -7,7 +7,7 @@ export function shortSchemeName(playbook: Pick<Playbook, 'schemes'>, id: string)
 }
 
 const shortNames: Readonly<Record<string, string | undefined>> = {
-  'box-zone': 'Box and one',
+  'box-zone': 'Box + one',
   'box-string': 'String',
   'four-man-rotation': 'Four-man',
   'five-man-rotation': 'Five-man',

@@ -34,8 +34,10 @@ export type Situation =
       readonly strength: Strength;
       /** Until the next man is back, s of play. */
       readonly left: number;
-      /** Until all who serve are, s of play. */
+      /** Until all of that side are, s of play. */
       readonly allLeft: number;
+      /** Until the sides are even, s of play. */
+      readonly edgeLeft: number;
       /** Men that the short side is short. */
       readonly short: number;
       /** Men of the short side whom a goal against it lets back at once. */
@@ -80,10 +82,21 @@ function shortOf(state: BenchState, code: RuleCode, manUp: TeamSide): Situation 
     strength: strengthOf(state, code, manUp),
     left: times[0]!,
     allLeft: times.at(-1)!,
+    edgeLeft: untilEven(times, timesBack(code, box, manUp)),
     short: box.short[short],
     goalFrees: box.short[short] - after.short[short],
     waiting: box.penalties.filter((one) => one.side === short && one.state === 'waiting').length,
   };
+}
+
+/** When the short side is short by no more than the other, s of play, by when the men of each are back; the short side comes first. */
+function untilEven(short: readonly number[], other: readonly number[]): number {
+  let edge = short.length - other.length;
+  for (const at of short) {
+    edge -= 1;
+    if (edge + other.filter((back) => back < at).length <= 0) return at;
+  }
+  return short.at(-1)!;
 }
 
 function periodOver(state: BenchState, code: RuleCode): Situation {
