@@ -96,12 +96,12 @@ function Draft({
   readonly players: number;
 }): ReactNode {
   const { store } = useDesk();
-  const { found, drafts, minutes, keeper, day, change } = usePlans();
-  const name = useMemo(() => planName(playbook, question, minutes), [playbook, question, minutes]);
+  const { found, drafts, minutes, keeper, session, change } = usePlans();
+  const name = useMemo(() => planName(playbook, question, minutes, session), [playbook, question, minutes, session]);
   const planned = useMemo((): DraftPlan => {
-    const wishes = { name, ...(day !== '' && { date: day }), minutes, players, keeper };
+    const wishes = { name, minutes, players, keeper, session };
     return withSkill(plannedFrom(playbook, question, wishes, found?.findings ?? []), found?.skill);
-  }, [playbook, question, name, day, minutes, players, keeper, found]);
+  }, [playbook, question, name, minutes, players, keeper, session, found]);
   const last = drafts.at(-1);
   // What was set by hand stays; what there is of time and men follows what was chosen.
   const draft: DraftPlan = last === undefined ? planned : { ...last, minutes, players };
@@ -177,9 +177,14 @@ function turnoutOf({ team }: Playbook): number {
   return team.roster.filter(({ crosse, absent }) => crosse !== 'goalkeeper' && absent !== true).length;
 }
 
-function planName({ plays }: Playbook, question: PracticeQuestion, minutes: number): string {
+function planName(
+  { plays }: Playbook,
+  question: PracticeQuestion,
+  minutes: number,
+  session: 'first' | 'second',
+): string {
   const names = question.plays.map((id) => plays.find((play) => play.id === id)?.name ?? id);
-  return `${names.join(', ').slice(0, 60)}: ${minutes} minutes`;
+  return `${names.join(', ').slice(0, 60)}: ${minutes} minutes${session === 'second' ? ', second session' : ''}`;
 }
 
 function saidOf(search: PlanSearch, isThere: boolean, play: string): string {

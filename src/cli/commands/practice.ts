@@ -28,6 +28,8 @@ interface RawPractice extends RawConditions {
   readonly minutes: string;
   readonly players?: string;
   readonly keeper: boolean;
+  readonly keeperWarmUp?: true;
+  readonly session: string;
   readonly reads: boolean;
   readonly skill?: true;
   readonly against: string;
@@ -47,6 +49,8 @@ export const addPractice: AddCommand = (program, io) => {
     .option('--minutes <number>', 'how long there is, 5 to 240', '20')
     .option('--players <number>', 'how many come, the goalkeeper not counted (default: all who are not absent)')
     .option('--no-keeper', 'no goalkeeper comes: the goal is empty or covered')
+    .option('--keeper-warm-up', 'the goalkeeper warms up in this time (default: before it, or beside the field)')
+    .option('--session <1|2>', 'of two in a week: 1 teaches the play, 2 goes live and into situations', '1')
     .option(
       '--against <ids>',
       "schemes with commas between them, each with how often it is met if you like (box-zone:3,jump:1), an opponent's id, or all with one man down",
@@ -89,14 +93,16 @@ async function runPractice(io: Io, file: string, raw: RawPractice): Promise<void
     raw.players === undefined ? turnoutOf(opened) : wholeNumber('--players', raw.players, 0, limits.players);
   const question = questionOf(opened, plays, raw.against, conditions);
   io.err(levelNote(playbook, conditions.level));
+  const session = wholeNumber('--session', raw.session, 1, 2) === 1 ? 'first' : 'second';
   const names = plays.map((id) => playbook.plays.find((play) => play.id === id)!.name).join(', ');
   const wishes = {
-    name: `${names}: ${minutes} minutes`.slice(0, limits.name),
+    name: `${names}: ${minutes} minutes${session === 'second' ? ', second session' : ''}`.slice(0, limits.name),
     ...(raw.day !== undefined && { date: raw.day }),
     minutes,
     players,
-    keeper: raw.keeper,
-  };
+    session,
+    keeper: keeperOf(raw),
+  } as const;
   const found = await make(io, opened, question, wishes, conditions, raw);
   if (raw.json === true) io.out(`${JSON.stringify(jsonOf(opened, question, found), null, 2)}\n`);
   else io.out(`${practiceText(playbook, found, conditions)}\n`);
@@ -113,6 +119,12 @@ async function runPractice(io: Io, file: string, raw: RawPractice): Promise<void
   (raw.json === true ? io.err : io.out)(`\nWritten: ${raw.out}, ${count} of ${papers[paper].name}.\n`);
 }
 
+function keeperOf({ keeper, keeperWarmUp }: RawPractice): 'none' | 'warm' | 'cold' {
+  if (!keeper && keeperWarmUp === true) throw badUse('name one thing: --no-keeper or --keeper-warm-up.');
+  if (!keeper) return 'none';
+  return keeperWarmUp === true ? 'cold' : 'warm';
+}
+
 function turnoutOf({ playbook }: OpenPlaybook): number {
   return playbook.team.roster.filter(({ crosse, absent }) => crosse !== 'goalkeeper' && absent !== true).length;
 }
@@ -126,6 +138,7 @@ function questionOf(
   const foes: Foes = against === 'all' ? { schemes: usualFoes(playbook) } : weighedFoes(playbook, against);
   return {
     plays,
+    others: playbook.plays.filter(({ id, archived }) => archived !== true && !plays.includes(id)).map(({ id }) => id),
     schemes: foes.schemes.map((id) => ({ id, weight: weightOf(foes, id) })),
     ...(foes.opponent && { opponent: foes.opponent.id }),
     side,
@@ -164,7 +177,7 @@ async function make(
 }
 
 function jsonOf({ playbook }: OpenPlaybook, question: PracticeQuestion, { practice, findings }: MadePractice): object {
-  const looks = findings.map(({ play, goals, looks, newRead }) => ({ play, goals, looks, newRead }));
+  const looks = findings.map(({ play, goals, looks, newRead, instead }) => ({ play, goals, looks, newRead, instead }));
   return {
     engine: engineVersion,
     seed: question.seed,

@@ -48,6 +48,7 @@ const row: PracticeRow = {
 function sheet(more: Partial<PracticeSheet> = {}): PracticeSheet {
   return {
     name: 'Tuesday',
+    plays: '',
     team: 'Tamarack Harriers',
     level: '14U',
     day: '10 March 2026',

@@ -9,6 +9,8 @@ import { cautionsBlock } from './practice-cautions.ts';
 /** Everything that stands on the page of a practice plan. */
 export interface PracticeSheet {
   readonly name: string;
+  /** The plays that are practised, where the name does not say them; else empty. */
+  readonly plays: string;
   readonly team: string;
   readonly level: Level;
   /** "Tuesday 10 March 2026"; empty when no day is set. */
@@ -117,11 +119,11 @@ function layOut(sheet: PracticeSheet, looks: Looks, width: number, page: number 
 }
 
 function headOf(
-  { name, team, day, turnout, six, focus, equipment }: PracticeSheet,
+  { name, plays, team, day, turnout, six, focus, equipment }: PracticeSheet,
   looks: Looks,
   width: number,
 ): Block {
-  const about = [team, day, turnout, six].filter((part) => part !== '').join('. ');
+  const about = [plays, team, day, turnout, six].filter((part) => part !== '').join('. ');
   return stack(
     [
       paragraph(name, looks.title, width),

@@ -1,6 +1,7 @@
 import type { Play, SpotId } from '../../engine/index.ts';
 import type { Practice, PracticeBlock, PracticeRun } from '../../playbook/index.ts';
 import { practiceKindWords, practiceSituationWords, readWords } from '../../render/index.ts';
+import { isThrown } from './look-worth.ts';
 import { type TaughtLook, taughtLooks } from './taught-looks.ts';
 import { lookDone, type SchemeWords } from './why-words.ts';
 
@@ -38,11 +39,13 @@ export function minuteWords(minutes: number): string {
 }
 
 /** How the reps are shared out, a line each: "X skips to TR, against Jump ×4". */
-export function runLines({ runs = [] }: PracticeBlock, play: Play, scheme: SchemeWords): readonly string[] {
+export function runLines(block: PracticeBlock, play: Play, scheme: SchemeWords): readonly string[] {
+  const { runs = [] } = block;
   const isAlone = runs.length === 1;
   return runs.map((run, at) => {
     const against = run.scheme === undefined ? '' : `against ${scheme(run.scheme)}`;
-    const done = run.look === undefined ? '' : runDone(run, play);
+    // Live it goes without saying.
+    const done = run.look === undefined && block.kind === 'live' ? '' : runDone(run, play);
     const said = [done, against].filter((part) => part !== '').join(', ');
     const words = at === 0 ? capital(said) : said;
     return isAlone ? words : `${words} \u00d7${run.reps}`;
@@ -55,7 +58,8 @@ export function runDone({ look = [] }: PracticeRun, play: Play): string {
   if (from === undefined || to === undefined) return 'the whole play';
   const taught = taughtOf(play, from, to);
   if (taught !== undefined) return lookDone(taught);
-  return from === to ? `${from} shoots (new)` : `${from} finds ${to} (new)`;
+  if (from === to) return `${from} shoots (new)`;
+  return isThrown(play, { from, to }) ? `${to} shoots off ${from}'s pass (new)` : `${from} finds ${to} (new)`;
 }
 
 export function taughtOf(play: Play, from: SpotId, to: SpotId): TaughtLook | undefined {

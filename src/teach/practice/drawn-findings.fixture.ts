@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Interval, Level, Play } from '../../engine/index.ts';
 import { demoPlaybook, toEnginePlay } from '../../playbook/index.ts';
-import type { PlannedPlay } from './block-plan.ts';
+import type { KeeperTurnout, PlannedPlay, PracticeSession } from './block-plan.ts';
 import type { LookStand, PlayFindings } from './find-practice.ts';
 import type { LookAgainst, LookWorth } from './look-worth.ts';
 import type { PracticeWishes } from './plan-practice.ts';
@@ -27,13 +27,22 @@ export function findingsOf(play: Play, carries: readonly number[], more: Partial
       example: mean > 0 ? 3 : null,
     });
     const all: LookWorth['against'] = [against(schemes[0]), against(schemes[1]), against(schemes[2])];
-    return { ...look, play: play.id, isTaught: true, carries: about(mean, 0.01), decides: null, against: all };
+    return {
+      ...look,
+      play: play.id,
+      isTaught: true,
+      isThrown: true,
+      carries: about(mean, 0.01),
+      decides: null,
+      against: all,
+    };
   });
   return {
     play: play.id,
     goals: about(0.3, 0.03),
     looks,
     newRead: null,
+    instead: null,
     stands: looks.map((look) => standOf(play, look)),
     ...more,
   };
@@ -76,12 +85,13 @@ export const wishes: fc.Arbitrary<PracticeWishes> = fc
   .record({
     halves: fc.nat({ max: 180 }),
     players: fc.nat({ max: 24 }),
-    keeper: fc.boolean(),
+    keeper: fc.constantFrom<KeeperTurnout>('none', 'warm', 'cold'),
+    session: fc.constantFrom<PracticeSession>('first', 'second'),
     level: fc.constantFrom<Level>('10U', '14U', 'college'),
   })
   .map(({ halves, ...rest }) => wish({ minutes: halves / 2, ...rest }));
 
-/** Twenty minutes with fourteen players and a goalkeeper at 14U, or otherwise. */
+/** Twenty minutes with fourteen players and a goalkeeper who warms up in them at 14U, or otherwise. */
 export function wish(more: Partial<PracticeWishes> = {}): PracticeWishes {
-  return { name: 'Tuesday', minutes: 20, players: 14, keeper: true, level: '14U', scheme: (id) => id, ...more };
+  return { name: 'Tuesday', minutes: 20, players: 14, keeper: 'cold', level: '14U', scheme: (id) => id, ...more };
 }

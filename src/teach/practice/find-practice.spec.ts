@@ -35,7 +35,7 @@ const question: PracticeQuestion = {
   seed: 1,
 };
 const effort = { trials: 20, watched: 100, studied: 0 };
-const wishes = { name: 'Tuesday', minutes: 20, players: 14, keeper: true };
+const wishes = { name: 'Tuesday', minutes: 20, players: 14, keeper: 'cold' } as const;
 
 describe('what is worth practising in Quarry', () => {
   let planned = 0;

@@ -23,12 +23,14 @@ import {
   type TrialPool,
   type TrialSetup,
 } from '../../worker/index.ts';
-import { byWorth, type LookWorth, lookWorths } from './look-worth.ts';
+import { byWorth, type LookWorth, lookWorths, worthyLooks } from './look-worth.ts';
 import { type PartStand, partStand } from './part-stand.ts';
 
 /** Against what, and how, the plays of a practice are tried. */
 export interface PracticeQuestion {
   readonly plays: readonly string[];
+  /** Other plays that may be named where nothing that these teach is worth reps; none when absent. */
+  readonly others?: readonly string[];
   /** Schemes with how likely each is, above 0. */
   readonly schemes: readonly { readonly id: string; readonly weight: number }[];
   readonly opponent?: string;
@@ -59,6 +61,8 @@ export interface PlayFindings {
   readonly looks: readonly LookWorth[];
   /** The one read that it does not teach and that would surely earn most; `null` when none surely earns anything, or nobody asked. */
   readonly newRead: NewRead | null;
+  /** Where nothing that it teaches is worth reps: the other play of the playbook that has most to drill against the same schemes; `null` when none has, or it was not needed. */
+  readonly instead: InsteadPlay | null;
   /** How the worthiest of them come open, each against the scheme where it carries most, in the order of their worth. */
   readonly stands: readonly LookStand[];
 }
@@ -69,6 +73,14 @@ export interface LookStand {
   readonly from: SpotId;
   readonly to: SpotId;
   readonly stand: PartStand;
+}
+
+/** Another play, and the look of it that carries most; `null` where it only makes more in all. */
+export interface InsteadPlay {
+  readonly play: string;
+  readonly name: string;
+  readonly goals: Interval;
+  readonly look: LookWorth | null;
 }
 
 export interface NewRead {
@@ -91,21 +103,66 @@ export async function findPractice(
 ): Promise<readonly PlayFindings[]> {
   const findings: PlayFindings[] = [];
   for (const id of question.plays) findings.push(await findPlay(pool, playbook, id, question, effort, options));
-  return findings;
+  if (findings.every(({ looks }) => worthyLooks(looks).length > 0)) return findings;
+  const others = await findOthers(pool, playbook, question, effort, options);
+  return findings.map((one) => (worthyLooks(one.looks).length > 0 ? one : { ...one, instead: insteadOf(one, others) }));
 }
 
-async function findPlay(
+/** What is named in place of another play carries at least so much, because it is not asked what its read costs. Goals a man-up. */
+const worthNaming = 0.03;
+
+/** The play whose best look carries most; where none carries enough the one that makes most, if it surely makes more. */
+function insteadOf({ goals }: PlayFindings, others: readonly FoundLooks[]): InsteadPlay | null {
+  const byLook = others
+    .flatMap((one) =>
+      worthyLooks(one.looks)
+        .slice(0, 1)
+        .map((look) => ({ ...one, look })),
+    )
+    .filter(({ look }) => look.carries.low >= worthNaming)
+    .sort((a, b) => b.look.carries.mean - a.look.carries.mean);
+  const byGoals = others
+    .filter((one) => one.goals.low > goals.mean)
+    .map((one) => ({ ...one, look: null }))
+    .sort((a, b) => b.goals.mean - a.goals.mean);
+  const [best] = [...byLook, ...byGoals];
+  return best === undefined ? null : { play: best.play.id, name: best.play.name, goals: best.goals, look: best.look };
+}
+
+/** Other plays that are looked at, at most: each takes about as long as the first. */
+const mostOthers = 4;
+
+async function findOthers(
+  pool: TrialPool,
+  playbook: Playbook,
+  question: PracticeQuestion,
+  effort: PracticeFindEffort,
+  options: MeasureOptions,
+): Promise<readonly FoundLooks[]> {
+  const found: FoundLooks[] = [];
+  for (const id of (question.others ?? []).slice(0, mostOthers))
+    found.push(await findLooks(pool, playbook, id, question, effort, options));
+  return found;
+}
+
+interface FoundLooks {
+  readonly play: Play;
+  readonly setups: readonly TrialSetup[];
+  readonly goals: Interval;
+  readonly looks: readonly LookWorth[];
+}
+
+async function findLooks(
   pool: TrialPool,
   playbook: Playbook,
   id: string,
   question: PracticeQuestion,
   effort: PracticeFindEffort,
   options: MeasureOptions,
-): Promise<PlayFindings> {
+): Promise<FoundLooks> {
   const play = toEnginePlay(playbook, id, question.side);
   const setups = question.schemes.map(({ id: scheme }) => setupOf(playbook, id, scheme, question));
   const measured = await measureMatchups(pool, setups, measuredBy(effort), options);
-  const weights = question.schemes.map(({ weight }) => weight);
   const looks = lookWorths(
     play,
     question.schemes.map(({ id: scheme, weight }, at) => ({
@@ -117,11 +174,23 @@ async function findPlay(
   );
   const goals = estimateGoals(
     measured.map(({ tally }) => tally),
-    weights,
+    question.schemes.map(({ weight }) => weight),
   );
+  return { play, setups, goals, looks };
+}
+
+async function findPlay(
+  pool: TrialPool,
+  playbook: Playbook,
+  id: string,
+  question: PracticeQuestion,
+  effort: PracticeFindEffort,
+  options: MeasureOptions,
+): Promise<PlayFindings> {
+  const { play, setups, goals, looks } = await findLooks(pool, playbook, id, question, effort, options);
   const stands = await findStands(pool, playbook, id, question, looks, options);
-  if (effort.studied === 0) return { play: id, goals, looks, newRead: null, stands };
-  const weighed = setups.map((setup, at) => ({ setup, weight: weights[at]! }));
+  if (effort.studied === 0) return { play: id, goals, looks, newRead: null, instead: null, stands };
+  const weighed = setups.map((setup, at) => ({ setup, weight: question.schemes[at]!.weight }));
   const studies: ReadsStudy[] = [];
   for (const carrier of teachable(play)) {
     const study = await studyReads(pool, weighed, { play, carrier }, studiedBy(effort.studied, setups.length), options);
@@ -132,6 +201,7 @@ async function findPlay(
     goals,
     looks: looks.map((look) => withRead(look, studies)),
     newRead: bestNewRead(play, studies),
+    instead: null,
     stands,
   };
 }

@@ -36,6 +36,8 @@ export interface LookWorth extends TaughtLook {
   readonly play: string;
   /** Whether the play teaches it; a look that only comes open while the play runs is new to who is to take it. */
   readonly isTaught: boolean;
+  /** Whether the play's script throws this very ball: what is not taught of it is then the shot. */
+  readonly isThrown: boolean;
   /**
    * Goals a man-up when it is thrown the first time that it is there, arrives as often as such passes do, and is shot at once: what there is to be had from it, and
    * more than it now brings. 95 %.
@@ -104,11 +106,19 @@ function worthsOf(
       ...look,
       play: play.id,
       isTaught,
+      isThrown: isThrown(play, look),
       carries: carriedOver(found),
       decides: null,
       against: byLikelyWorth(against),
     };
   });
+}
+
+/** Whether a play's script has the one throw to the other. */
+export function isThrown({ beats }: Play, { from, to }: Pick<TaughtLook, 'from' | 'to'>): boolean {
+  return beats.some(({ actions }) =>
+    actions.some((action) => action.kind === 'pass' && action.by === from && action.to === to),
+  );
 }
 
 /** Where it is met most and carries most first; there is one scheme at least. */
@@ -155,6 +165,14 @@ export function worthOfLook(look: Pick<LookWorth, 'carries' | 'decides'>): numbe
   const { carries, decides } = look;
   if (costsGoals(look)) return 0;
   return carries.mean + (decides !== null && decides.low > 0 ? decides.mean : 0);
+}
+
+/** Below this nobody sees in a season whether a look was practised. Goals a man-up. */
+const worthReps = 0.01;
+
+/** The taught looks that are worth reps against a defense, the worthiest first. */
+export function worthyLooks(looks: readonly LookWorth[]): readonly LookWorth[] {
+  return byWorth(looks.filter((look) => look.isTaught && worthOfLook(look) >= worthReps));
 }
 
 /** Whether deciding for it by its read surely costs goals. */

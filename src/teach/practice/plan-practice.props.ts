@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoPlaybook } from '../../playbook/index.ts';
 import { plannedPlays, wishes } from './drawn-findings.fixture.ts';
-import { coldKeeperNote, openGoalNote, planPractice } from './plan-practice.ts';
+import { coldKeeperNote, openGoalNote, planPractice, warmKeeperNote } from './plan-practice.ts';
 import { practicePages } from './practice-pages.ts';
 import { practiceTimes } from './practice-times.ts';
 import { minutesTaken } from './refit-practice.ts';
@@ -30,9 +30,10 @@ describe('planPractice', () => {
         );
         for (const block of less!.blocks) {
           const same = more!.blocks.find(
-            ({ kind, play, spots, runs }) =>
+            ({ kind, play, situation, spots, runs }) =>
               kind === block.kind &&
               play === block.play &&
+              situation === block.situation &&
               (kind !== 'part' ||
                 JSON.stringify([spots, runs?.[0]?.look]) === JSON.stringify([block.spots, block.runs?.[0]?.look])),
           );
@@ -80,13 +81,14 @@ describe('planPractice', () => {
       fc.property(plannedPlays, wishes, (plays, wished) => {
         const { blocks } = planPractice(plays, wished);
         const warm = blocks.findIndex(({ kind }) => kind === 'keeper');
-        if (!wished.keeper) expect(warm).toBe(-1);
+        if (wished.keeper !== 'cold') expect(warm).toBe(-1);
         for (const [at, { kind, note }] of blocks.entries()) {
           if (!shots.includes(kind)) continue;
-          if (!wished.keeper) expect(note).toContain(openGoalNote);
+          if (wished.keeper === 'none') expect(note).toContain(openGoalNote);
+          else if (wished.keeper === 'warm') expect(note).toContain(warmKeeperNote);
           else if (warm < 0) expect(note).toContain(coldKeeperNote);
           else expect(at).toBeGreaterThan(warm);
-          if (wished.keeper && ['live', 'situation'].includes(kind)) expect(warm).toBeGreaterThanOrEqual(0);
+          if (wished.keeper === 'cold' && ['live', 'situation'].includes(kind)) expect(warm).toBeGreaterThanOrEqual(0);
         }
       }),
     );

@@ -45,9 +45,41 @@ describe('what is worth practising', () => {
     expect(plan.leftOut?.join(' ')).toContain('it costs 0.05 (0.03 to 0.07) goals a man-up');
   });
 
-  test('where nothing is ever there, it says so', () => {
-    const plan = planned(findingsOf(lantern, []));
-    expect(plan.leftOut?.[0]).toContain('Nothing that Lantern teaches is ever worth taking');
+  describe('where nothing that it teaches is worth reps', () => {
+    const nothing = findingsOf(lantern, [0.004]);
+    const plan = planned(nothing, { minutes: 12, players: 9 });
+    test('it says so, and drills no look: the play is run as a whole against what is met', () => {
+      expect(plan.leftOut?.[0]).toContain('No look that Lantern teaches is worth reps against these schemes');
+      expect(plan.blocks.map(({ kind }) => kind)).not.toContain('part');
+      const dummy = plan.blocks.find(({ kind }) => kind === 'dummy')!;
+      expect(dummy.runs!.every(({ look }) => look === undefined)).toBe(true);
+      expect(dummy.why).toContain('so it is run as a whole');
+      expect(JSON.stringify(plan)).not.toContain('hardly ever there');
+      expect(plan.notes).toBe('The whole play, and who has the ball finds who is open.');
+    });
+    test('it names the play that has more to drill', () => {
+      const [look] = findingsOf(lantern, [0.12]).looks;
+      const instead = { play: 'quarry', name: 'Quarry', goals: about(0.4, 0.02), look: look! };
+      expect(planned({ ...nothing, instead }).leftOut?.[1]).toBe(
+        'Quarry has more to drill against them: X skips to TR, 0.12 (0.11 to 0.13) goals a man-up; in all it makes 0.40 (0.38 to 0.42).',
+      );
+    });
+    test('it names the play that makes more where none has more to drill', () => {
+      const instead = { play: 'ferry', name: 'Ferry', goals: about(0.4, 0.02), look: null };
+      expect(planned({ ...nothing, instead }).leftOut?.[1]).toBe(
+        'Ferry makes more against them: 0.40 (0.38 to 0.42) goals a man-up.',
+      );
+    });
+    test('what only opens beside it gets half of the reps at most, in words that say what is new', () => {
+      const fresh = { ...nothing.looks[0]!, from: 'TR', to: 'TL', isTaught: false, carries: about(0.2, 0.01) };
+      const { blocks, notes } = planned({ ...nothing, looks: [...nothing.looks, fresh] });
+      const dummy = blocks.find(({ kind }) => kind === 'dummy')!;
+      const ofNew = dummy.runs!.filter(({ look }) => look !== undefined).reduce((sum, { reps }) => sum + reps, 0);
+      expect(ofNew).toBe(Math.floor(dummy.reps! / 2));
+      expect(dummy.why).toContain("TL shoots off TR's pass: 0.20");
+      expect(dummy.why).toContain('New is the shot: the play throws on.');
+      expect(notes).toContain("TL shoots off TR's pass (new)");
+    });
   });
 
   test.each<['14U' | 'college', boolean, number]>([
@@ -67,6 +99,25 @@ describe('what is worth practising', () => {
     const newRead = hasRead ? { read, gain: about(0.04, 0.01) } : null;
     const all = { ...findings, looks: [...findings.looks, fresh('WL'), fresh('TL')], newRead };
     expect(drilledLooks(all, level).filter(({ isTaught }) => !isTaught)).toHaveLength(count);
+  });
+});
+
+describe('the second session of a week', () => {
+  const plan = planned(findingsOf(lantern, [0.12, 0, 0.04, 0.02, 0]), { session: 'second' });
+  test('teaches nothing anew: the play once, then live and into situations', () => {
+    expect(kinds(plan)).toMatch(/^skeleton keeper live/);
+    expect(kinds(plan)).toMatch(/situation situation$/);
+    expect(kinds(plan)).not.toMatch(/talk|walk/);
+    const live = (one: ReturnType<typeof planned>): number => one.blocks.find(({ kind }) => kind === 'live')!.minutes;
+    expect(live(plan)).toBeGreaterThan(live(planned(findingsOf(lantern, [0.12, 0, 0.04, 0.02, 0]))));
+  });
+});
+
+describe('a goalkeeper who comes warm', () => {
+  const plan = planned(findingsOf(lantern, [0.1]), { keeper: 'warm', minutes: 12 });
+  test('takes no time of it, and it is said how he is warm', () => {
+    expect(kinds(plan)).not.toContain('keeper');
+    expect(plan.blocks.find(({ kind }) => kind === 'dummy')?.note).toContain('is warm before the first shot');
   });
 });
 

@@ -1,11 +1,29 @@
-import { limits, type Practice, type PracticeBlock, practiceKinds } from '../../playbook/index.ts';
-import { practiceKindWords } from '../../render/index.ts';
-import { type BlockPlan, blockPlan, type PlannedPlay, type PracticeTurnout, type WantedBlock } from './block-plan.ts';
+import { limits, type Practice, type PracticeBlock } from '../../playbook/index.ts';
+import { practiceKindWords, practiceSituationWords } from '../../render/index.ts';
+import {
+  type BlockPlan,
+  blockPlan,
+  type PlannedPlay,
+  type PracticeSession,
+  type PracticeTurnout,
+  type WantedBlock,
+} from './block-plan.ts';
+import { minuteWords } from './block-words.ts';
+import type { PlayFindings } from './find-practice.ts';
 import { fitBlocks } from './fit-blocks.ts';
-import { byWorth, costsGoals } from './look-worth.ts';
+import { byWorth, costsGoals, worthyLooks } from './look-worth.ts';
 import { repsIn } from './practice-times.ts';
 import { drilledLooks, dummyRuns, liveRuns, schemesShown, skeletonRuns } from './share-reps.ts';
-import { costWords, focusWords, type SchemeWords, whyLook, whyNew } from './why-words.ts';
+import {
+  costWords,
+  focusWords,
+  insteadWords,
+  nothingWords,
+  type SchemeWords,
+  whyLook,
+  whyNew,
+  whyWhole,
+} from './why-words.ts';
 
 /** What a practice is wished to be. */
 export interface PracticeWishes extends PracticeTurnout {
@@ -14,11 +32,15 @@ export interface PracticeWishes extends PracticeTurnout {
   readonly date?: string;
   /** How long there is; above 0. */
   readonly minutes: number;
+  /** Which of two in a week: the first when absent. */
+  readonly session?: PracticeSession;
   readonly scheme: SchemeWords;
 }
 
-/** What stands on a block with shots when nobody is in the goal, and when its goalkeeper is not warm yet. */
+/** What stands on a block with shots when nobody is in the goal, when he warms up beside it, and when there was no time for it. */
 export const openGoalNote = 'No goalkeeper: the goal is empty or covered, and nobody stands in it.';
+export const warmKeeperNote =
+  'The goalkeeper is warm before the first shot: somebody shoots at him beside the field until then.';
 export const coldKeeperNote = 'No shot yet: the goalkeeper is not warm. The rep ends with the catch.';
 /** What the unit does while its goalkeeper warms up. */
 export const keeperNote = 'The others drink. Nobody stands behind the goal.';
@@ -29,23 +51,24 @@ export const keeperNote = 'The others drink. Nobody stands behind the goal.';
  */
 export function planPractice(plays: readonly PlannedPlay[], wishes: PracticeWishes): Omit<Practice, 'id'> {
   if (plays.length === 0) throw new RangeError('no play to practise (expected one or more)');
-  const plan = blockPlan(plays, wishes);
+  const { session = 'first' } = wishes;
+  const plan = blockPlan(plays, wishes, session);
   const halves = Math.floor(2 * wishes.minutes);
   const fit = fitBlocks(halves, plan.core, plan.more);
   const timed = [...plan.core, ...plan.more].map((block, at) => ({ block, halves: [...fit.core, ...fit.more][at]! }));
   const kept = timed.filter((one) => one.halves > 0);
-  const isWarm = wishes.keeper && kept.some(({ block }) => block.kind === 'keeper');
+  const isWarm = wishes.keeper === 'warm' || kept.some(({ block }) => block.kind === 'keeper');
   const blocks = kept
     .map(({ block, halves }) => filledBlock(block, halves / 2, plays, { ...wishes, isWarm }))
     .filter((block) => block !== undefined)
-    .sort((a, b) => placeOf(a) - placeOf(b));
+    .sort((a, b) => placeOf(a, session) - placeOf(b, session));
   const { name, date, minutes, players, keeper } = wishes;
   return {
     name,
     ...(date !== undefined && { date }),
     minutes,
     players,
-    ...(!keeper && { keeper: false }),
+    ...(keeper === 'none' && { keeper: false }),
     plays: plays.map(({ play }) => play.id),
     blocks,
     leftOut: leftOut(plan, timed, plays, fit.free).map((words) => words.slice(0, limits.why)),
@@ -59,19 +82,18 @@ export function planPractice(plays: readonly PlannedPlay[], wishes: PracticeWish
   };
 }
 
-/** In the order of teaching; blocks of one kind stay as they are. */
-function placeOf({ kind }: PracticeBlock): number {
-  return kind === 'water' ? practiceKinds.indexOf('dummy') - 0.5 : orderOfKinds.indexOf(kind);
+/** In the order of the session; blocks of one kind stay as they are, and water comes before the first block with a defense. */
+function placeOf({ kind }: PracticeBlock, session: PracticeSession): number {
+  const order = orders[session];
+  const place = (one: PracticeBlock['kind']): number => order.indexOf(one);
+  return kind === 'water' ? Math.min(place('dummy'), place('live')) - 0.5 : place(kind);
 }
 
-const orderOfKinds: readonly PracticeBlock['kind'][] = practiceOrder();
-
-/** The goalkeeper warms up before the first shot, which is one at the end of a dummy rep. */
-function practiceOrder(): readonly PracticeBlock['kind'][] {
-  const others = practiceKinds.filter((kind) => kind !== 'keeper');
-  const at = others.indexOf('dummy');
-  return [...others.slice(0, at), 'keeper', ...others.slice(at)];
-}
+/** The goalkeeper warms up before the first shot, which is one at the end of a dummy rep. Where the play is known it goes live first, so that all see what is to be mended. */
+const orders: Readonly<Record<PracticeSession, readonly PracticeBlock['kind'][]>> = {
+  first: ['talk', 'walk', 'skeleton', 'keeper', 'dummy', 'part', 'live', 'situation'],
+  second: ['talk', 'walk', 'skeleton', 'keeper', 'live', 'dummy', 'part', 'situation'],
+};
 
 interface Filling extends PracticeWishes {
   /** Whether the goalkeeper is warm when the shooting begins. */
@@ -104,7 +126,10 @@ function insideOf(
     case 'skeleton':
       return {
         runs: [...skeletonRuns(findings, reps)],
-        why: 'Every look that is taught is run once at least; those that carry most, most.',
+        why:
+          worthyLooks(findings.looks).length > 0
+            ? 'Every look that is taught is run once at least; those that carry most, most.'
+            : 'Every look that is taught is run once, so that the play is known; none is worth more reps here.',
       };
     case 'dummy':
       return dummyInside(findings, level, reps, scheme);
@@ -130,14 +155,23 @@ function insideOf(
 }
 
 function dummyInside(
-  findings: PlannedPlay['findings'],
+  findings: PlayFindings,
   level: Filling['level'],
   reps: number,
   scheme: SchemeWords,
 ): Partial<PracticeBlock> {
   const runs = [...dummyRuns(findings, level, reps)];
-  const [first] = drilledLooks(findings, level);
-  return { runs, ...(first !== undefined && { why: whyLook(first, findings.goals, scheme, runs[0]?.scheme) }) };
+  const drilled = drilledLooks(findings, level);
+  const words = drilled.slice(0, 2).map((look) => whyLook(look, findings.goals, scheme, schemeOfRun(runs, look)));
+  if (worthyLooks(findings.looks).length > 0) return { runs, why: words[0]! };
+  return { runs, why: [whyWhole(findings.goals), ...words.slice(0, 1)].join(' ') };
+}
+
+function schemeOfRun(
+  runs: NonNullable<PracticeBlock['runs']>,
+  { from, to }: { readonly from: string; readonly to: string },
+): string | undefined {
+  return runs.find(({ look = [] }) => look[0] === from && (look[1] ?? from) === to)?.scheme;
 }
 
 function liveWhy(findings: PlannedPlay['findings'], level: Filling['level'], scheme: SchemeWords): string {
@@ -159,9 +193,15 @@ function lookSpots({ from, to }: { readonly from: string; readonly to: string })
 function noteOf(kind: PracticeBlock['kind'], { keeper, isWarm, players }: Filling): Pick<PracticeBlock, 'note'> {
   const standIns = kind === 'dummy' && players < 11 ? `Coaches stand in for ${11 - players} of the defenders. ` : '';
   const shoots = ['dummy', 'part', 'live', 'situation'].includes(kind);
-  const goal = !shoots ? '' : keeper ? (isWarm ? '' : coldKeeperNote) : openGoalNote;
+  const goal = shoots ? goalNote(keeper, isWarm) : '';
   const words = kind === 'keeper' ? keeperNote : `${standIns}${goal}`.trim();
   return words === '' ? {} : { note: words };
+}
+
+function goalNote(keeper: Filling['keeper'], isWarm: boolean): string {
+  if (keeper === 'none') return openGoalNote;
+  if (keeper === 'warm') return warmKeeperNote;
+  return isWarm ? '' : coldKeeperNote;
 }
 
 /** What there was no time for, what cannot be done, what is not worth doing, and what time is left over. */
@@ -176,26 +216,23 @@ function leftOut(
   const names = noTime.map(({ block }) => {
     const play = several && block.at !== null ? ` of ${plays[block.at]!.play.name}` : '';
     const look = block.part === undefined ? '' : ` (${block.part.look.from} to ${block.part.look.to})`;
-    return `${practiceKindWords[block.kind]}${play}${look}`;
+    const what =
+      block.situation === undefined ? practiceKindWords[block.kind] : practiceSituationWords[block.situation];
+    return `${what}${play}${look}`;
   });
   const costly = plays.flatMap(({ findings }) => byWorth(findings.looks.filter(costsGoals)).map(costWords));
-  const idle = plays.filter(({ findings }) => findings.looks.every(({ carries }) => carries.mean === 0));
-  const beside = plays.filter(
-    ({ findings }) => !idle.some((one) => one.findings === findings) && carriesLittle(findings),
-  );
+  const idle = plays.filter(({ findings }) => worthyLooks(findings.looks).length === 0);
+  const beside = plays.filter((one) => !idle.includes(one) && carriesLittle(one.findings));
   return [
+    ...idle.flatMap(({ play, findings }) => [nothingWords(play.name, findings), ...insteadWords(findings)]),
     ...beside.map(
       ({ play }) =>
         `Most of what ${play.name} makes against these schemes comes beside what it teaches: look in Play where its goals come from.`,
     ),
-    ...idle.map(
-      ({ play }) =>
-        `Nothing that ${play.name} teaches is ever worth taking against these schemes: change it in Play, or run another play against them.`,
-    ),
     ...(names.length === 0 ? [] : [`No time: ${names.join(', ')}.`]),
     ...cannot,
     ...costly,
-    ...(free === 0 ? [] : [`${free / 2} min to spare: too short for what would come next.`]),
+    ...(free === 0 ? [] : [`${minuteWords(free / 2)} to spare: too short for what would come next.`]),
   ];
 }
 

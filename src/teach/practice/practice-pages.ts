@@ -43,6 +43,7 @@ export function practicePages(
   const ground: PracticeGround = { ...wishes, playbook, practice, stands, field, scheme };
   const plan = practicePlan({
     name: practice.name,
+    plays: playNames(playbook, practice),
     team: playbook.team.name,
     level: wishes.level ?? playbook.team.level,
     day: practice.date === undefined ? '' : dayOfDate(practice.date),
@@ -136,6 +137,12 @@ function lookStep({ runs }: PracticeBlock, play: Play): DrillStep | undefined {
   if (step === undefined) return undefined;
   const men = all.map((spot) => ({ spot, at: step.before.places[spot]! }));
   return { men, ball: step.before.ball, actions: step.actions, defenders: [] };
+}
+
+/** "Lantern, Ferry": those that the plan's name leaves out, which a coach may have written anew. */
+function playNames({ plays }: Playbook, practice: Omit<Practice, 'id'>): string {
+  const named = practice.plays.map((id) => plays.find((play) => play.id === id)?.name ?? id);
+  return named.filter((name) => !practice.name.toLowerCase().includes(name.toLowerCase())).join(', ');
 }
 
 /** The first unit of the first play, by spots and numbers; names stay at home. */

@@ -22,21 +22,48 @@ export function lookDone({ from, to, kind }: Pick<LookWorth, 'from' | 'to' | 'ki
   }
 }
 
+/** The same of a look with numbers: one that is not taught, but whose ball the play throws anyway, is new by its shot. */
+export function lookWorded(look: Pick<LookWorth, 'from' | 'to' | 'kind' | 'isTaught' | 'isThrown'>): string {
+  return !look.isTaught && look.isThrown ? `${look.to} shoots off ${look.from}'s pass` : lookDone(look);
+}
+
 /**
  * Why a look gets reps, in two sentences with their numbers: what there is to be had from it beside what the play makes in all, and where it is there. `shown` is a scheme
  * to say it of; where it carries most when absent.
  */
 export function whyLook(look: LookWorth, goals: Interval, scheme: SchemeWords, shown?: string): string {
-  const { carries, against, isTaught } = look;
-  const done = capital(lookDone(look));
+  const { carries, against, isTaught, isThrown } = look;
+  const done = capital(lookWorded(look));
   const best = against.find((one) => one.scheme === shown) ?? against[0];
-  if (carries.mean === 0) return `${done}: taught, and hardly ever there in these man-ups. Look at it in Play.`;
-  const fresh = isTaught ? '' : ' Not in the play yet: it opens while the play runs.';
+  const fresh = isThrown
+    ? 'New is the shot: the play throws on.'
+    : 'Not in the play yet: it opens while the play runs.';
   const arrive = look.kind === 'shot' ? '' : `, and ${percent(best.completion)} of the balls arrive`;
   return (
     `${done}: ${span(carries)} goals a man-up if it is taken whenever it is there; the play makes ${span(goals)} in all. ` +
-    `Against ${scheme(best.scheme)} it is there in ${percent(best.share)}${arrive}.${fresh}`
+    `Against ${scheme(best.scheme)} it is there in ${percent(best.share)}${arrive}.` +
+    (isTaught ? '' : ` ${fresh} Teach it in Reads before the practice.`)
   );
+}
+
+/** Why the whole play is run where no look of it is worth reps. */
+export function whyWhole(goals: Interval): string {
+  return `No look that the play teaches is worth reps here, so it is run as a whole and who has the ball finds who is open: its ${span(goals)} goals a man-up come so.`;
+}
+
+/** That no look of a play is drilled, and why. */
+export function nothingWords(play: string, { goals }: PlayFindings): string {
+  return `No look that ${play} teaches is worth reps against these schemes, so none is drilled: its ${span(goals)} goals a man-up come from what opens beside them. Search its reads in Reads, or plan another play against them.`;
+}
+
+/** What is worth drilling in another play; nothing when none is known to be. */
+export function insteadWords({ instead }: PlayFindings): readonly string[] {
+  if (instead === null) return [];
+  const { name, goals, look } = instead;
+  if (look === null) return [`${name} makes more against them: ${span(goals)} goals a man-up.`];
+  return [
+    `${name} has more to drill against them: ${lookDone(look)}, ${span(look.carries)} goals a man-up; in all it makes ${span(goals)}.`,
+  ];
 }
 
 /** What is new today. */
@@ -50,11 +77,12 @@ export function costWords(look: LookWorth): string {
 }
 
 /** Of which looks the practice is, in a line: the worthiest first. */
-export function focusWords({ looks, newRead }: PlayFindings, drilled: readonly LookWorth[]): string {
-  const first = (drilled.length > 0 ? drilled : looks)
-    .slice(0, 2)
-    .map((look) => `${lookDone(look)}${look.isTaught ? '' : ' (new)'}`)
-    .join('; ');
+export function focusWords({ newRead }: PlayFindings, drilled: readonly LookWorth[]): string {
+  const looks = drilled.slice(0, 2).map((look) => `${lookWorded(look)}${look.isTaught ? '' : ' (new)'}`);
+  const whole = drilled.some(({ isTaught }) => isTaught)
+    ? []
+    : ['the whole play, and who has the ball finds who is open'];
+  const first = capital([...whole, ...looks].join('; '));
   return newRead === null ? `${first}.` : `${first}. New: ${readWords(newRead.read)}.`;
 }
 

@@ -2,10 +2,20 @@ import type { ReactNode } from 'react';
 import type { Playbook, PlayEntry } from '../../../playbook/index.ts';
 import { NumberField } from '../../controls/number-field.tsx';
 import { PickList } from '../../controls/pick-list.tsx';
-import { TextField } from '../../controls/text-field.tsx';
 import { knownOpponents } from './plan-question.ts';
 import { usePlans } from './plan-state.ts';
 import styles from './practice.module.css';
+
+const keepers = [
+  { value: 'warm', text: 'comes warm' },
+  { value: 'cold', text: 'warms up in this time' },
+  { value: 'none', text: 'none comes' },
+] as const;
+
+const sessions = [
+  { value: 'first', text: '1 of 2: teach it' },
+  { value: 'second', text: '2 of 2: go live' },
+] as const;
 
 const bounds = { minutes: [5, 240], players: [0, 60] } as const;
 
@@ -19,7 +29,7 @@ export function PlanChoices({
   readonly play: PlayEntry;
   readonly players: number;
 }): ReactNode {
-  const { minutes, keeper, opponent, also, withSkill, day, change } = usePlans();
+  const { minutes, keeper, session, opponent, also, withSkill, change } = usePlans();
   const others = playbook.plays.filter(({ id, archived }) => id !== play.id && archived !== true);
   return (
     <div className={styles.choices}>
@@ -37,10 +47,18 @@ export function PlanChoices({
         of="players"
         onNumber={(value) => change({ players: value })}
       />
-      <label className={styles.tick}>
-        <input type="checkbox" checked={keeper} onChange={(event) => change({ keeper: event.target.checked })} />A
-        goalkeeper comes
-      </label>
+      <PickList
+        label="Goalkeeper"
+        value={keeper}
+        options={keepers}
+        onChange={(value) => change({ keeper: keepers.find((one) => one.value === value)?.value ?? 'warm' })}
+      />
+      <PickList
+        label="Session"
+        value={session}
+        options={sessions}
+        onChange={(value) => change({ session: value === 'second' ? 'second' : 'first' })}
+      />
       <PickList
         label="Against"
         value={knownOpponents(playbook).some(({ id }) => id === opponent) ? (opponent ?? '') : ''}
@@ -62,7 +80,6 @@ export function PlanChoices({
           onChange={(id) => change({ also: id === '' ? undefined : id })}
         />
       )}
-      <TextField label="Day" type="date" value={day} onText={(text) => change({ day: text })} />
     </div>
   );
 }

@@ -55,7 +55,15 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
   return (
     <div className={styles.plan}>
       <div className={styles.editor}>
-        <PlanName practice={practice} onChange={onChange} />
+        <div className={styles.tools}>
+          <PlanName practice={practice} onChange={onChange} />
+          <TextField
+            label="Day"
+            type="date"
+            value={practice.date ?? ''}
+            onText={(text) => onChange('the day of a practice plan', (plan) => onDay(plan, text))}
+          />
+        </div>
         <TimeLine practice={practice} onChange={onChange} />
         <div className={styles.tools}>{tools}</div>
         <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
@@ -72,6 +80,11 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
       </div>
     </div>
   );
+}
+
+/** The plan on another day; on none for an empty text. */
+function onDay({ date: _, ...plan }: Practice, text: string): Practice {
+  return text === '' ? plan : { ...plan, date: text };
 }
 
 /** What the plan is called; an empty name is not taken, and the one before stays. */

@@ -21,6 +21,12 @@ describe('planQuestion', () => {
       { id: 'box-string', weight: 1 },
     ]);
   });
+  test('plays that are whole and not put away may be named in its place', () => {
+    expect(planQuestion(demoPlaybook, { ...choices, also: 'ferry' }).others).toEqual(['lantern']);
+    const [lantern, ...rest] = demoPlaybook.plays;
+    const away = { ...demoPlaybook, plays: [{ ...lantern!, archived: true }, ...rest] };
+    expect(planQuestion(away, choices).others).toEqual(['ferry']);
+  });
   test.each([
     ['gone', ['quarry']],
     ['quarry', ['quarry']],

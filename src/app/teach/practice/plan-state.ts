@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import type { PaperName } from '../../../render/index.ts';
-import type { PlayFindings } from '../../../teach/index.ts';
+import type { PlayFindings, plannedFrom } from '../../../teach/index.ts';
 import type { DraftPlan } from './draft-plan.ts';
 
 /** What the making of a plan is at. */
@@ -19,18 +19,21 @@ export interface FoundPlan {
   readonly skill?: string;
 }
 
+type PlanWishes = Parameters<typeof plannedFrom>[2];
+
 interface PlanState {
   readonly minutes: number;
   /** All of the roster who are not absent when undefined. */
   readonly players: number | undefined;
-  readonly keeper: boolean;
+  readonly keeper: PlanWishes['keeper'];
+  /** Which of two in a week. */
+  readonly session: NonNullable<PlanWishes['session']>;
   /** Id of the opponent; all schemes with one man down when undefined or not there any more. */
   readonly opponent: string | undefined;
   /** A second play that is practised too. */
   readonly also: string | undefined;
   /** Whether it is also asked which skill is worth most, which takes a minute or more. */
   readonly withSkill: boolean;
-  readonly day: string;
   readonly paper: PaperName;
   readonly search: PlanSearch;
   readonly found: FoundPlan | undefined;
@@ -47,11 +50,11 @@ interface PlanState {
 export const usePlans = create<PlanState>((set) => ({
   minutes: 20,
   players: undefined,
-  keeper: true,
+  keeper: 'warm',
+  session: 'first',
   opponent: undefined,
   also: undefined,
   withSkill: false,
-  day: '',
   paper: 'letter',
   search: { kind: 'idle' },
   found: undefined,
