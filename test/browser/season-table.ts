@@ -1,4 +1,4 @@
-/** A man-up of a table that a test takes in. */
+/** A chance of a table that a test takes in. */
 export interface TableLine {
   readonly side: 'ours' | 'theirs';
   readonly date: string;
@@ -10,7 +10,7 @@ export interface TableLine {
   readonly expected: number;
 }
 
-/** 200 man-ups as a coach's spreadsheet has them, by names: lantern scores in two of three, the others in one of four. */
+/** 200 chances as a coach's spreadsheet has them, by names: lantern scores in two of three, the others in one of four. */
 export const seasonLines: readonly TableLine[] = Array.from({ length: 200 }, (_, at) => {
   const call = (['Lantern', 'Quarry', 'Ferry'] as const)[at % 3]!;
   const turn = Math.floor(at / 3);

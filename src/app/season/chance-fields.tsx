@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import { schemeList } from '../../engine/index.ts';
-import { chanceResults, chanceResultWords, chanceStarts, type Playbook } from '../../playbook/index.ts';
+import type { Playbook } from '../../playbook/index.ts';
+import { type ColumnChoice, chanceColumns } from '../../teach/index.ts';
 import { PickList } from '../controls/pick-list.tsx';
 import { TextField } from '../controls/text-field.tsx';
 import styles from './season.module.css';
@@ -39,7 +39,7 @@ export interface ChanceFieldsProps {
   readonly onText: (head: string, text: string) => void;
 }
 
-/** Some of the fields of a man-up, each with what is wrong with it. */
+/** Some of the fields of a chance, each with what is wrong with it. */
 export function ChanceFields({ playbook, heads, cells, problems, onText }: ChanceFieldsProps): ReactNode {
   return (
     <div className={styles.fields}>
@@ -106,40 +106,11 @@ const labels: Readonly<Record<string, string>> = {
   notes: 'Notes',
 };
 
-type Choice = { readonly value: string; readonly text: string };
-const nothing: Choice = { value: '', text: 'not known' };
-const yesOrNo: readonly Choice[] = [nothing, { value: 'yes', text: 'yes' }, { value: 'no', text: 'no' }];
+const nothing: ColumnChoice = { value: '', text: 'not known' };
+const notYet: ColumnChoice = { value: '', text: 'choose' };
 
-/** What a field is chosen from; undefined where it is typed. */
-function choicesOf({ plays, schemes }: Playbook, head: string): readonly Choice[] | undefined {
-  switch (head) {
-    case 'result':
-      return [
-        { value: '', text: 'choose' },
-        ...chanceResults.map((value) => ({ value, text: chanceResultWords[value] })),
-      ];
-    case 'call':
-      return [nothing, ...plays.map(({ id, name }) => ({ value: id, text: name }))];
-    case 'scheme':
-      return [
-        nothing,
-        ...(schemes ?? []).map(({ id, name }) => ({ value: id, text: name })),
-        ...schemeList.map(({ id, notes }) => ({ value: id, text: notes.name })),
-      ];
-    case 'from':
-      return [nothing, { value: 'left', text: 'left' }, { value: 'right', text: 'right' }];
-    case 'start':
-      return [nothing, ...chanceStarts.map((value) => ({ value, text: startWords[value] }))];
-    case 'fixed':
-    case 'clear':
-      return yesOrNo;
-    default:
-      return undefined;
-  }
+/** What a field is chosen from, by its column; undefined where it is typed. */
+function choicesOf(playbook: Playbook, head: string): readonly ColumnChoice[] | undefined {
+  const choices = chanceColumns.find((column) => column.head === head)?.choices?.(playbook);
+  return choices && [head === 'result' ? notYet : nothing, ...choices];
 }
-
-const startWords = {
-  restart: 'a restart after the whistle',
-  flagDown: 'with the flag down',
-  transition: 'on the run',
-} as const;

@@ -8,7 +8,7 @@ import {
   type PlaybookEdit,
   removeChances,
 } from '../../playbook/index.ts';
-import { chanceColumns, readChanceTable } from '../../teach/index.ts';
+import { chanceColumns, readChanceTable, tabledKeys } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
 import { Segments } from '../controls/segments.tsx';
@@ -20,12 +20,12 @@ import { useSeason } from './season-state.ts';
 
 export interface ChanceFormProps {
   readonly playbook: Playbook;
-  /** The man-up that is changed; a new one when undefined. */
+  /** The chance that is changed; a new one when undefined. */
   readonly chance: Chance | undefined;
   readonly onClose: () => void;
 }
 
-/** All of one man-up, to be written down or changed. Only how it ended is needed. */
+/** All of one chance, to be written down or changed. Only how it ended is needed. */
 export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): ReactNode {
   const { store } = useDesk();
   const change = useSeason((state) => state.change);
@@ -37,7 +37,7 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
     setProblems((before) => new Map([...before].filter(([at]) => at !== head && at !== '')));
   };
   const finish = (said: string): void => {
-    change({ said });
+    change({ said, saidOf: store.playbook });
     onClose();
   };
   const keep = (): void => {
@@ -51,18 +51,18 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
       setProblems(new Map([['', edit.reason]]));
       return;
     }
-    store.edit(chance === undefined ? 'writing down a man-up' : 'changing a man-up', () => edit.playbook);
+    store.edit(chance === undefined ? 'writing down a chance' : 'changing a chance', () => edit.playbook);
     finish(chance === undefined ? 'Written down.' : 'Changed.');
   };
   const remove = (): void => {
     if (chance === undefined) return;
     const edit = removeChances(store.playbook, [chance.id]);
-    if (edit.kind === 'edited') store.edit('deleting a man-up', () => edit.playbook);
+    if (edit.kind === 'edited') store.edit('deleting a chance', () => edit.playbook);
     finish('Deleted; Undo brings it back.');
   };
   const others = [...problems].filter(([head]) => !shownHeads.has(head)).map(([, text]) => text);
   return (
-    <Dialog open onClose={onClose} title={chance === undefined ? 'A man-up' : 'Change a man-up'} form="sheet">
+    <Dialog open onClose={onClose} title={chance === undefined ? 'A chance' : 'Change a chance'} form="sheet">
       <form
         className={styles.form}
         onSubmit={(event) => {
@@ -72,7 +72,7 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
       >
         <div className={styles.bar}>
           <Segments
-            label="Whose man-up"
+            label="Whose chance"
             value={cells.side === 'theirs' ? 'theirs' : 'ours'}
             options={[
               { value: 'ours', text: 'Ours' },
@@ -118,13 +118,14 @@ function readCells(
 
 function kept(playbook: Playbook, chance: Chance | undefined, written: NewChance): PlaybookEdit {
   if (chance === undefined) return addChance(playbook, written);
-  // Marks and shares of schemes are no matter of the form: they stay.
-  return changeChance(playbook, chance.id, ({ id, marks, belief }) => ({
-    id,
-    ...written,
-    ...(marks && { marks }),
-    ...(belief && { belief }),
-  }));
+  // What the form does not ask (marks, what was expected of the scheme) stays.
+  return changeChance(playbook, chance.id, (before) => ({ ...unasked(before), ...written }));
+}
+
+/** What of a chance no field shows, with its id. */
+function unasked(chance: Chance): Pick<Chance, 'id'> {
+  const kept = Object.entries(chance).filter(([key]) => !tabledKeys.has(key as keyof NewChance));
+  return Object.fromEntries(kept) as unknown as Pick<Chance, 'id'>;
 }
 
 function cellsOf({ chances }: Playbook, chance: Chance | undefined): ChanceCells {

@@ -8,7 +8,7 @@ import { type ChanceFilter, everything, isEverything, writtenIn } from './filter
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
 
-/** Which man-ups are looked at. What can be chosen is what was written. */
+/** Which chances are looked at. What can be chosen is what was written. */
 export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; readonly shown: number }): ReactNode {
   const { filter, change } = useSeason();
   const isNarrow = useIsNarrow();
@@ -17,9 +17,9 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
   return (
     <details className={styles.which} open={!isNarrow || undefined}>
       <summary>
-        Which man-ups: {shown} of {chances.length}
+        Which chances: {shown} of {chances.length}
       </summary>
-      <section className={styles.filters} aria-label="Which man-ups">
+      <section className={styles.filters} aria-label="Which chances">
         <PickList
           label="Whose"
           value={filter.side}

@@ -12,7 +12,7 @@ const list: readonly Chance[] = [
 ];
 const ids = (chances: readonly Chance[]) => chances.map(({ id }) => id).join('');
 
-describe('which man-ups are looked at', () => {
+describe('which chances are looked at', () => {
   it.each([
     [{}, 'abcde'],
     [{ side: 'theirs' as const }, 'b'],

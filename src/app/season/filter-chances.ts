@@ -1,7 +1,7 @@
 import type { Chance } from '../../playbook/index.ts';
 import { schemeSeen } from '../../teach/index.ts';
 
-/** Which man-ups are looked at; what is empty leaves out none. */
+/** Which chances are looked at; what is empty leaves out none. */
 export interface ChanceFilter {
   readonly side: '' | 'ours' | 'theirs';
   readonly opponent: string;
@@ -12,7 +12,7 @@ export interface ChanceFilter {
 
 export const everything: ChanceFilter = { side: '', opponent: '', call: '', scheme: '', result: '' };
 
-/** The man-ups that a filter lets through, in their order; the same list when it lets all of them. */
+/** The chances that a filter lets through, in their order; the same list when it lets all of them. */
 export function filterChances(chances: readonly Chance[], filter: ChanceFilter): readonly Chance[] {
   if (isEverything(filter)) return chances;
   const { side, opponent, call, scheme, result } = filter;

@@ -7,18 +7,18 @@ import { useDesk } from '../shell/desk.tsx';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
 
-/** What all man-ups suggest to change in the playbook; nothing changes until the coach accepts it. */
+/** What all chances suggest to change in the playbook; nothing changes until the coach accepts it. */
 export function ProposalsPanel({ playbook }: { readonly playbook: Playbook }): ReactNode {
   const proposals = useMemo(() => [...proposeSchemes(playbook), ...proposeGrades(playbook)], [playbook]);
   return (
     <section className={panel.panel} aria-label="What may be changed">
       <h2 className={panel.title}>What may be changed</h2>
       <p className={panel.quiet}>
-        What the man-ups of the whole season suggest for opponents and grades. Nothing changes until you accept it, and
+        What the chances of the whole season suggest for opponents and grades. Nothing changes until you accept it, and
         Undo takes it back.
       </p>
       {proposals.length === 0 ? (
-        <p>Nothing yet: write down what opponents played, and who took the last shot.</p>
+        <p>Nothing yet: write down what opponents played, and who took the last shot, goal or not.</p>
       ) : (
         <ul className={styles.proposals}>
           {proposals.map((proposal) => (
@@ -37,7 +37,8 @@ function Offer({ proposal: { title, says, changes, edit } }: { readonly proposal
     const result = edit?.(store.playbook);
     if (result === undefined) return;
     if (result.kind === 'edited') store.edit(`accepting what the season says of ${title}`, () => result.playbook);
-    change({ said: result.kind === 'refused' ? result.reason : `Accepted: ${title}. Undo takes it back.` });
+    const said = result.kind === 'refused' ? result.reason : `Accepted: ${title}. Undo takes it back.`;
+    change({ said, saidOf: store.playbook });
   };
   return (
     <li className={styles.proposal}>

@@ -10,7 +10,7 @@ import { filterWords } from './filter-bar.tsx';
 import type { ChanceFilter } from './filter-chances.ts';
 import styles from './season.module.css';
 
-/** The season as it comes out of the printer: of the man-ups that are looked at. */
+/** The season as it comes out of the printer: of the chances that are looked at. */
 export function SeasonPaper({
   playbook,
   filter,

@@ -18,18 +18,20 @@ import { SeasonTools } from './season-tools.tsx';
 /** The place of what was played: does it work, or was it luck? */
 export default function SeasonScreen(): ReactNode {
   const playbook = usePlaybook();
-  const { writing, table, said, change } = useSeason();
+  const { writing, table, said, saidOf, change } = useSeason();
   const chances = playbook.chances ?? [];
   const written = chances.find(({ id }) => id === writing);
   return (
     <div className={styles.screen}>
       <div className={styles.head}>
         <h1 className={styles.title}>Season</h1>
-        <p className={styles.quiet}>The man-ups that were played, ours and theirs: does it work, or was it luck?</p>
+        <p className={styles.quiet}>
+          Man-ups that were played and the chances in them, ours and theirs: does it work, or was it luck?
+        </p>
       </div>
       <SeasonTools playbook={playbook} />
       <p role="status" className={styles.said}>
-        {said}
+        {saidOf === undefined || saidOf === playbook ? said : ''}
       </p>
       {chances.length === 0 ? <EmptySeason /> : <Played playbook={playbook} />}
       {(written !== undefined || writing === newOne) && (
@@ -57,7 +59,7 @@ function Played({ playbook }: { readonly playbook: Playbook }): ReactNode {
           value={view}
           options={[
             { value: 'says', text: 'What it says' },
-            { value: 'list', text: 'The man-ups' },
+            { value: 'list', text: 'The chances' },
             { value: 'paper', text: 'On paper' },
           ]}
           onChange={(next) => change({ view: next })}

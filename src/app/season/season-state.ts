@@ -1,9 +1,10 @@
 import { create } from 'zustand';
+import type { Playbook } from '../../playbook/index.ts';
 import type { ChanceGrouping } from '../../teach/index.ts';
 import type { ChanceFilter } from './filter-chances.ts';
 import { everything } from './filter-chances.ts';
 
-/** What of the season is in sight: what it says, the man-ups themselves, or its pages. */
+/** What of the season is in sight: what it says, the chances themselves, or its pages. */
 export const seasonViews = ['says', 'list', 'paper'] as const;
 export type SeasonView = (typeof seasonViews)[number];
 
@@ -11,12 +12,14 @@ export interface SeasonState {
   readonly view: SeasonView;
   readonly filter: ChanceFilter;
   readonly by: ChanceGrouping;
-  /** The man-up that is written: an id, `new`, or none. */
+  /** The chance that is written: an id, `new`, or none. */
   readonly writing: string | undefined;
   /** The text of a table that is looked at before it is taken in; none when undefined. */
   readonly table: string | undefined;
   /** What was done or refused last, in a sentence. */
   readonly said: string;
+  /** The playbook that it is true of: after Undo, or another edit, it is not shown any more. Undefined for what is true of any. */
+  readonly saidOf: Playbook | undefined;
   readonly change: (part: Partial<Omit<SeasonState, 'change'>>) => void;
 }
 
@@ -28,8 +31,10 @@ export const useSeason = create<SeasonState>((set) => ({
   writing: undefined,
   table: undefined,
   said: '',
-  change: (part) => set(part),
+  saidOf: undefined,
+  // What is said anew is true of any playbook, unless it comes with one.
+  change: (part) => set('said' in part ? { saidOf: undefined, ...part } : part),
 }));
 
-/** In place of an id, for a man-up that is not kept yet. */
+/** In place of an id, for a chance that is not kept yet. */
 export const newOne = 'new one';

@@ -42,8 +42,8 @@ export function SeasonTables({ playbook }: { readonly playbook: Playbook }): Rea
         />
       </div>
       <div className={styles.halves}>
-        <Side title="Our man-ups" report={report.ours} />
-        <Side title="Their man-ups" report={report.theirs} />
+        <Side title="Our chances" report={report.ours} />
+        <Side title="Their chances" report={report.theirs} />
       </div>
       <Plan plan={report.plan} says={report.planSays} />
     </>

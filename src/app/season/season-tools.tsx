@@ -5,11 +5,10 @@ import { writeChanceTable } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import panel from '../opponents/panel.module.css';
 import { downloadText } from '../shell/download-text.ts';
-import { decodeTable } from '../team/table-text.ts';
+import { decodeTable, tableCsv } from '../team/table-text.ts';
 import { newOne, useSeason } from './season-state.ts';
-import { tableCsv } from './table-text.ts';
 
-/** Ways into the season and out of it: one man-up, a table, a file. */
+/** Ways into the season and out of it: one chance, a table, a file. */
 export function SeasonTools({ playbook }: { readonly playbook: Playbook }): ReactNode {
   const change = useSeason((state) => state.change);
   const file = useRef<HTMLInputElement>(null);
@@ -28,12 +27,14 @@ export function SeasonTools({ playbook }: { readonly playbook: Playbook }): Reac
   };
   const save = (): void => {
     downloadText('season.csv', tableCsv(writeChanceTable(chances)), 'text/csv');
-    change({ said: 'Saved: season.csv. Marks on the field stay in the playbook.' });
+    change({
+      said: 'Saved: season.csv. It holds no marks on the field and no schemes that were expected: the playbook file does, under Files.',
+    });
   };
   return (
     <div className={panel.tools}>
       <Button tone="main" icon={<Plus aria-hidden="true" />} onClick={() => change({ writing: newOne, said: '' })}>
-        Write down a man-up
+        Write down a chance
       </Button>
       <Button icon={<FileUp aria-hidden="true" />} onClick={() => file.current?.click()}>
         Open CSV
@@ -49,7 +50,7 @@ export function SeasonTools({ playbook }: { readonly playbook: Playbook }): Reac
         className="spoken"
         type="file"
         accept=".csv,.tsv,.txt,text/csv,text/plain"
-        aria-label="A CSV file with man-ups"
+        aria-label="A CSV file with chances"
         tabIndex={-1}
         onChange={(event) => {
           void open(event.target.files?.[0]);

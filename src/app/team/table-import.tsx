@@ -2,6 +2,7 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { type RosterReading, readRosterTable, takeInPlayers } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
+import { PasteField } from '../controls/paste-field.tsx';
 import { Segments } from '../controls/segments.tsx';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
 import styles from './table-import.module.css';
@@ -36,17 +37,12 @@ export function TableImport({ text: given, onClose }: TableImportProps): ReactNo
   return (
     <Dialog open onClose={onClose} title="Take in a table" form="wide">
       <div className={styles.import}>
-        <label className={styles.source}>
-          <span>Copy the cells in your spreadsheet, with or without their header, and paste them here.</span>
-          <textarea
-            className={styles.text}
-            rows={text === '' ? 8 : 3}
-            spellCheck={false}
-            value={text}
-            placeholder={'No\tName\tHand\tShoot\n7\tNoel Arden\tleft\t5'}
-            onChange={(event) => setText(event.target.value)}
-          />
-        </label>
+        <PasteField
+          label="Copy the cells in your spreadsheet, with or without their header, and paste them here."
+          value={text}
+          placeholder={'No\tName\tHand\tShoot\n7\tNoel Arden\tleft\t5'}
+          onText={setText}
+        />
         {reading !== undefined && (
           <>
             <Preview cells={cells} reading={reading} />

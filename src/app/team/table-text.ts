@@ -16,10 +16,14 @@ export function readPastedCells(text: string): readonly (readonly string[])[] {
   return Papa.parse<string[]>(text.replace(/\r?\n$/, ''), { delimiter: '\t' }).data;
 }
 
-/** The roster as the text of a CSV file, which every spreadsheet opens. */
+/** Rows as the text of a CSV file, which every spreadsheet opens. A cell that begins like a formula is written as text, so that no spreadsheet runs what somebody typed. */
+export function tableCsv(rows: readonly (readonly string[])[]): string {
+  return `${Papa.unparse(rows as string[][], { escapeFormulae: true, newline: '\r\n' })}\r\n`;
+}
+
+/** The roster as the text of a CSV file. */
 export function rosterCsv(roster: readonly Player[]): string {
-  // A cell that begins like a formula is written as text, so that no spreadsheet runs what somebody typed as a name.
-  return `${Papa.unparse(writeRosterTable(roster) as string[][], { escapeFormulae: true, newline: '\r\n' })}\r\n`;
+  return tableCsv(writeRosterTable(roster));
 }
 
 /** The text of a file, in whichever of the usual ways a spreadsheet wrote it: UTF-8, UTF-16 with its mark, or the old Windows letters. */

@@ -107,7 +107,32 @@ describe('season', () => {
     expect(code).toBe(1);
     expect(err).toContain('bad.csv, line 13: date: "2026-02-31" is no day');
     expect(err).toContain('line 22:');
+    expect(err).toContain('add --good-lines to take the other 28');
     expect(readFileSync(path('demo.json'), 'utf8')).toBe(demoText);
+  });
+
+  it('takes the good lines when it is told to, and warns of likely slips', async () => {
+    const table =
+      'result,call,scorer,date\ngoal,lantern,99,3/4/2026\ngaol,lantern,,3/5/2026\nsaved,Lattern,,3/6/2026\n';
+    writeFileSync(path('in.csv'), table);
+    const asked = await season('demo.json', '--load', path('in.csv'), '--keep', '--good-lines');
+    expect(asked).toMatchObject({ code: 1, err: expect.stringContaining('month or --days day says') });
+    const { code, err } = await season(
+      'demo.json',
+      '--load',
+      path('in.csv'),
+      '--keep',
+      '--good-lines',
+      '--days',
+      'month',
+    );
+    expect(code).toBe(0);
+    expect(err).toContain('line 3: result: "gaol" is not one of');
+    expect(err).toContain('call: 1 line names one that the playbook does not have: Lattern.');
+    expect(err).toContain('scorer: 1 line has a number that is not in the roster: 99.');
+    expect(err).toContain('2 chances; 1 line left out');
+    expect(chancesIn('demo.json').map(({ date }) => date)).toEqual(['2026-03-04', '2026-03-06']);
+    expect(await season('demo.json', '--days', 'year')).toMatchObject({ code: 2 });
   });
 
   it('without --keep writes nothing', async () => {

@@ -1,9 +1,11 @@
 import { addChances, limits, type Playbook } from '../../playbook/index.ts';
-import { papers } from '../../render/index.ts';
+import { counted, papers } from '../../render/index.ts';
 import {
   type ChanceGrouping,
+  type ChanceTableReading,
   chanceGroupings,
   comparePair,
+  type DayOrder,
   dayWords,
   groupsToCompare,
   newChances,
@@ -30,6 +32,8 @@ interface RawSeason {
   readonly by: string;
   readonly compare?: string;
   readonly load?: string;
+  readonly goodLines?: true;
+  readonly days?: string;
   readonly keep?: true;
   readonly csv?: string;
   readonly out?: string;
@@ -47,6 +51,8 @@ export const addSeason: AddCommand = (program, io) => {
     .option('--compare <one,other>', 'hold two of them beside each other, by id or name')
     .option('--opponent <id>', 'only chances against this opponent, by id or name')
     .option('--load <file.csv>', 'take in chances from a table whose first row names the columns')
+    .option('--good-lines', 'of that table take the lines that can be read, and leave out the others')
+    .option('--days <first>', 'what stands first in its days such as 3/4/2026: month or day')
     .option('--keep', 'write what was loaded into the playbook')
     .option('--csv <file.csv>', 'write the chances as a table that every spreadsheet opens')
     .option('--out <file>', 'write the season as pages: .pdf for all of them, .svg or .png for the first')
@@ -72,9 +78,10 @@ async function runSeason(io: Io, file: string, raw: RawSeason): Promise<void> {
   if (raw.out !== undefined) readPracticeFormat(raw.out);
   if (raw.keep === true && raw.load === undefined)
     throw badUse('--keep writes what --load took in: name a table after --load.');
+  if (raw.days !== undefined) readDays(raw.days);
   for (const path of [raw.csv, raw.out]) if (path !== undefined) checkNew(path);
   const opened = await openPlaybook(file, io);
-  const loaded = raw.load === undefined ? opened.playbook : await load(io, opened.playbook, raw.load);
+  const loaded = raw.load === undefined ? opened.playbook : await load(io, opened.playbook, raw.load, raw);
   const opponent = raw.opponent === undefined ? undefined : opponentOf(loaded, raw.opponent);
   const wishes = { by, ...(opponent !== undefined && { opponent }) };
   const report = seasonReport(loaded, wishes);
@@ -148,21 +155,42 @@ async function writeFiles(
 
 const none = 'No chance was written down yet. Write them down in the workbench, or take in a table with --load.';
 
-/** The playbook with the chances of a table, all or none of them. */
-async function load(io: Io, playbook: Playbook, path: string): Promise<Playbook> {
-  const { chances, problems, notes } = readChanceTable(playbook, readCsv(await readText(path, limits.bytes)));
-  if (problems.length > 0) {
-    for (const { line, text } of problems.slice(0, mostTold)) io.err(`${path}, line ${line}: ${text}\n`);
-    if (problems.length > mostTold) io.err(`and ${problems.length - mostTold} more.\n`);
-    throw new Failure(`Nothing of ${path} was taken in. Mend these lines and try again.`, exitCodes.no);
-  }
-  for (const note of notes) io.err(`${note}\n`);
+/** The playbook with the chances of a table: all of them, or with `--good-lines` those that can be read. */
+async function load(io: Io, playbook: Playbook, path: string, raw: RawSeason): Promise<Playbook> {
+  const cells = readCsv(await readText(path, limits.bytes));
+  const days = raw.days === undefined ? undefined : readDays(raw.days);
+  const reading = readChanceTable(playbook, cells, days === undefined ? {} : { days });
+  const { chances, badLines } = reading;
+  tellProblems(io, path, reading);
+  if (reading.problems.length > 0 && (raw.goodLines !== true || chances.length === 0))
+    throw new Failure(`Nothing of ${path} was taken in. ${remedy(reading)}`, exitCodes.no);
+  for (const note of [...reading.warnings, ...reading.notes]) io.err(`${note}\n`);
   const fresh = newChances(playbook, chances);
   const known = chances.length - fresh.length;
-  io.err(`${path}: ${fresh.length} chances${known === 0 ? '' : `; ${known} more were there already`}.\n`);
+  const out = badLines === 0 ? '' : `; ${counted(badLines, 'line')} left out, which do not count`;
+  io.err(
+    `${path}: ${counted(fresh.length, 'chance')}${known === 0 ? '' : `; ${known} more were there already`}${out}.\n`,
+  );
   const edit = addChances(playbook, fresh);
   if (edit.kind === 'refused') throw new Failure(edit.reason, exitCodes.no);
   return edit.playbook;
+}
+
+function tellProblems(io: Io, path: string, { problems }: ChanceTableReading): void {
+  for (const { line, text } of problems.slice(0, mostTold)) io.err(`${path}, line ${line}: ${text}\n`);
+  if (problems.length > mostTold) io.err(`and ${problems.length - mostTold} more.\n`);
+}
+
+function remedy({ chances, badLines, asksDays }: ChanceTableReading): string {
+  const days = asksDays ? ' --days month or --days day says what stands first in 3/4/2026.' : '';
+  if (chances.length === 0) return `Mend it and try again.${days}`;
+  return `Mend ${badLines === 1 ? 'this line' : 'these lines'} and try again, or add --good-lines to take the other ${chances.length}.${days}`;
+}
+
+function readDays(raw: string): DayOrder {
+  if (raw === 'month') return 'monthFirst';
+  if (raw === 'day') return 'dayFirst';
+  throw badUse(`invalid --days: ${shown(raw)} (expected month, day).`);
 }
 
 /** Lines of a table that are told before the rest is only counted. */

@@ -1,6 +1,6 @@
 import { clockText, type NewChance } from '../../playbook/index.ts';
 
-/** What a cell was read as: a part of a man-up, or what is wrong with it in a sentence. */
+/** What a cell was read as: a part of a chance, or what is wrong with it in a sentence. */
 export type CellRead =
   | { readonly kind: 'read'; readonly change: (chance: NewChance) => NewChance }
   | { readonly kind: 'problem'; readonly text: string };

@@ -1,46 +1,92 @@
 import type { Chance, NewChance, Playbook } from '../../playbook/index.ts';
+import { counted } from '../../render/index.ts';
 import { chanceColumnOf, chanceColumns } from './chance-columns.ts';
-import type { ChanceColumn } from './column-kinds.ts';
+import type { CellContext, ChanceColumn } from './column-kinds.ts';
+import { type DayOrder, dayOrderOf, readDay } from './day-cell.ts';
+import { tableWarnings } from './table-warnings.ts';
 
-/** Something in a table of man-ups that cannot be taken. Lines count from 1 as an editor of text counts them. */
+/** Something in a table of chances that cannot be taken. Lines count from 1 as an editor of text counts them. */
 export interface ChanceTableProblem {
   readonly line: number;
   readonly text: string;
 }
 
-/** What a table of man-ups holds. With one problem nothing of it may be taken: half a season would count wrongly. */
+/** What a table of chances holds. */
 export interface ChanceTableReading {
+  /** Those of the lines that can be read. */
   readonly chances: readonly NewChance[];
   readonly problems: readonly ChanceTableProblem[];
-  /** What was passed over and costs nothing: columns that are none of ours. */
+  /** Lines below the head that hold something. */
+  readonly lines: number;
+  /** Lines that cannot be read. */
+  readonly badLines: number;
+  /** What was passed over or taken in a way that should be known, a sentence each. */
   readonly notes: readonly string[];
+  /** What is likely a slip, though it can be taken as it stands, a sentence each. */
+  readonly warnings: readonly string[];
+  /** Some days may be one of two, and neither the table nor the caller says which: one answer makes all of them clear. */
+  readonly asksDays: boolean;
+}
+
+/** How a table is read. */
+export interface ChanceTableOptions {
+  /** What comes first in days such as 3/4/2026; by what other days of the table show when left out. */
+  readonly days?: DayOrder;
 }
 
 /**
- * Reads man-ups from the cells of a table whose first row names the columns, in any order; `result` is needed, `side` is ours where it is left out. Names of plays, schemes and opponents become
+ * Reads chances from the cells of a table whose first row names the columns, in any order; `result` is needed, `side` is ours where it is left out. Names of plays, schemes and opponents become
  * their ids. `cells` are all rows of the file, empty ones too, so that lines can be told. Never throws.
  */
-export function readChanceTable(playbook: Playbook, cells: readonly (readonly string[])[]): ChanceTableReading {
+export function readChanceTable(
+  playbook: Playbook,
+  cells: readonly (readonly string[])[],
+  { days }: ChanceTableOptions = {},
+): ChanceTableReading {
   const lines = lineNumbers(cells);
   const top = cells.findIndex(isFilled);
-  if (top < 0) return { chances: [], problems: [{ line: 1, text: 'The table is empty.' }], notes: [] };
+  if (top < 0) return unread(1, 'The table is empty.');
   const columns = cells[top]!.map(chanceColumnOf);
   const wrong = headProblem(cells[top]!, columns);
-  if (wrong !== undefined) return { chances: [], problems: [{ line: lines[top]!, text: wrong }], notes: [] };
-  const chances: NewChance[] = [];
-  const problems: ChanceTableProblem[] = [];
-  for (const [row, filled] of cells.entries()) {
-    if (row <= top || !isFilled(filled)) continue;
-    const taken = readRow(playbook, columns, filled);
-    if (Array.isArray(taken)) problems.push(...taken.map((text) => ({ line: lines[row]!, text })));
-    else chances.push(taken as NewChance);
-  }
-  if (chances.length + problems.length === 0)
-    problems.push({ line: lines[top]!, text: 'There is no man-up below the names of the columns.' });
-  return { chances, problems, notes: unknownNotes(cells[top]!, columns) };
+  if (wrong !== undefined) return unread(lines[top]!, wrong);
+  const rows = [...cells.entries()].filter(([row, filled]) => row > top && isFilled(filled));
+  if (rows.length === 0) return unread(lines[top]!, 'There is no chance below the names of the columns.');
+  const written = dayCells(columns, rows);
+  const shown = dayOrderOf(written);
+  const context: CellContext = { playbook, days: days ?? shown?.order };
+  const taken = rows.map(([row, filled]) => ({ line: lines[row]!, ...readRow(context, columns, filled) }));
+  const chances = taken.flatMap(({ chance }) => chance ?? []);
+  const isUnclear = (order: DayOrder | undefined) => written.some((cell) => readDay(cell, order).kind === 'unclear');
+  const isShown = days === undefined && shown !== undefined && isUnclear(undefined);
+  return {
+    chances,
+    ...problemsOf(taken),
+    lines: rows.length,
+    notes: [
+      ...unknownNotes(cells[top]!, columns),
+      ...(isShown ? [orderNote(shown)] : []),
+      ...rangeNotes(taken.filter(({ isWithoutRange }) => isWithoutRange).length),
+    ],
+    warnings: tableWarnings(playbook, chances),
+    asksDays: isUnclear(context.days),
+  };
 }
 
-/** The man-ups of a season as cells: names of the columns, then a row each. Marks are left out: they stay in the playbook. */
+function problemsOf(
+  taken: readonly (RowRead & { readonly line: number })[],
+): Pick<ChanceTableReading, 'problems' | 'badLines'> {
+  return {
+    problems: taken.flatMap(({ line, problems }) => problems.map((text) => ({ line, text }))),
+    badLines: taken.filter(({ problems }) => problems.length > 0).length,
+  };
+}
+
+/** A table of which no line can be read. */
+function unread(line: number, text: string): ChanceTableReading {
+  return { chances: [], problems: [{ line, text }], lines: 0, badLines: 0, notes: [], warnings: [], asksDays: false };
+}
+
+/** The chances of a season as cells: names of the columns, then a row each. Marks and what was expected of the scheme are left out: they stay in the playbook. */
 export function writeChanceTable(chances: readonly Chance[]): readonly (readonly string[])[] {
   return [
     chanceColumns.map(({ head }) => head),
@@ -49,7 +95,7 @@ export function writeChanceTable(chances: readonly Chance[]): readonly (readonly
 }
 
 /**
- * Of man-ups that were read, those that the playbook does not have yet, so that the same file can be loaded again. Two that are alike in every column may both be new: each that is known stands for one.
+ * Of chances that were read, those that the playbook does not have yet, so that the same file can be loaded again. Two that are alike in every column may both be new: each that is known stands for one.
  */
 export function newChances(playbook: Playbook, read: readonly NewChance[]): readonly NewChance[] {
   const known = new Map<string, number>();
@@ -86,7 +132,7 @@ function isFilled(row: readonly string[]): boolean {
 function headProblem(heads: readonly string[], columns: readonly (ChanceColumn | undefined)[]): string | undefined {
   const names = columns.map((column) => column?.head);
   if (!names.includes('result'))
-    return 'There is no column "result". The first row must name the columns; save the man-ups of this playbook to see all names.';
+    return 'There is no column "result". The first row must name the columns; all names stand in the list of columns.';
   const twice = names.find((name, at) => name !== undefined && names.indexOf(name) !== at);
   return twice === undefined
     ? undefined
@@ -98,39 +144,79 @@ function unknownNotes(heads: readonly string[], columns: readonly (ChanceColumn 
   return unknown.length === 0 ? [] : [`Columns that were passed over: ${unknown.join(', ')}.`];
 }
 
+/** What stands in the columns of days. */
+function dayCells(
+  columns: readonly (ChanceColumn | undefined)[],
+  rows: readonly (readonly [number, readonly string[]])[],
+): readonly string[] {
+  const at = columns.findIndex((column) => column?.key === 'date');
+  return at < 0 ? [] : rows.map(([, row]) => plainCell(row[at] ?? '')).filter((cell) => cell !== '');
+}
+
+function orderNote({ order, shownBy }: { readonly order: DayOrder; readonly shownBy: string }): string {
+  return `Days were read with the ${order === 'monthFirst' ? 'month' : 'day'} first, as ${shownBy} shows.`;
+}
+
+function rangeNotes(count: number): readonly string[] {
+  if (count === 0) return [];
+  return [
+    `expected: ${counted(count, 'line gives', 'lines give')} no "expected low" and "expected high"; the number is kept without a range.`,
+  ];
+}
+
+/** A row as a chance, or what is wrong with it. */
+interface RowRead {
+  readonly chance: NewChance | undefined;
+  readonly problems: readonly string[];
+  /** What was expected came as one number. */
+  readonly isWithoutRange: boolean;
+}
+
 function readRow(
-  playbook: Playbook,
+  context: CellContext,
   columns: readonly (ChanceColumn | undefined)[],
   cells: readonly string[],
-): NewChance | readonly string[] {
+): RowRead {
   const problems: string[] = [];
   // Without a result it is none; that is told below.
   let chance = { side: 'ours' } as NewChance;
   for (const [at, column] of columns.entries()) {
     const cell = plainCell(cells[at] ?? '');
     if (column === undefined || cell === '') continue;
-    const taken = column.read(cell, playbook);
+    const taken = column.read(cell, context);
     if (taken.kind === 'problem') problems.push(`${column.head}: ${taken.text}`);
     else chance = taken.change(chance);
   }
   if (cells.slice(columns.length).some((cell) => cell.trim() !== ''))
     problems.push('It has more cells than there are columns; a comma in a cell needs quotes round the cell.');
-  return problems.length > 0 ? problems : (wholeProblems(chance) ?? chance);
+  const ranged = withRange(chance);
+  const found = problems.length > 0 ? problems : wholeProblems(ranged);
+  return {
+    chance: found.length > 0 ? undefined : ranged,
+    problems: found,
+    isWithoutRange: found.length === 0 && ranged !== chance,
+  };
 }
 
-function wholeProblems({ result, penalty, expected, shots, onTarget }: NewChance): readonly string[] | undefined {
-  const problems = [
-    result === undefined && 'result: It is empty. Say how the man-up ended.',
+/** What was expected, given as one number, is kept as a range of no width: only the number is counted with. */
+function withRange(chance: NewChance): NewChance {
+  const { expected } = chance;
+  if (expected === undefined || !Number.isNaN(expected.low) || !Number.isNaN(expected.high)) return chance;
+  return { ...chance, expected: { goals: expected.goals, low: expected.goals, high: expected.goals } };
+}
+
+function wholeProblems({ result, penalty, expected, shots, onTarget }: NewChance): readonly string[] {
+  return [
+    result === undefined && 'result: It is empty. Say how the chance ended.',
     penalty !== undefined && Number.isNaN(penalty.seconds) && 'penalty: It is empty, and "fixed" or "men" is not.',
     expected !== undefined &&
       Object.values(expected).some(Number.isNaN) &&
-      'expected: It needs "expected", "expected low" and "expected high", or none of them.',
+      'expected: It needs "expected low" and "expected high", or neither of them.',
     expected !== undefined &&
       (expected.low > expected.goals || expected.goals > expected.high) &&
       'expected: It is not between its low and its high.',
     shots !== undefined && onTarget !== undefined && onTarget > shots && 'on target: It is more than "shots".',
   ].filter((text) => text !== false);
-  return problems.length > 0 ? problems : undefined;
 }
 
 /** Spreadsheets are given a mark before what looks like a formula, so that they do not run it: it is no part of the text. */

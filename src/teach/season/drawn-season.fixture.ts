@@ -7,7 +7,7 @@ const schemes = ['box-zone', 'box-string', 'jump', 'five-man-rotation'] as const
 const opponents = ['copper-falls', 'northgate', 'Harbor Prep'] as const;
 const misses = ['saved', 'wide', 'pipe', 'blocked', 'turnover', 'expired', 'newFlag'] as const;
 
-/** So many man-ups, three of four ours; lantern scores in .5 of them, the others in .3, whatever the defense. */
+/** So many chances, three of four ours; lantern scores in .5 of them, the others in .3, whatever the defense. */
 export function drawnChances(count: number, seed = 12345): Chance[] {
   let luck = seed;
   const draw = (): number => {

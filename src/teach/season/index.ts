@@ -1,4 +1,4 @@
-export { chanceColumns } from './chance-columns.ts';
+export { chanceColumns, tabledKeys } from './chance-columns.ts';
 export {
   type ChanceGrouping,
   chanceGroupings,
@@ -8,14 +8,17 @@ export {
   schemeSeen,
 } from './chance-groups.ts';
 export {
+  type ChanceTableOptions,
   type ChanceTableProblem,
   type ChanceTableReading,
   newChances,
   readChanceTable,
   writeChanceTable,
 } from './chance-table.ts';
+export type { ChanceColumn, ColumnChoice } from './column-kinds.ts';
 export { compareGroups, type GroupComparison } from './compare-groups.ts';
 export { comparePair, groupsToCompare, type PairReport } from './compare-pair.ts';
+export { type DayOrder, dayOrders } from './day-cell.ts';
 export { type GroupNumbers, groupNumbers, type LookUsed, lookWords } from './group-numbers.ts';
 export { countManUps, type ManUpNumbers } from './man-ups.ts';
 export { periodText } from './period-words.ts';

@@ -1,6 +1,6 @@
 import type { Playbook, PlaybookEdit } from '../../playbook/index.ts';
 
-/** What the man-ups of a season suggest to change. Nothing changes until the coach accepts it. */
+/** What the chances of a season suggest to change. Nothing changes until the coach accepts it. */
 export interface Proposal {
   /** Its own among the proposals of a playbook. */
   readonly id: string;

@@ -117,7 +117,7 @@ function groupSection(report: SideReport, heading: string): SeasonSection | unde
 function theirSection(report: SideReport): SeasonSection {
   const cleared = clearsSentence(report.clears);
   return {
-    heading: 'Their man-ups, goals against us',
+    heading: 'Their chances, goals against us',
     says: [...report.told, ...(cleared === undefined ? [] : [cleared])],
     of: groupingWords[report.by],
     rows: report.groups.map(({ name, numbers }) => rowOf(name, numbers, report.prior)),

@@ -16,7 +16,7 @@ import { brierSentence, conversionSentence, forecastSentence, planSentence } fro
 
 const chance = (more: Partial<Chance> = {}): Chance => ({ id: 'c', side: 'ours', result: 'goal', ...more });
 
-/** So many goals of so many man-ups that have something in common. */
+/** So many goals of so many chances that have something in common. */
 function chances(goals: number, of: number, more: Partial<Chance> = {}): Chance[] {
   return Array.from({ length: of }, (_, at) => chance({ ...more, id: `${at}`, result: at < goals ? 'goal' : 'saved' }));
 }
@@ -141,7 +141,7 @@ describe('groups', () => {
   it('are told apart only where luck is no likely cause: of seasons in which all calls are alike, few say otherwise', () => {
     let told = 0;
     for (let season = 1; season <= 60; season++) {
-      // Calls dealt out at random to man-ups of one share.
+      // Calls dealt out at random to chances of one share.
       const all = chances(24, 60).map((one, at) => ({
         ...one,
         call: `c${(at * 7 + season * 13 + ((at * season * 31) % 11)) % 4}`,
@@ -374,7 +374,7 @@ describe('the season', () => {
     const words = pages
       .flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])))
       .join(' ');
-    for (const part of ['Lantern brings surely more goals', 'By opponent', 'no reliable data', 'Their man-ups'])
+    for (const part of ['Lantern brings surely more goals', 'By opponent', 'no reliable data', 'Their chances'])
       expect(words).toContain(part);
     for (const { marks, width, height } of pages)
       for (const mark of marks) {
