@@ -62,8 +62,9 @@ export function KeeperPanel({ opponent }: { readonly opponent: Opponent }): Reac
       </div>
       {shots.length > 0 && (
         <p className={panel.quiet}>
-          Every play against this team is tried on this goalkeeper. A hundred balls of which anybody stops fifty: of
-          those into each quarter he stops so many, as far as these shots can say, and our shooters aim by it.
+          Plays against this team are tried on this goalkeeper, and our shooters aim by it. In the simulation: of 100
+          balls into a quarter that he would stop 50 of if he were alike everywhere, how many he stops, as far as these
+          shots can say.
         </p>
       )}
       {shots.length > 0 && (
