@@ -53,7 +53,7 @@ export function ChanceImport({
           placeholder={'date,opponent,call,scheme,result\n3/17/2026,River Bend,lantern,box-zone,goal'}
           onText={setText}
         />
-        <ColumnList isOpen={given === ''} />
+        <ColumnList isOpen={text === ''} />
         {reading !== undefined && (reading.asksDays || days !== undefined) && (
           <Segments
             label="Which of two a day is"

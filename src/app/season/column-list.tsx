@@ -3,7 +3,7 @@ import { chanceColumns } from '../../teach/index.ts';
 import table from '../look/table.module.css';
 import styles from './season.module.css';
 
-/** The columns of a table of chances, and what may stand in each. */
+/** The columns of a table of chances, and what may stand in each; `isOpen` until the coach says otherwise, or it changes. */
 export function ColumnList({ isOpen }: { readonly isOpen: boolean }): ReactNode {
   return (
     <details className={styles.more} open={isOpen}>

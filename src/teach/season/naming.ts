@@ -42,7 +42,7 @@ export function isSurelyUneven(naming: Naming): boolean {
   return isUneven(naming) && (low > 0 || high < 0);
 }
 
-/** "8 of 22 goals and of 0 of 25 chances without one". */
+/** "8 of 22 goals and for 0 of 25 chances without one". */
 export function namingWords({ goals, others }: Naming, withoutGoal: string): string {
-  return `${goals.named} of ${goals.all} goals and of ${others.named} of ${others.all} ${withoutGoal}`;
+  return `${goals.named} of ${goals.all} goals and for ${others.named} of ${others.all} ${withoutGoal}`;
 }

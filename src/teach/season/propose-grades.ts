@@ -56,11 +56,11 @@ interface Ground {
 function whyNothing(naming: Naming): string | undefined {
   const { goals, others } = naming;
   const much = 'Goals alone do not say who shoots well: eight may have taken eight shots or thirty. ';
-  const remedy = 'Write the shooter down of shots that were saved, wide, blocked or off the pipe too.';
+  const remedy = 'Write the shooter down for shots that were saved, wide, blocked or off the pipe too.';
   if (others.all === 0 || wilsonInterval(goals.all, goals.all + others.all).low > mostGoals)
     return `Of ${counted(goals.all + others.all, 'last shot')} written down ${goals.all} are goals: misses seem to be left out. ${much}${remedy}`;
   if (isUneven(naming))
-    return `The shooter is named of ${namingWords(naming, 'last shots that missed')}. ${goals.named > others.named ? much : ''}So nothing is concluded of any shooter. ${remedy}`;
+    return `The shooter is named for ${namingWords(naming, 'last shots that missed')}. ${goals.named > others.named ? much : ''}So nothing is concluded of any shooter. ${remedy}`;
   return undefined;
 }
 

@@ -15,7 +15,6 @@ import type { PlanAndResult } from './plan-and-result.ts';
 import type { SeasonPrior } from './season-prior.ts';
 import { type SeasonReport, type SideReport, seasonReport } from './season-report.ts';
 import {
-  brierSentence,
   clearsSentence,
   countingSentence,
   firstShotText,
@@ -128,7 +127,7 @@ function planSection({ planSays }: SeasonReport, plan: PlanAndResult | undefined
   if (plan === undefined) return undefined;
   return {
     heading: 'What the simulation said, and what came',
-    says: [planSays, forecastSentence(plan), brierSentence(plan)],
+    says: [planSays, forecastSentence(plan)],
     of: 'It expected',
     columns: 'share',
     rows: plan.bins.map((bin) => ({

@@ -48,7 +48,7 @@ export function countingSentence({ alone }: ManUpNumbers): string {
   const meant = 'A man-up is one penalty; a chance is one possession in it, and a line of the list.';
   return alone === 0
     ? meant
-    : `${meant} Of ${counted(alone, 'chance')} day, period or clock is not written down: each counts as a man-up of its own.`;
+    : `${meant} For ${counted(alone, 'chance')} day, period or clock is not written down: each counts as a man-up of its own.`;
 }
 
 /** What can be said of one group beside all others. */
@@ -74,7 +74,7 @@ export function comparisonSentence(
 
 /** Why groups are not compared: what they have in common was written down by how the chance ended. */
 export function unevenSentence(by: ChanceGrouping, naming: Naming): string {
-  return `${groupingWords[by]} is written down of ${namingWords(naming, 'chances without one')}: what is missing hangs on how the chance ended, so nothing can be compared by it. Write it down of every chance.`;
+  return `${groupingWords[by]} is written down for ${namingWords(naming, 'chances without one')}: what is missing depends on how the chance ended, so nothing can be compared by it. Write it down for every chance.`;
 }
 
 /** Looks that are named; the rest were rare. */
@@ -87,13 +87,13 @@ export function looksSentence(looks: readonly LookUsed[], uneven: Naming | undef
     .slice(0, mostLooks)
     .map(({ name, times, goals }) => (uneven === undefined ? `${name}: ${goals} of ${times}` : `${name}: ${goals}`));
   if (uneven === undefined) return `Looks that were taken most, and the goals from them: ${told.join('; ')}.`;
-  return `Goals by look: ${told.join('; ')}. How often each look scores cannot be told: looks are written down of ${namingWords(uneven, 'shots that missed')}.`;
+  return `Goals by look: ${told.join('; ')}. How often each look scores cannot be told: looks are written down for ${namingWords(uneven, 'shots that missed')}.`;
 }
 
 /** How often we cleared after a stop, of those of which it is written down; undefined when of none. */
 export function clearsSentence({ cleared, stops, unknown }: Clears): string | undefined {
   if (stops === 0) return undefined;
-  const rest = unknown === 0 ? '' : ` (of ${unknown} more it is not written down)`;
+  const rest = unknown === 0 ? '' : ` (for ${unknown} more it is not written down)`;
   return `After a stop we cleared ${cleared} of ${stops}${rest}.`;
 }
 

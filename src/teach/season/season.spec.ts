@@ -269,13 +269,13 @@ describe('proposals', () => {
       const list = [...named(8, 0, { scorer: one! }), ...named(14, 0, { scorer: other! }), ...named(0, 25, {})];
       const proposals = proposeGrades(withChances(list));
       expect(proposals).toMatchObject([{ title: 'Shooters', changes: [], edit: undefined }]);
-      expect(proposals[0]!.says).toContain('named of 22 of 22 goals and of 0 of 25 last shots that missed');
+      expect(proposals[0]!.says).toContain('named for 22 of 22 goals and for 0 of 25 last shots that missed');
       expect(proposals[0]!.says).not.toContain('best guess');
     });
 
     it('on some misses too, but far fewer, do the same', () => {
       const list = [...named(19, 1, { scorer: one! }), ...named(3, 5, { scorer: other! }), ...named(0, 25, {})];
-      expect(says(list)).toEqual([expect.stringContaining('of 6 of 31 last shots that missed')]);
+      expect(says(list)).toEqual([expect.stringContaining('for 6 of 31 last shots that missed')]);
     });
 
     it('but misses are left out of the table, say so', () => {
@@ -342,7 +342,7 @@ describe('the season', () => {
   it('compares nothing by what was written down only when it worked', () => {
     const list = [...chances(10, 10, { call: 'lantern' }), ...chances(6, 8, { call: 'quarry' }), ...chances(0, 30)];
     const { told, groups } = seasonReport(withChances(list), { by: 'call' }).ours;
-    expect(told).toEqual([expect.stringContaining('Call is written down of 16 of 16 goals and of 2 of 32 chances')]);
+    expect(told).toEqual([expect.stringContaining('Call is written down for 16 of 16 goals and for 2 of 32 chances')]);
     expect(groups.every(({ beside }) => beside === undefined)).toBe(true);
   });
 
@@ -357,7 +357,7 @@ describe('the season', () => {
     expect(full.looksSay).toBe('Looks that were taken most, and the goals from them: feed X to C: 4 of 10.');
     const goalsOnly = seasonReport(withChances([...chances(8, 8, { look }), ...chances(0, 20)]), { by: 'call' }).ours;
     expect(goalsOnly.looksSay).toBe(
-      'Goals by look: feed X to C: 8. How often each look scores cannot be told: looks are written down of 8 of 8 goals and of 0 of 20 shots that missed.',
+      'Goals by look: feed X to C: 8. How often each look scores cannot be told: looks are written down for 8 of 8 goals and for 0 of 20 shots that missed.',
     );
   });
 
