@@ -1,6 +1,6 @@
 // Plain Node without packages: this runs before anything is installed.
 import { spawnSync } from 'node:child_process';
-import { lstatSync, readFileSync, readlinkSync } from 'node:fs';
+import { lstatSync, readFileSync, readlinkSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('..', import.meta.url));
@@ -18,11 +18,65 @@ export function ensureInstalled() {
     );
     process.exit(1);
   }
+  const status = oneAtATime(() => (isInstalled() ? 0 : install()));
+  if (status !== 0) {
+    console.error('npm ci failed. Once the network is there, repeat: npm ci');
+    process.exit(status);
+  }
+}
+
+function install() {
   console.log('Installing what package-lock.json names (npm ci) ...');
   const npm = spawnSync('npm', ['ci'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
-  if (npm.status !== 0) {
-    console.error('npm ci failed. Once the network is there, repeat: npm ci');
-    process.exit(npm.status ?? 1);
+  return npm.status ?? 1;
+}
+
+/** Holds the number of the process that installs. Beside node_modules, which npm empties. */
+const lock = `${root}/.installing`;
+
+/** Two commands that install at once would leave half of each: the second waits for the first, and takes its place when that has died. */
+function oneAtATime(act) {
+  let said = false;
+  while (!taken()) {
+    if (!said) console.log('Another command is installing. Waiting for it ...');
+    said = true;
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 500);
+  }
+  try {
+    return act();
+  } finally {
+    rmSync(lock, { force: true });
+  }
+}
+
+/** Takes the lock, unless a process that lives has it. */
+function taken() {
+  try {
+    writeFileSync(lock, String(process.pid), { flag: 'wx' });
+    return true;
+  } catch (error) {
+    if (error.code !== 'EEXIST') throw error;
+    if (!isAlive(Number(readText(lock)))) rmSync(lock, { force: true });
+    return false;
+  }
+}
+
+function isAlive(pid) {
+  // Just made, and its number not written yet.
+  if (!(pid > 0)) return readText(lock) === '';
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error.code === 'EPERM';
+  }
+}
+
+function readText(path) {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return undefined;
   }
 }
 

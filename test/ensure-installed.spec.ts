@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { chmodSync, cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
@@ -27,13 +28,18 @@ function repository() {
   const called = join(folder, 'called');
   writeFileSync(join(bin, 'npm'), `#!/bin/sh\necho "$@" > "${called}"\n`);
   chmodSync(join(bin, 'npm'), 0o755);
-  const run = () =>
-    spawnSync(
-      process.execPath,
-      ['--input-type=module', '-e', "import('./scripts/ensure-installed.mjs').then((it) => it.ensureInstalled())"],
-      { cwd: root, encoding: 'utf8', env: { ...process.env, PATH: `${bin}${delimiter}${process.env.PATH}` } },
-    );
-  return { root, shared, packages, run, wasCalled: () => existsSync(called) };
+  const args = [
+    '--input-type=module',
+    '-e',
+    "import('./scripts/ensure-installed.mjs').then((it) => it.ensureInstalled())",
+  ];
+  const env = { ...process.env, PATH: `${bin}${delimiter}${process.env.PATH}` };
+  const run = () => spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', env });
+  const start = () => {
+    const child = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'pipe', 'inherit'] });
+    return { stdout: child.stdout, ended: once(child, 'close').then(([code]) => code as number | null) };
+  };
+  return { root, shared, packages, run, start, wasCalled: () => existsSync(called) };
 }
 
 describe.skipIf(process.platform === 'win32')('what is missing', () => {
@@ -41,6 +47,28 @@ describe.skipIf(process.platform === 'win32')('what is missing', () => {
     const { run, wasCalled } = repository();
     expect(run()).toMatchObject({ status: 0, stdout: expect.stringContaining('npm ci') });
     expect(wasCalled()).toBe(true);
+  });
+
+  test('is installed by one command at a time, and anew after one that died', () => {
+    const { root, run, wasCalled } = repository();
+    const lock = join(root, '.installing');
+    const dead = spawnSync(process.execPath, ['-e', '']).pid;
+    writeFileSync(lock, String(dead));
+    expect(run()).toMatchObject({ status: 0, stdout: expect.stringContaining('npm ci') });
+    expect([wasCalled(), existsSync(lock)]).toEqual([true, false]);
+  });
+
+  test('is waited for while another installs it', async () => {
+    const { root, packages, start, wasCalled } = repository();
+    const lock = join(root, '.installing');
+    writeFileSync(lock, String(process.pid));
+    const { stdout, ended } = start();
+    await once(stdout, 'data');
+    mkdirSync(join(root, 'node_modules'));
+    writeFileSync(join(root, 'node_modules', '.package-lock.json'), JSON.stringify({ packages }));
+    rmSync(lock);
+    expect(await ended).toBe(0);
+    expect([wasCalled(), existsSync(lock)]).toEqual([false, false]);
   });
 
   test('is not installed through a link, which npm would empty', () => {
