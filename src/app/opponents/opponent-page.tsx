@@ -1,10 +1,12 @@
-import { EllipsisVertical } from 'lucide-react';
+import { EllipsisVertical, Printer } from 'lucide-react';
 import { type ReactNode, useState } from 'react';
 import { noteOpponent, type Opponent, removeOpponent, renameOpponent } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Menu } from '../controls/menu.tsx';
 import { RenameField } from '../play/rename-field.tsx';
 import { useDesk } from '../shell/desk.tsx';
+import { goTo } from '../shell/place.ts';
+import { useSheets } from '../teach/sheets-state.ts';
 import { DisciplinePanel } from './discipline-panel.tsx';
 import { KeeperPanel } from './keeper-panel.tsx';
 import { NewScheme } from './new-scheme.tsx';
@@ -32,6 +34,9 @@ export function OpponentPage({ opponent }: { readonly opponent: Opponent }): Rea
           value={name}
           onRename={(next) => apply('rename the opponent', (book) => renameOpponent(book, id, next))}
         />
+        <Button icon={<Printer aria-hidden="true" />} onClick={() => printPageOf(id)}>
+          One page to print
+        </Button>
         <Menu
           trigger={
             <Button tone="plain" aria-label={`More for ${name}`} icon={<EllipsisVertical aria-hidden="true" />} />
@@ -67,4 +72,10 @@ export function OpponentPage({ opponent }: { readonly opponent: Opponent }): Rea
       <NewScheme open={writing} onClose={() => setWriting(false)} opponent={opponent} />
     </article>
   );
+}
+
+/** To the sheets, with this opponent's page chosen. */
+function printPageOf(opponent: string): void {
+  useSheets.getState().change({ kind: 'opponent', opponent });
+  goTo({ kind: 'teach', part: 'sheets', play: undefined });
 }

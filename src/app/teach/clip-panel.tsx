@@ -13,6 +13,7 @@ import styles from './clip/clip-panel.module.css';
 import { useClipChoices } from './clip/clip-state.ts';
 import { FilmChoices, SideChoice } from './clip/film-choices.tsx';
 import { type ClipFinding, useClip } from './clip/use-clip.ts';
+import shared from './tools.module.css';
 
 const formats: readonly { readonly value: ClipFormat; readonly text: string; readonly title: string }[] = [
   { value: 'page', text: 'Page', title: 'One web page: it can be stopped, slowed, and turned to one man’s view' },
@@ -57,11 +58,11 @@ export default function ClipPanel({
         />
         <p className={panel.quiet}>{formatWords[format]}</p>
       </div>
-      <div className={styles.choices}>
+      <div className={shared.choices}>
         <AgainstChoice playbook={playbook} choices={choices} onPlay={onPlay} />
         <SideChoice />
         {format !== 'page' && <FilmChoices format={format} />}
-        <label className={styles.tick}>
+        <label className={shared.tick}>
           <input
             type="checkbox"
             checked={withNames}

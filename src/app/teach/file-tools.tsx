@@ -8,23 +8,27 @@ import { pageFileName } from './page-file-name.ts';
 import { pdfOf, pngOf, svgOf } from './page-files.ts';
 import { PrintPages } from './print-pages.tsx';
 
-type Doing = { readonly kind: 'idle' | 'printing' | 'making' } | { readonly kind: 'said'; readonly text: string };
+type Doing =
+  | { readonly kind: 'idle' | 'printing' | 'making' }
+  /** `of` are the pages that it is said of: beside others it would be wrong. */
+  | { readonly kind: 'said'; readonly text: string; readonly of: string };
 
 /** What can be done with pages: to the printer, or as a file. */
 export function FileTools({ pages, about }: { readonly pages: PrintedPages; readonly about: string }): ReactNode {
   const [doing, setDoing] = useState<Doing>({ kind: 'idle' });
   const done = useCallback(() => setDoing({ kind: 'idle' }), []);
+  const of = `${about} ${pages.title}`;
   const save = (ending: string, make: () => Promise<Blob>): void => {
     setDoing({ kind: 'making' });
     const name = pageFileName(about, pages.title, ending);
     make().then(
       (file) => {
         downloadFile(name, file);
-        setDoing({ kind: 'said', text: `Saved: ${name}.` });
+        setDoing({ kind: 'said', text: `Saved: ${name}.`, of });
       },
       (error: unknown) => {
         const reason = error instanceof Error ? error.message : String(error);
-        setDoing({ kind: 'said', text: `Not saved: ${reason}. Print it, or try once more.` });
+        setDoing({ kind: 'said', text: `Not saved: ${reason}. Print it, or try once more.`, of });
       },
     );
   };
@@ -66,9 +70,14 @@ export function FileTools({ pages, about }: { readonly pages: PrintedPages; read
         </>
       )}
       <span role="status" className={styles.said}>
-        {doing.kind === 'said' ? doing.text : doing.kind === 'making' ? 'The file is being made.' : ''}
+        {saidOf(doing, of)}
       </span>
       {doing.kind === 'printing' && <PrintPages pages={pages.pages} onDone={done} />}
     </>
   );
+}
+
+function saidOf(doing: Doing, of: string): string {
+  if (doing.kind === 'making') return 'The file is being made.';
+  return doing.kind === 'said' && doing.of === of ? doing.text : '';
 }

@@ -21,8 +21,8 @@ import { PlanChoices } from './practice/plan-choices.tsx';
 import { type ChangePlan, PlanEditor } from './practice/plan-editor.tsx';
 import { planQuestion, questionText } from './practice/plan-question.ts';
 import { type PlanSearch, usePlans } from './practice/plan-state.ts';
-import styles from './practice/practice.module.css';
 import type { TeachPanelProps } from './teach-panel.ts';
+import shared from './tools.module.css';
 
 const kind: SearchKind<AskedPlan, PlanNews> = { run: findPlan, change: usePlans.getState().change };
 
@@ -48,7 +48,7 @@ export default function PracticePanel({ playbook, play }: TeachPanelProps): Reac
   return (
     <section className={panel.panel} aria-label="A practice plan">
       <PlanChoices playbook={playbook} play={play} players={players} />
-      <div className={styles.tools}>
+      <div className={shared.choices}>
         {plans.search.kind === 'finding' ? (
           <Button onClick={stop}>Stop</Button>
         ) : (

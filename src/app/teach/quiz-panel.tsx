@@ -12,12 +12,12 @@ import { useDesk } from '../shell/desk.tsx';
 import { downloadFile } from '../shell/download-file.ts';
 import { pageFileName } from './page-file-name.ts';
 import { type AskedQuiz, findQuiz, type QuizNews } from './quiz/find-quiz.ts';
-import styles from './quiz/quiz.module.css';
 import { QuizChoices } from './quiz/quiz-choices.tsx';
 import { QuizPreview } from './quiz/quiz-preview.tsx';
 import { questionText, quizWishes } from './quiz/quiz-question.ts';
 import { QuizResults } from './quiz/quiz-results.tsx';
 import { type QuizSearch, useQuiz } from './quiz/quiz-state.ts';
+import shared from './tools.module.css';
 
 const kind: SearchKind<AskedQuiz, QuizNews> = { run: findQuiz, change: useQuiz.getState().change };
 
@@ -52,7 +52,7 @@ export default function QuizPanel({
           goals when the moment is played on many times. What he misses comes back, and a code tells you how he did.
         </p>
         <QuizChoices playbook={playbook} play={play} schemes={schemes} onPlay={onPlay.length} />
-        <div className={styles.tools}>
+        <div className={shared.tools}>
           {search.kind === 'finding' ? (
             <Button onClick={stop}>Stop</Button>
           ) : (

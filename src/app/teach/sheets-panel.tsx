@@ -13,6 +13,7 @@ import { type SheetQuestion, sheetQuestion } from './sheet-question.ts';
 import styles from './sheets-panel.module.css';
 import { useSheets, type WorthsSearch } from './sheets-state.ts';
 import type { TeachPanelProps } from './teach-panel.ts';
+import shared from './tools.module.css';
 import { useWorths } from './use-worths.ts';
 
 const kinds: readonly { readonly value: SheetKind; readonly text: string }[] = [
@@ -39,7 +40,7 @@ export default function SheetsPanel({ playbook, play }: TeachPanelProps): ReactN
   return (
     <div className={styles.sheets}>
       <section className={panel.panel} aria-label="What goes on paper">
-        <div className={styles.choices}>
+        <div className={shared.choices}>
           <PickList
             label="What goes on paper"
             value={kind}
@@ -73,7 +74,7 @@ export default function SheetsPanel({ playbook, play }: TeachPanelProps): ReactN
             onChange={(value) => change({ paper: value === 'a4' ? 'a4' : 'letter' })}
           />
           {kind !== 'opponent' && (
-            <label className={styles.tick}>
+            <label className={shared.tick}>
               <input
                 type="checkbox"
                 checked={withNames}
@@ -119,7 +120,7 @@ function Sheets({
       {question.leftOut.length > 0 && (
         <p className={panel.quiet}>Left out, for they have something to fix first: {question.leftOut.join(', ')}.</p>
       )}
-      <div className={styles.tools}>
+      <div className={shared.tools}>
         <FileTools
           pages={pages}
           about={kind === 'opponent' ? question.about : kind === 'book' || kind === 'cards' ? 'playbook' : play.name}

@@ -3,6 +3,7 @@ import type { Playbook } from '../../../playbook/index.ts';
 import { PickList } from '../../controls/pick-list.tsx';
 import { opponentsWithMix } from '../../reads/reads-question.ts';
 import type { SchemeChoice } from '../../schemes/scheme-choices.ts';
+import shared from '../tools.module.css';
 import { type ClipAgainst, clipFoes } from './clip-choices.ts';
 import styles from './clip-panel.module.css';
 import { useClipChoices } from './clip-state.ts';
@@ -38,7 +39,7 @@ export function AgainstChoice({ playbook, choices, onPlay }: AgainstChoiceProps)
         <fieldset className={styles.some}>
           <legend>Shown one after another</legend>
           {choices.map(({ id, name }) => (
-            <label key={id} className={styles.tick}>
+            <label key={id} className={shared.tick}>
               <input
                 type="checkbox"
                 checked={against.schemes.includes(id)}

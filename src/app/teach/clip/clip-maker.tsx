@@ -7,6 +7,7 @@ import { Button } from '../../controls/button.tsx';
 import panel from '../../opponents/panel.module.css';
 import { useIsNarrow } from '../../play/use-is-narrow.ts';
 import { downloadFile } from '../../shell/download-file.ts';
+import shared from '../tools.module.css';
 import { type ClipFormat, clipFilmOptions } from './clip-choices.ts';
 import { clipFileName } from './clip-file-name.ts';
 import styles from './clip-panel.module.css';
@@ -77,7 +78,7 @@ function MakeTools(props: MakeToolsProps): ReactNode {
     before.current = kind;
   }, [kind]);
   return (
-    <div ref={tools} className={styles.tools}>
+    <div ref={tools} className={shared.tools}>
       <ToolsNow {...props} />
     </div>
   );

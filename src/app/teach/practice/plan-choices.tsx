@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import type { Playbook, PlayEntry } from '../../../playbook/index.ts';
 import { NumberField } from '../../controls/number-field.tsx';
 import { PickList } from '../../controls/pick-list.tsx';
+import shared from '../tools.module.css';
 import { knownOpponents } from './plan-question.ts';
 import { usePlans } from './plan-state.ts';
-import styles from './practice.module.css';
 
 const keepers = [
   { value: 'warm', text: 'comes warm' },
@@ -32,7 +32,7 @@ export function PlanChoices({
   const { minutes, keeper, session, opponent, also, withSkill, change } = usePlans();
   const others = playbook.plays.filter(({ id, archived }) => id !== play.id && archived !== true);
   return (
-    <div className={styles.choices}>
+    <div className={shared.choices}>
       <Counted
         label="Minutes there are"
         words="Minutes"
@@ -68,7 +68,7 @@ export function PlanChoices({
         ]}
         onChange={(id) => change({ opponent: id === '' ? undefined : id })}
       />
-      <label className={styles.tick}>
+      <label className={shared.tick}>
         <input type="checkbox" checked={withSkill} onChange={(event) => change({ withSkill: event.target.checked })} />
         And which skill is worth most (a minute or more)
       </label>

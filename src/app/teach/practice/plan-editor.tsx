@@ -30,6 +30,7 @@ import { TextField } from '../../controls/text-field.tsx';
 import { useScreen } from '../../play/screen-state.ts';
 import { FileTools } from '../file-tools.tsx';
 import { PageView } from '../page-view.tsx';
+import shared from '../tools.module.css';
 import { BlockRow } from './block-row.tsx';
 import { draftId } from './draft-plan.ts';
 import { usePlans } from './plan-state.ts';
@@ -55,7 +56,7 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
   return (
     <div className={styles.plan}>
       <div className={styles.editor}>
-        <div className={styles.tools}>
+        <div className={shared.choices}>
           <PlanName practice={practice} onChange={onChange} />
           <TextField
             label="Day"
@@ -65,7 +66,7 @@ export function PlanEditor({ playbook, practice, onChange, tools }: PlanEditorPr
           />
         </div>
         <TimeLine practice={practice} onChange={onChange} />
-        <div className={styles.tools}>{tools}</div>
+        <div className={shared.tools}>{tools}</div>
         <Blocks playbook={playbook} practice={practice} side={side} onChange={onChange} />
         {(practice.leftOut ?? []).length > 0 && (
           <ul className={styles.left} aria-label="Not today">
@@ -191,7 +192,7 @@ function TimeLine({ practice, onChange }: Pick<PlanEditorProps, 'practice' | 'on
       <p role="status" className={over > 0 ? styles.over : undefined}>
         {words} {said === '' ? 'What you set stays; the other blocks stay as they are until you fit them.' : said}
       </p>
-      <div className={styles.tools}>
+      <div className={shared.choices}>
         {practice.id !== draftId && (
           <NumberField
             label="Minutes of the whole practice"
@@ -225,7 +226,7 @@ function Pages({
   );
   return (
     <>
-      <div className={styles.tools}>
+      <div className={shared.tools}>
         <FileTools pages={printed} about={practice.name} />
       </div>
       <PageView pages={printed.pages} />

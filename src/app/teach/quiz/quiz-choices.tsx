@@ -7,7 +7,7 @@ import { useScreen } from '../../play/screen-state.ts';
 import { opponentsWithMix } from '../../reads/reads-question.ts';
 import type { SchemeChoice } from '../../schemes/scheme-choices.ts';
 import { SideChoice } from '../clip/film-choices.tsx';
-import styles from './quiz.module.css';
+import shared from '../tools.module.css';
 import { type QuizAgainst, useQuiz } from './quiz-state.ts';
 
 export interface QuizChoicesProps {
@@ -28,7 +28,7 @@ export function QuizChoices({ playbook, play, schemes, onPlay }: QuizChoicesProp
   const carriers = useMemo(() => carriersOfPlay(toEnginePlay(playbook, play.id, side)), [playbook, play.id, side]);
   const usual = secondsToAnswer[playbook.team.level];
   return (
-    <div className={styles.choices}>
+    <div className={shared.choices}>
       <PickList
         label="Reads of"
         value={spot !== undefined && carriers.includes(spot) ? spot : ''}
