@@ -10,8 +10,8 @@ const runWords: Readonly<Record<RunKind, string>> = {
   getBack: 'gets back',
 };
 
-/** What starts a beat, in words that fit after "Step 2:". */
-export function triggerWords(trigger: Trigger): string {
+/** What starts a beat, in words that fit after "Step 2:". `nameOf` is what another beat is called there: its own name in quotation marks when absent. */
+export function triggerWords(trigger: Trigger, nameOf: (beat: string) => string = quoted): string {
   switch (trigger.kind) {
     case 'start':
       return 'when the set is up';
@@ -22,10 +22,14 @@ export function triggerWords(trigger: Trigger): string {
     case 'arrival':
       return `when ${trigger.who} gets there`;
     case 'call':
-      return `${seconds(trigger.seconds)} after "${trigger.beat}" begins`;
+      return `${seconds(trigger.seconds)} after ${nameOf(trigger.beat)} begins`;
     default:
       return exhaustive(trigger);
   }
+}
+
+function quoted(beat: string): string {
+  return `"${beat}"`;
 }
 
 /** What one man does, as a clause without a full stop: "TR skips to WL". */

@@ -76,6 +76,18 @@ describe('the page of an opponent', () => {
     expect(wordsOf(opponentPage(contentOf(1, 1, { schemes: alike })))).toContain('All of them alike');
   });
 
+  it('names of what they really play the scheme that a play makes most against', () => {
+    const seldom = schemes.slice(0, 3).map((scheme, at) => ({ ...scheme, share: [0.88, 0.1, 0.02][at]! }));
+    const most = (shares: readonly MetScheme[]): string => {
+      const words = wordsOf(opponentPage(contentOf(3, 1, { schemes: shares })));
+      // The third makes 0.22, the second 0.21, the first 0.20.
+      return ['0.22', '0.21', '0.20'].filter((goals) => words.includes(`${goals} If`)).join();
+    };
+    expect(most(seldom)).toBe('0.21');
+    expect(most(seldom.map((scheme) => ({ ...scheme, share: 1 / 3 })))).toBe('0.22');
+    expect(most(seldom.map((scheme, at) => ({ ...scheme, share: 0.09 - at / 100 })))).toBe('0.20');
+  });
+
   it('says which play is surely the best, and which may be', () => {
     expect(wordsOf(opponentPage(contentOf(1, 2)))).toContain('Lantern may be as good, so mix them');
     const [first, second] = contentOf(1, 2).plays;

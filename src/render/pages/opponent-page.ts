@@ -287,20 +287,26 @@ function callsOf(content: OpponentContent, width: number, count: number): Block 
 
 function callColumns(width: number): readonly TableColumn[] {
   const shares = [
-    ['', 0.05],
-    ['Call', 0.18],
-    ['Goals a man-up', 0.25],
-    ['Most against', 0.22],
-    ['First read', 0.3],
+    ['', 0.04],
+    ['Call', 0.22],
+    ['Goals a man-up', 0.23],
+    ['Most against', 0.23],
+    ['First read', 0.28],
   ] as const;
   return shares.map(([title, share]) => ({ title, width: share * width, align: 'left' }));
 }
 
+/** In fewer of their man-downs than this a scheme is no reason to call a play. */
+const playsIt = 0.1;
+
+/** Against which of the schemes that they really play a play makes most. */
 function bestThere(schemes: readonly MetScheme[], byScheme: readonly Interval[]): string {
-  const best = byScheme.reduce((top, goals, at) => (goals.mean > (byScheme[top]?.mean ?? 0) ? at : top), 0);
-  const [scheme, goals] = [schemes[best], byScheme[best]];
-  if (scheme === undefined || goals === undefined || byScheme.length < 2) return 'the only one tried';
-  return `${shortScheme(scheme.name)} ${perChance(goals.mean)}`;
+  if (byScheme.length < 2) return 'the only one tried';
+  const often = [...schemes.entries()].filter(([at, { share }]) => share >= playsIt && byScheme[at] !== undefined);
+  // Of one who plays a little of everything it is the one that he plays most.
+  const tried = often.length > 0 ? often : [...schemes.entries()].slice(0, 1);
+  const [at, scheme] = tried.reduce((top, one) => (byScheme[one[0]]!.mean > byScheme[top[0]]!.mean ? one : top));
+  return `${shortScheme(scheme.name)} ${perChance(byScheme[at]!.mean)}`;
 }
 
 /** Whether the first is surely the best to call, so far as can be told. */

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { mirrorPlay } from '../../engine/index.ts';
 import { demoPlaybook, toEnginePlay } from '../../playbook/index.ts';
 import { playSteps } from '../play-steps.ts';
@@ -36,6 +36,12 @@ describe.each(demoPlaybook.plays.map(({ id }) => id))('the sheet of %s', (id) =>
     const page = playSheet(contentOf(mirrorPlay(play), { side: 'left' }));
     expect(page.marks).toHaveLength(playSheet(contentOf(play)).marks.length);
   });
+});
+
+test('a step that another begins is told by the number that stands on the page', () => {
+  const words = wordsOf(playSheet(contentOf(toEnginePlay(demoPlaybook, 'quarry'))));
+  expect(words).toContain('0.8 s after step 3 begins');
+  expect(words).not.toContain('"curl"');
 });
 
 describe('a sheet', () => {

@@ -2,7 +2,7 @@ import type { Interval, Play, SpotId } from '../../engine/index.ts';
 import { type FieldMarkings, viewAround } from '../field-scene.ts';
 import { perChance } from '../number-text.ts';
 import { stepMarks, viewpointNote } from '../play-scene.ts';
-import { type PlayStep, playSteps } from '../play-steps.ts';
+import { playSteps } from '../play-steps.ts';
 import { actionWords, readWords, triggerWords } from '../play-words.ts';
 import type { SceneLayer, View } from '../scene.ts';
 import { bareField } from './bare-field.ts';
@@ -107,7 +107,7 @@ function picturesOf({ play: written, field }: SheetContent, width: number, share
   const high = share * across * (view.height / view.width);
   const cells = steps.map((step, at) => {
     const scene: SceneLayer = { view, items: [...bareField(turf, view), ...stepMarks(play, at + 1, step)] };
-    return stack([picture(scene, across, high), gap(2), stepWords(playSteps(written)[at]!, at + 1, across)]);
+    return stack([picture(scene, across, high), gap(2), stepWords(written, at, across)]);
   });
   const rows = Array.from({ length: Math.ceil(cells.length / columns) }, (_, row) =>
     beside(
@@ -119,15 +119,17 @@ function picturesOf({ play: written, field }: SheetContent, width: number, share
   return stack(rows, 6);
 }
 
-function stepWords({ beat }: PlayStep, number: number, width: number): Block {
+function stepWords(play: Play, at: number, width: number): Block {
+  const { beat } = playSteps(play)[at]!;
   const doing = beat.actions.map((action) => actionWords(action)).join('; ');
-  return marked(
-    String(number),
-    `${capital(triggerWords(beat.when))}: ${doing === '' ? 'nobody moves' : doing}.`,
-    looks.body,
-    width,
-    12,
-  );
+  const words = `${capital(triggerWords(beat.when, stepName(play)))}: ${doing === '' ? 'nobody moves' : doing}.`;
+  return marked(String(at + 1), words, looks.body, width, 12);
+}
+
+/** On the page a step has a number and no name. */
+function stepName(play: Play): (beat: string) => string {
+  const ids = playSteps(play).map(({ beat }) => beat.id);
+  return (beat) => `step ${ids.indexOf(beat) + 1}`;
 }
 
 /** A line for each man: who, what he does at which step, and what he does when it goes wrong. */
@@ -205,7 +207,7 @@ function describe({ play }: SheetContent): string {
   return playSteps(play)
     .map(
       ({ beat }, at) =>
-        `Step ${at + 1}, ${triggerWords(beat.when)}: ${beat.actions.map((action) => actionWords(action)).join('; ')}.`,
+        `Step ${at + 1}, ${triggerWords(beat.when, stepName(play))}: ${beat.actions.map((action) => actionWords(action)).join('; ')}.`,
     )
     .join(' ');
 }
