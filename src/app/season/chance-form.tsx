@@ -1,20 +1,13 @@
 import { type ReactNode, useState } from 'react';
-import {
-  addChance,
-  type Chance,
-  changeChance,
-  type NewChance,
-  type Playbook,
-  type PlaybookEdit,
-  removeChances,
-} from '../../playbook/index.ts';
-import { chanceColumns, readChanceTable, tabledKeys } from '../../teach/index.ts';
+import { addChance, type Chance, type NewChance, type Playbook, removeChances } from '../../playbook/index.ts';
+import { chanceColumns, readChanceTable } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
 import { Segments } from '../controls/segments.tsx';
 import panel from '../opponents/panel.module.css';
 import { useDesk } from '../shell/desk.tsx';
 import { type ChanceCells, ChanceFields, firstHeads, moreHeads, shownHeads } from './chance-fields.tsx';
+import { keepChange } from './keep-change.ts';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
 
@@ -46,7 +39,8 @@ export function ChanceForm({ playbook, chance, onClose }: ChanceFormProps): Reac
       setProblems(found);
       return;
     }
-    const edit = kept(store.playbook, chance, written);
+    const edit =
+      chance === undefined ? addChance(store.playbook, written) : keepChange(store.playbook, chance.id, written);
     if (edit.kind === 'refused') {
       setProblems(new Map([['', edit.reason]]));
       return;
@@ -114,18 +108,6 @@ function readCells(
   const heads = chanceColumns.map(({ head }) => head);
   const read = readChanceTable(playbook, [heads, heads.map((head) => cells[head] ?? '')]);
   return { written: read.chances[0], problems: problemsByHead(read.problems.map(({ text }) => text)) };
-}
-
-function kept(playbook: Playbook, chance: Chance | undefined, written: NewChance): PlaybookEdit {
-  if (chance === undefined) return addChance(playbook, written);
-  // What the form does not ask (marks, what was expected of the scheme) stays.
-  return changeChance(playbook, chance.id, (before) => ({ ...unasked(before), ...written }));
-}
-
-/** What of a chance no field shows, with its id. */
-function unasked(chance: Chance): Pick<Chance, 'id'> {
-  const kept = Object.entries(chance).filter(([key]) => !tabledKeys.has(key as keyof NewChance));
-  return Object.fromEntries(kept) as unknown as Pick<Chance, 'id'>;
 }
 
 function cellsOf({ chances }: Playbook, chance: Chance | undefined): ChanceCells {

@@ -1,9 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Chance, demoPlaybook, ruleCodeOf } from '../../playbook/index.ts';
 import { gameOf } from '../bench/bench-taps.fixture.ts';
 import { chanceRecords } from '../bench/chance-records.ts';
 import { foldGame } from '../bench/fold-game.ts';
-import { manUpsOf } from './man-ups.ts';
+import { countManUps, manUpsOf } from './man-ups.ts';
 
 /** "2 8:20 restart saved 120 fixed": period, clock, how it began, how it ended, its penalty. */
 function chanceOf(text: string, at: number): Chance {
@@ -77,6 +78,32 @@ describe('chances of one man-up', () => {
     const records = chanceRecords(game, chances);
     expect(records).toHaveLength(5);
     expect(manUpsOf(records).map((those) => those.length)).toEqual([3, 1, 1]);
+  });
+
+  it('hold each chance once, whatever is written down', () => {
+    const any = fc.record(
+      {
+        date: fc.constantFrom('2026-03-14', '2026-03-15'),
+        period: fc.integer({ min: 1, max: 5 }),
+        clock: fc.integer({ min: 0, max: 720 }),
+        start: fc.constantFrom('restart' as const, 'flagDown' as const, 'transition' as const),
+        penalty: fc.record({ seconds: fc.constantFrom(30, 60, 120), fixed: fc.boolean() }),
+      },
+      { requiredKeys: [] },
+    );
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(any, fc.constantFrom('goal' as const, 'saved' as const, 'expired' as const))),
+        (list) => {
+          const chances = list.map(([more, result], at): Chance => ({ id: `${at}`, side: 'ours', result, ...more }));
+          const ids = manUpsOf(chances).flatMap((those) => those.map(({ id }) => id));
+          expect([...ids].sort()).toEqual(chances.map(({ id }) => id).sort());
+          expect(countManUps(chances).scored).toBeLessThanOrEqual(
+            chances.filter(({ result }) => result === 'goal').length,
+          );
+        },
+      ),
+    );
   });
 
   it('without times follow as they are written, only where they say that they go on', () => {
