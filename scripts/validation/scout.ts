@@ -46,7 +46,7 @@ export function scoutGroups(perMatchup: number, trials: number): readonly Group[
     const beliefs = asks.map((moments) => beliefOf(known.film, moments));
     return {
       known,
-      shares_byAsk: beliefs.map(({ schemes }) => schemes.map(({ share }) => share)),
+      shares_byAsk: beliefs.map(readingOf),
       told_byMoment: beliefs.at(-1)!.moments.map(({ odds_byScheme }) => odds_byScheme),
     };
   });
@@ -96,14 +96,19 @@ export function scoutGroups(perMatchup: number, trials: number): readonly Group[
 }
 
 function sharesOf(film: MarkedFilm, moments: number): readonly number[] {
-  return beliefOf(film, moments).schemes.map(({ share }) => share);
+  return readingOf(beliefOf(film, moments));
+}
+
+/** What is said of the man-up itself: of their next one less is known. */
+function readingOf({ manUps }: SchemeBelief): readonly number[] {
+  return manUps[0]!.share_byScheme;
 }
 
 function beliefOf(film: MarkedFilm, moments: number): SchemeBelief {
   return believeSchemes({
     schemes: scoutSchemes.map((scheme) => ({ scheme, weight: 1 })),
     level: 'highSchool',
-    films: [{ ...film, moments: film.moments.slice(0, moments) }],
+    manUps: [{ film: { ...film, moments: film.moments.slice(0, moments) } }],
   });
 }
 

@@ -1,8 +1,8 @@
 import {
-  type MarkedFilm,
   type Movement,
   type ProbeAdvice,
   type SchemeBelief,
+  type SeenManUp,
   type SignId,
   signIds,
   type Tick,
@@ -16,6 +16,7 @@ import {
   probeRule,
   type ReasonNames,
   reasonOfMark,
+  reasonOfTick,
   signClause,
   signWords,
   tenth,
@@ -32,11 +33,16 @@ export interface ScoutNames extends ReasonNames {
   readonly play: string;
 }
 
+/** Man-ups of which something was seen, and a few words for each. */
+interface SeenTitled {
+  readonly manUps: readonly SeenManUp[];
+  readonly titles: readonly string[];
+}
+
 /** What is believed and why. `schemes` are named in the order of the belief's; `shown` are the signs that the set can show. */
 export function beliefText(
   belief: SchemeBelief,
-  films: readonly MarkedFilm[],
-  ticks: readonly Tick[],
+  seen: SeenTitled,
   shown: readonly SignId[],
   names: ScoutNames,
 ): string {
@@ -49,21 +55,24 @@ export function beliefText(
     [
       { title: 'scheme', align: 'left', flexible: true },
       { title: 'before', align: 'right' },
-      { title: 'now', align: 'right' },
+      { title: 'next', align: 'right' },
       { title: 'if it is this one', align: 'left', flexible: true },
     ],
     rows,
   );
   return [
-    wrap(seenSentence(films, ticks, names)),
+    wrap(seenSentence(seen.manUps, names)),
     table,
     wrap(verdict(belief, names)),
-    ...reasonLines(belief, films, names),
-    ...(ticks.length === 0 ? [] : [ticks.map((tick) => wrap(tickLine(tick, shown))).join('\n')]),
+    ...manUpLines(belief, seen, names),
+    ...reasonLines(belief, seen.manUps, names),
+    ...tickLines(belief, seen.manUps, shown, names),
   ].join('\n\n');
 }
 
-function seenSentence(films: readonly MarkedFilm[], ticks: readonly Tick[], { opponent, play }: ScoutNames): string {
+function seenSentence(manUps: readonly SeenManUp[], { opponent, play }: ScoutNames): string {
+  const films = manUps.flatMap(({ film }) => film ?? []);
+  const ticks = manUps.flatMap((one) => one.ticks ?? []);
   const moments = films.reduce((sum, film) => sum + film.moments.length, 0);
   const marks = films.reduce(
     (sum, { moments: all }) => sum + all.reduce((men, one) => men + one.defenders.length, 0),
@@ -82,10 +91,12 @@ function seenSentence(films: readonly MarkedFilm[], ticks: readonly Tick[], { op
   return `${opponent} against the set of ${play}. ${seen}.`;
 }
 
-function verdict({ schemes, between, alike }: SchemeBelief, names: ScoutNames): string {
+function verdict({ schemes, between, alike, manUps, oneScheme }: SchemeBelief, names: ScoutNames): string {
   const [first, second] = between;
   const name = (at: number): string => `the ${lower(names.schemes[at]!.name)}`;
   const best = schemes[first]!;
+  if (manUps.length > 1 && oneScheme < 0.5)
+    return `The man-ups do not look like one scheme: they mix. Most often ${name(first)}, ${percent(best.share)}, then ${name(second)}, ${percent(schemes[second]!.share)}.`;
   if (best.share >= 0.995) return `It is ${name(first)}, as far as this can tell.`;
   const isSeen = schemes.some(({ before, share }) => Math.abs(before - share) > 0.01);
   const same = isSeen ? alike.filter((at) => schemes[at]!.share > 0.02) : [];
@@ -117,19 +128,49 @@ function howWords(
 /** Reasons that are printed. */
 const most = 6;
 
-function reasonLines(belief: SchemeBelief, films: readonly MarkedFilm[], names: ScoutNames): readonly string[] {
+/** Which scheme each man-up looks like by its own marks. */
+function manUpLines({ manUps }: SchemeBelief, { titles }: SeenTitled, names: ScoutNames): readonly string[] {
+  if (manUps.length === 0) return [];
+  const lines = manUps.map(({ share_byScheme }, at) => {
+    const most = share_byScheme.indexOf(Math.max(...share_byScheme));
+    return wrap(`${titles[at]}: the ${lower(names.schemes[most]!.name)}, ${percent(share_byScheme[most]!)}.`);
+  });
+  return [['Each man-up by itself looks most like', ...lines].join('\n')];
+}
+
+function reasonLines(belief: SchemeBelief, manUps: readonly SeenManUp[], names: ScoutNames): readonly string[] {
   if (belief.reasons.length === 0) return [];
   const lines = belief.reasons.slice(0, most).map((reason) => {
-    const { ball, time } = films[reason.film]!.moments[reason.moment]!;
+    const { ball, time } = manUps[reason.film]!.film!.moments[reason.moment]!;
     return wrap(`${tenth(time)} s: ${reasonOfMark(reason, names.spots[ball] ?? '', names)}`);
   });
   return [['Why', ...lines].join('\n')];
 }
 
+/** What was ticked, and how much it says. */
+function tickLines(
+  { tickReasons }: SchemeBelief,
+  manUps: readonly SeenManUp[],
+  shown: readonly SignId[],
+  names: ScoutNames,
+): readonly string[] {
+  const lines = manUps.flatMap(({ ticks = [] }, manUp) =>
+    ticks.map((tick, at) => {
+      const reason = tickReasons.find((one) => one.manUp === manUp && one.tick === at);
+      return reason === undefined
+        ? wrap(tickLine(tick, shown))
+        : wrap(reasonOfTick(reason, tick.seen, signWords(tick.sign), names));
+    }),
+  );
+  return lines.length === 0 ? [] : [lines.join('\n')];
+}
+
+/** A tick that tells the two likeliest hardly apart, or nothing at all. */
 function tickLine({ sign, seen }: Tick, shown: readonly SignId[]): string {
   const words = seen ? lower(signWords(sign)) : `not so that ${lower(signWords(sign))}`;
-  const none = shown.includes(sign) ? '' : ' This set cannot show that, so it counts for nothing.';
-  return `Ticked: ${words}.${none}`;
+  return shown.includes(sign)
+    ? `Ticked: ${words}. It hardly tells the likeliest two apart.`
+    : `Ticked: ${words}. This set cannot show that, so it counts for nothing.`;
 }
 
 /** What is worth running to find out. */

@@ -40,14 +40,17 @@ function checkCounts({ date, result, shots, onTarget }: Chance, path: JsonPath, 
 /** Shares are written with two or three digits: what they are off by when each was rounded. */
 const roundedShares = 0.02;
 
-function checkShares({ belief, expected }: Chance, path: JsonPath, report: Report): void {
-  const sum = Object.values(belief ?? {}).reduce((all, share) => all + share, 0);
-  if (sum > 1 + roundedShares)
-    report.add(
-      'chance-counts',
-      [...path, 'belief'],
-      `The shares of the schemes add up to ${Number(sum.toFixed(2))}, above 1.`,
-    );
+function checkShares(chance: Chance, path: JsonPath, report: Report): void {
+  const { expected } = chance;
+  for (const key of ['belief', 'byMarks'] as const) {
+    const sum = Object.values(chance[key] ?? {}).reduce((all, share) => all + share, 0);
+    if (sum > 1 + roundedShares)
+      report.add(
+        'chance-counts',
+        [...path, key],
+        `The shares of the schemes add up to ${Number(sum.toFixed(2))}, above 1.`,
+      );
+  }
   if (expected !== undefined && !(expected.low <= expected.goals && expected.goals <= expected.high))
     report.add(
       'chance-counts',

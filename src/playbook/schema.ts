@@ -239,6 +239,10 @@ const opponentSchema = z.strictObject({
     z.optional(z.record(z.string().check(z.maxLength(limits.id)), wholeNumber(0, limits.chances))),
     'Man-ups that the weights above count already, by scheme; the program writes them.',
   ),
+  before: described(
+    z.optional(z.record(z.string().check(z.maxLength(limits.id)), z.number().check(z.gte(0), z.lte(1000)))),
+    'Weights as they were before marks and ticks of man-ups moved those above; 0 rules a scheme out. The program writes them.',
+  ),
   keeper: described(
     z.optional(z.array(keeperShotSchema).check(z.maxLength(limits.keeperShots))),
     'Shots on goal that their goalkeeper faced, and where they came in.',

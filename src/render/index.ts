@@ -78,7 +78,7 @@ export * from './read-card-words.ts';
 export * from './read-grade-words.ts';
 export * from './runner-card-words.ts';
 export * from './scene.ts';
-export { oddsWords, type ReasonNames, reasonOfMark } from './scout/reason-of-mark.ts';
+export { oddsWords, type ReasonNames, reasonOfMark, reasonOfTick } from './scout/reason-of-mark.ts';
 export { movementName, movementWay, probeRule, signClause, signWords, triggerRule } from './scout/sign-words.ts';
 export * from './skill-words.ts';
 export * from './svg.ts';

@@ -42,6 +42,7 @@ export { filmOfMarks, type ReadMarks, readTick, writeTick } from './scout/film-o
 export { type KeeperQuarter, keeperQuarters } from './scout/keeper-quarters.ts';
 export { type ManDownQuestion, manDownAnswers, type SchemeConcedes, type TheirGrades } from './scout/man-down.ts';
 export { type ManDownWishes, manDownContent, printedManDown } from './scout/man-down-sheet.ts';
+export { withoutMarked } from './scout/schemes-before.ts';
 export { type SchemeSeenOften, schemesSeenOf } from './scout/schemes-seen.ts';
 export { beliefByTicks, type ScoutSeen, scoutBelief, walkMovements } from './scout/scout-belief.ts';
 export { probeAdvice } from './scout/scout-probe.ts';
@@ -50,8 +51,10 @@ export {
   type ScoutedScheme,
   type ScoutQuestion,
   schemesInQuestion,
+  scoutSchemesBefore,
   usualScoutSchemes,
 } from './scout/scout-question.ts';
+export { isWeighedByMarks, schemeTold } from './scout/told-by-marks.ts';
 export * from './season/index.ts';
 export { type MeasuredPlay, measurePlays, type PlaysAsked } from './sheets/measure-plays.ts';
 export { opponentContent, type PlayAgainst, sharesOfOpponent } from './sheets/opponent-content.ts';

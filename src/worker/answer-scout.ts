@@ -18,7 +18,7 @@ export function answerBelief(
   playbook: Playbook,
   model: ChanceModel,
   setup: TrialSetup,
-  { schemes, films, ticks, error }: BeliefAsked,
+  { schemes, manUps, walked, error }: BeliefAsked,
 ): WorkerAnswer {
   const questions = questionsOf(playbook, setup, schemes);
   if (typeof questions === 'string') return { kind: 'refused', reason: questions };
@@ -28,10 +28,10 @@ export function answerBelief(
     sense: model.sense,
     ...(error !== undefined && { spread: { ...defaultFilmReading.spread, error } }),
   };
-  const table = ticks && { table: signTableOf(ticks.walked, suspectsOf(questions, level)), seen: ticks.seen };
+  const signs = walked && signTableOf(walked, suspectsOf(questions, level));
   return {
     kind: 'belief',
-    belief: believeSchemes({ schemes: questions, level, films, reading, ...(table && { ticks: table }) }),
+    belief: believeSchemes({ schemes: questions, level, manUps, reading, ...(signs && { signs }) }),
   };
 }
 

@@ -10,7 +10,6 @@ import type {
   FutureRange,
   Guidance,
   Level,
-  MarkedFilm,
   Matchup,
   MomentOutcomes,
   MomentTraces,
@@ -27,11 +26,11 @@ import type {
   SchemeRuns,
   ScriptTrace,
   SearchLimits,
+  SeenManUp,
   ShotHeat,
   ShownAction,
   SpotId,
   Tally,
-  Tick,
   Trace,
   WalkedMovement,
   WatchedPlay,
@@ -201,9 +200,9 @@ export type WalkedScheme = Pick<SchemeInQuestion, 'discipline'> & { readonly id:
 export interface BeliefAsked {
   /** Ids, how likely each is beforehand, how well it is said to be played, and whom a shutoff may shut off. */
   readonly schemes: readonly (Omit<SchemeInQuestion, 'scheme'> & { readonly id: string })[];
-  readonly films: readonly MarkedFilm[];
-  /** Ticked signs, with the movements that were walked through for the same schemes in the same order. */
-  readonly ticks?: { readonly walked: readonly WalkedMovement[]; readonly seen: readonly Tick[] };
+  readonly manUps: readonly SeenManUp[];
+  /** Needed where signs are ticked: the movements that were walked through for the same schemes in the same order. */
+  readonly walked?: readonly WalkedMovement[];
   /** Standard deviation of a mark along each axis, yards; a yard when absent. */
   readonly error?: number;
 }

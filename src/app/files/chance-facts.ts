@@ -26,6 +26,10 @@ export function chanceFacts(chance: Chance, { plays, schemes, opponents }: Playb
     ['Side', line(chance.fromSide)],
     ['Scheme', line(chance.scheme && schemeName(chance.scheme))],
     ['How likely', Object.entries(chance.belief ?? {}).map(([id, share]) => `${schemeName(id)} ${numberText(share)}`)],
+    [
+      'By its marks',
+      Object.entries(chance.byMarks ?? {}).map(([id, share]) => `${schemeName(id)} ${numberText(share)}`),
+    ],
     ['Result', [chanceResultWords[chance.result]]],
     ...(['shots', 'onTarget', 'firstShot', 'passes', 'scorer', 'assist'] as const).map(
       (field) => [countWords[field], chance[field] === undefined ? [] : [numberText(chance[field])]] as const,

@@ -108,6 +108,7 @@ function opponentFacts(opponent: Opponent, { schemes: own }: Playbook): Facts {
       'Discipline',
       Object.entries(opponent.discipline ?? {}).map(([who, word]) => `${who === 'all' ? 'everybody' : who} ${word}`),
     ],
+    ['Before marks', Object.entries(opponent.before ?? {}).map(([id, weight]) => `${nameOf(id)}, weight ${weight}`)],
     ['Man-ups counted', Object.entries(opponent.counted ?? {}).map(([id, seen]) => `${nameOf(id)} ${seen}`)],
     [
       'Shots on their goalkeeper',

@@ -1,47 +1,140 @@
 import { describe, expect, it } from 'vitest';
 import type { SchemeBelief } from '../../engine/index.ts';
-import { type Chance, demoPlaybook, type Playbook, parsePlaybook, serializePlaybook } from '../../playbook/index.ts';
-import { proposeSchemes } from '../../teach/index.ts';
-import { acceptBelief, keptShares } from './accept-belief.ts';
+import {
+  type Chance,
+  demoPlaybook,
+  type Playbook,
+  type PlaybookEdit,
+  parsePlaybook,
+  serializePlaybook,
+  setSchemeWeight,
+} from '../../playbook/index.ts';
+import { proposeSchemes, schemesSeenOf, scoutSchemesBefore } from '../../teach/index.ts';
+import { acceptBelief, isTaken, keptShares } from './accept-belief.ts';
 
-const believed = (shares: Readonly<Record<string, number>>): Pick<SchemeBelief, 'schemes'> => ({
-  schemes: Object.entries(shares).map(([scheme, share]) => ({ scheme, before: 0.5, share, discipline: {}, stars: [] })),
+const marks: Chance['marks'] = [{ time: 1, ball: [0, 14], defenders: [[0, 8]], by: 'film' }];
+const chance = (id: string, side: Chance['side'], more: Partial<Chance> = {}): Chance => ({
+  ...{ id, side, opponent: 'copper-falls', result: 'saved', marks },
+  ...more,
 });
-const belief = believed({ jump: 0.9, 'box-zone': 0.0951, shutoff: 0.0049 });
-const chance = (id: string, side: Chance['side']): Chance => ({ id, side, opponent: 'copper-falls', result: 'saved' });
-const book: Playbook = { ...demoPlaybook, chances: [chance('a', 'others'), chance('b', 'ours'), chance('c', 'ours')] };
-const [opponent] = book.opponents!;
+const book: Playbook = { ...demoPlaybook, chances: [chance('a', 'others'), chance('b', 'ours')] };
 
-function accepted(from: Playbook): Playbook {
-  const edit = acceptBelief(from, opponent!, belief, ['a', 'b']);
+const them = (playbook: Playbook) => playbook.opponents!.find(({ id }) => id === 'copper-falls')!;
+
+/** As the marks of two man-ups would say it, whatever was believed before: the share is Bayes of one look at what is asked. */
+function seen(before: ReturnType<typeof scoutSchemesBefore>): Pick<SchemeBelief, 'schemes' | 'manUps'> {
+  const odds = before.map(({ id }) => (id === 'jump' ? 20 : 1));
+  const sharesOf = (weights: readonly number[]) => {
+    const all = weights.reduce((sum, one) => sum + one, 0);
+    return weights.map((one) => one / all);
+  };
+  const prior = sharesOf(before.map(({ weight }) => weight));
+  const after = sharesOf(prior.map((share, at) => share * odds[at]!));
+  const reading = { share_byScheme: after, alone_byScheme: sharesOf(odds) };
+  return {
+    schemes: before.map(({ id }, at) => ({
+      ...{ scheme: id, before: prior[at]!, share: after[at]!, discipline: {}, stars: [] },
+    })),
+    manUps: [reading, reading],
+  };
+}
+
+function taken(from: Playbook): Playbook {
+  const before = scoutSchemesBefore(from, them(from));
+  return edited(acceptBelief(from, them(from), { belief: seen(before), before, chances: ['a', 'b'] }));
+}
+
+function edited(edit: PlaybookEdit): Playbook {
   if (edit.kind === 'refused') throw new Error(edit.reason);
   return edit.playbook;
 }
 
 describe('what the marks say, taken for what they play', () => {
-  const taken = accepted(book);
-
-  it('becomes the weights of the opponent and stays with the man-ups that said it', () => {
-    expect(taken.opponents![0]!.schemes).toEqual({ jump: 90, 'box-zone': 9.5 });
-    expect(taken.chances!.map((one) => one.belief)).toEqual([keptShares(belief), keptShares(belief), undefined]);
-    const { diagnostics } = parsePlaybook(serializePlaybook(taken));
+  it('becomes the weights of the opponent, and stays with the man-ups that said it', () => {
+    const once = taken(book);
+    expect(Object.values(them(once).schemes!).reduce((sum, each) => sum + each, 0)).toBeGreaterThan(90);
+    expect(once.chances!.map(({ byMarks }) => byMarks?.jump)).toEqual([0.689, 0.689]);
+    const { value, diagnostics } = parsePlaybook(serializePlaybook(once));
     expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(value).toEqual(once);
   });
 
-  it('is not counted once more by the season, and taking it twice counts it once', () => {
-    expect(proposeSchemes(taken)).toEqual([]);
-    expect(taken.opponents![0]!.counted).toEqual({ jump: 1 });
-    expect(accepted(taken).opponents![0]!.counted).toEqual({ jump: 1 });
-    // One that is seen afterwards still counts.
-    const later = { ...taken, chances: [...taken.chances!, { ...chance('d', 'ours'), scheme: 'box-zone' }] };
-    expect(proposeSchemes(later)).toHaveLength(1);
+  // One moment of five men: 41 %, and 80, 93, 97 % for pressing the button three times.
+  it('counts once: taken again and again, also from the file, it changes nothing', () => {
+    const once = taken(book);
+    expect(taken(once)).toEqual(once);
+    const read = parsePlaybook(serializePlaybook(once)).value!;
+    expect(taken(taken(read))).toEqual(once);
+    const before = scoutSchemesBefore(once, them(once));
+    expect(before).toEqual(scoutSchemesBefore(book, them(book)));
+    expect(isTaken(once, them(once), { belief: seen(before), before, chances: ['a', 'b'] })).toBe(true);
+    expect(isTaken(book, them(book), { belief: seen(before), before, chances: ['a', 'b'] })).toBe(false);
   });
 
-  it('keeps shares that never add up to more than all', () => {
-    const sum = Object.values(keptShares(believed({ a: 1 / 3, b: 1 / 3, c: 1 / 3 }))).reduce(
-      (one, two) => one + two,
-      0,
+  it('is not counted once more by the season, whose names count on both sides of the marks', () => {
+    const once = taken(book);
+    expect(proposeSchemes(once)).toEqual([]);
+    const later = { ...once, chances: [...once.chances!, chance('d', 'ours', { scheme: 'box-zone', marks: [] })] };
+    const [proposal] = proposeSchemes(later);
+    const named = edited(proposal!.edit!(later));
+    const share = (playbook: Playbook) => {
+      const before = scoutSchemesBefore(playbook, them(playbook));
+      const all = before.reduce((sum, { weight }) => sum + weight, 0);
+      return before.find(({ id }) => id === 'box-zone')!.weight / all;
+    };
+    expect(share(named)).toBeCloseTo((4 * share(once) + 1) / 5, 3);
+    expect(proposeSchemes(named)).toEqual([]);
+  });
+
+  it('takes a man-up that was counted by its name by its marks, once it has some', () => {
+    const unmarked = chance('d', 'ours', { scheme: 'jump', marks: [] });
+    const season = { ...demoPlaybook, chances: [unmarked] };
+    const counted = edited(proposeSchemes(season)[0]!.edit!(season));
+    expect(them(counted).counted).toEqual({ jump: 1 });
+    const marked = { ...counted, chances: [{ ...unmarked, marks }] };
+    const [plain, again] = [demoPlaybook, marked].map((one) => scoutSchemesBefore(one, them(one)));
+    again!.forEach(({ weight }, at) => {
+      expect(weight).toBeCloseTo(plain![at]!.weight, 0);
+    });
+    expect(them(taken(marked)).counted).toEqual({ jump: 0 });
+    expect(proposeSchemes(taken(marked))).toEqual([]);
+  });
+
+  it('is seen only as far as marks tell it, whatever weight it was given before', () => {
+    const raised = taken(book);
+    expect(schemesSeenOf(raised, 'copper-falls')).toMatchObject([{ scheme: 'jump', times: 2 }]);
+    const before = scoutSchemesBefore(book, them(book)).map((one) =>
+      one.id === 'box-string' ? { ...one, weight: 1000 } : one,
     );
-    expect(sum).toBeLessThanOrEqual(1);
+    const even = before.map(() => 1 / before.length);
+    const hunch = {
+      schemes: before.map(({ id, weight }) => ({
+        ...{ scheme: id, before: weight / 1100, share: weight / 1100, discipline: {}, stars: [] },
+      })),
+      manUps: [even, even].map((share) => ({ share_byScheme: share, alone_byScheme: share })),
+    };
+    const hoped = edited(acceptBelief(book, them(book), { belief: hunch, before, chances: ['a', 'b'] }));
+    expect(schemesSeenOf(hoped, 'copper-falls')).toEqual([]);
+    // His number keeps its meaning beside the others, which are as they were.
+    expect(scoutSchemesBefore(hoped, them(hoped))).toEqual(before);
+  });
+
+  it('follows what the coach says of the mix afterwards', () => {
+    const once = taken(book);
+    const share = them(once).schemes!.jump!;
+    const twice = edited(setSchemeWeight(once, 'copper-falls', 'jump', 2 * share));
+    const odds = (playbook: Playbook) => {
+      const found = seen(scoutSchemesBefore(playbook, them(playbook))).schemes;
+      const of = (id: string) => found.find(({ scheme }) => scheme === id)!.share;
+      return of('jump') / of('box-zone');
+    };
+    expect(odds(twice)).toBeCloseTo(2 * odds(once), 6);
+  });
+
+  it('keeps the name that a coach gave, and shares that never add up to more than all', () => {
+    const named = taken({ ...book, chances: [chance('a', 'ours', { scheme: 'shutoff' }), chance('b', 'ours')] });
+    expect(named.chances![0]!.scheme).toBe('shutoff');
+    const sum = Object.values(keptShares([{ id: 'a' }, { id: 'b' }, { id: 'c' }], [1 / 3, 1 / 3, 1 / 3]));
+    expect(sum.reduce((one, two) => one + two, 0)).toBeLessThanOrEqual(1);
   });
 });

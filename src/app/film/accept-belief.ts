@@ -1,53 +1,66 @@
 import type { SchemeBelief } from '../../engine/index.ts';
 import { countSchemes, type Opponent, type Playbook, type PlaybookEdit } from '../../playbook/index.ts';
-import { schemeSeen } from '../../teach/index.ts';
+import { type ScoutedScheme, withoutMarked } from '../../teach/index.ts';
 
 /** Shares below this are left out of what is kept. */
 const leastShare = 0.01;
 
+/** What is taken: the belief, the schemes with their weights before it, and the man-ups that it comes from, in their order. */
+export interface TakenBelief {
+  readonly belief: Pick<SchemeBelief, 'schemes' | 'manUps'>;
+  readonly before: readonly ScoutedScheme[];
+  readonly chances: readonly string[];
+}
+
 /**
- * Takes what the marks say for what an opponent plays: his weights become these shares, and each man-up that they came from keeps them. Man-ups of ours count from
- * now on as counted, so that a season does not move the weights by them once more.
+ * Takes what the marks say for what an opponent plays. His weights become these shares; what was believed before the marks is kept beside them and stays what all marks
+ * are weighed against, so that none counts twice, however often they are taken. Each man-up keeps what it told by itself.
  */
 export function acceptBelief(
   playbook: Playbook,
   { id }: Opponent,
-  belief: Pick<SchemeBelief, 'schemes'>,
-  chances: readonly string[],
+  { belief, before, chances }: TakenBelief,
 ): PlaybookEdit {
-  const shares = keptShares(belief);
-  const weights = Object.fromEntries(Object.entries(shares).map(([scheme, share]) => [scheme, rounded(100 * share)]));
+  const weights = Object.fromEntries(
+    belief.schemes
+      .filter(({ share }) => share >= leastShare)
+      .map(({ scheme, share }) => [scheme, Math.round(1000 * share) / 10]),
+  );
   const marked: Playbook = {
     ...playbook,
     chances: (playbook.chances ?? []).map((chance) => {
-      if (!chances.includes(chance.id)) return chance;
-      // What was believed is what is said of it from now on.
-      const { scheme: _, ...rest } = chance;
-      return { ...rest, belief: shares };
+      const reading = belief.manUps[chances.indexOf(chance.id)];
+      if (reading === undefined) return chance;
+      return { ...chance, byMarks: keptShares(before, reading.alone_byScheme) };
     }),
   };
-  const before = playbook.opponents?.find((one) => one.id === id)?.counted ?? {};
-  const counted: Record<string, number> = { ...before };
-  for (const chance of marked.chances ?? []) {
-    if (!chances.includes(chance.id) || chance.side !== 'ours') continue;
-    const seen = schemeSeen(chance);
-    const was = playbook.chances?.find((one) => one.id === chance.id);
-    // One that was counted already under the same scheme is not counted twice.
-    if (seen === undefined || (was !== undefined && schemeSeen(was) === seen)) continue;
-    counted[seen] = (counted[seen] ?? 0) + 1;
-  }
-  return countSchemes(marked, id, { weights, counted });
+  const opponent = playbook.opponents?.find((one) => one.id === id);
+  const counted = opponent && withoutMarked(playbook, opponent).counted;
+  return countSchemes(marked, id, {
+    weights,
+    before: Object.fromEntries(before.map(({ id: scheme, weight }) => [scheme, weight])),
+    ...(counted && { counted }),
+  });
 }
 
-/** The shares that are kept, to the thousandth; the small ones left out. */
-export function keptShares({ schemes }: Pick<SchemeBelief, 'schemes'>): Readonly<Record<string, number>> {
+/** Whether an opponent's weights are what these marks say already. */
+export function isTaken(playbook: Playbook, opponent: Opponent, taken: TakenBelief): boolean {
+  const edit = acceptBelief(playbook, opponent, taken);
+  if (edit.kind === 'refused') return false;
+  const after = edit.playbook.opponents?.find(({ id }) => id === opponent.id);
+  return JSON.stringify(sortedRecord(after?.schemes)) === JSON.stringify(sortedRecord(opponent.schemes));
+}
+
+/** Shares to the thousandth, never more than all together; the small ones are left out. */
+export function keptShares(
+  schemes: readonly { readonly id: string }[],
+  shares: readonly number[],
+): Readonly<Record<string, number>> {
   return Object.fromEntries(
-    schemes
-      .filter(({ share }) => share >= leastShare)
-      .map(({ scheme, share }) => [scheme, Math.floor(1000 * share) / 1000]),
+    schemes.flatMap(({ id }, at) => (shares[at]! >= leastShare ? [[id, Math.floor(1000 * shares[at]!) / 1000]] : [])),
   );
 }
 
-function rounded(weight: number): number {
-  return Math.round(10 * weight) / 10;
+function sortedRecord(record: Readonly<Record<string, number>> = {}): readonly (readonly [string, number])[] {
+  return Object.entries(record).sort(([one], [other]) => (one < other ? -1 : 1));
 }

@@ -1,13 +1,13 @@
 import type { ReactNode } from 'react';
 import type { SchemeBelief } from '../../engine/index.ts';
 import type { Opponent, Playbook } from '../../playbook/index.ts';
-import { percent, reasonOfMark } from '../../render/index.ts';
+import { percent, reasonOfMark, reasonOfTick, signWords } from '../../render/index.ts';
 import type { ScoutQuestion } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import panel from '../opponents/panel.module.css';
 import { schemeInfo } from '../opponents/scheme-info.ts';
 import { useApply } from '../opponents/use-apply.ts';
-import { acceptBelief } from './accept-belief.ts';
+import { acceptBelief, isTaken } from './accept-belief.ts';
 import styles from './belief-panel.module.css';
 import { useFilm } from './film-state.ts';
 import { PriorEditor } from './prior-editor.tsx';
@@ -28,36 +28,54 @@ const mostReasons = 6;
 /** Which scheme the marks speak for, how surely, and which man at which moment says so. */
 export function BeliefPanel(props: BeliefPanelProps): ReactNode {
   const { playbook, opponent, question, news } = props;
-  const apply = useApply();
   return (
     <section className={panel.panel} aria-label="What they play, by the marks">
       <h3 className={panel.title}>What they play, by the marks</h3>
       <div role="status">
         <p className={panel.quiet}>{statusWords(playbook, news)}</p>
       </div>
-      {news.kind === 'found' && (
-        <>
-          {news.belief.alike.length > 0 && <p>{alikeWords(playbook, question, news.belief)}</p>}
-          <Bars playbook={playbook} belief={news.belief} isOld={news.isOld} />
-          <Reasons {...props} belief={news.belief} films={news.films} />
-          <div className={panel.tools}>
-            <Button
-              tone="main"
-              disabled={news.isOld}
-              onClick={() =>
-                apply(`take the marks for what ${opponent.name} plays`, (book) =>
-                  acceptBelief(book, opponent, news.belief, news.chances),
-                )
-              }
-            >
-              Take this for what they play
-            </Button>
-          </div>
-        </>
-      )}
+      {news.kind === 'found' && <Found {...props} news={news} />}
       <PriorEditor playbook={playbook} opponent={opponent} question={question} />
     </section>
   );
+}
+
+type FoundNews = Extract<BeliefNews, { kind: 'found' }>;
+
+function Found(props: BeliefPanelProps & { readonly news: FoundNews }): ReactNode {
+  const { playbook, opponent, question, news } = props;
+  const apply = useApply();
+  const { belief, manUps } = news;
+  const taken = { belief, before: question.schemes, chances: manUps.map(({ chance }) => chance.id) };
+  const isSaid = !news.isOld && isTaken(playbook, opponent, taken);
+  return (
+    <>
+      {belief.alike.length > 0 && <p>{alikeWords(playbook, question, belief)}</p>}
+      <Bars playbook={playbook} belief={belief} isOld={news.isOld} />
+      <p className={panel.quiet}>{expectWords(manUps.length)}</p>
+      <Reasons {...props} belief={belief} manUps={manUps} />
+      <div className={panel.tools}>
+        <Button
+          tone="main"
+          disabled={news.isOld || isSaid}
+          onClick={() =>
+            apply(`take the marks for what ${opponent.name} plays`, (book) => acceptBelief(book, opponent, taken))
+          }
+        >
+          Take this for what they play
+        </Button>
+        {isSaid && <span className={panel.quiet}>Their page says so already: marks count once.</span>}
+      </div>
+    </>
+  );
+}
+
+/** What the shares are of. */
+function expectWords(manUps: number): string {
+  const until = 'How often each is to be expected in their next man-up, now and before the marks.';
+  return manUps === 1
+    ? `${until} One man-up says less of the next than of itself: which scheme it looks like stands beside it in the list.`
+    : `${until} Which scheme each man-up looks like stands beside it in the list.`;
 }
 
 function statusWords(playbook: Playbook, news: BeliefNews): string {
@@ -72,15 +90,23 @@ function statusWords(playbook: Playbook, news: BeliefNews): string {
       const [first, second] = sorted(news.belief);
       if (first === undefined) return '';
       const name = schemeInfo(playbook, first.scheme)?.name ?? first.scheme;
+      const old = news.isOld ? ' The newest marks are being weighed.' : '';
+      if (doTheyMix(news.belief))
+        return `The man-ups do not look like one scheme: they mix. Most often ${name}, ${percent(first.share)}${second === undefined ? '' : `, then ${schemeInfo(playbook, second.scheme)?.name}, ${percent(second.share)}`}.${old}`;
       const sure =
         first.share >= 0.9 ? 'Almost surely' : first.share >= 0.6 ? 'Most likely' : 'Not sure yet; likeliest';
       const other =
         second === undefined || first.share >= 0.9 ? '' : `, then ${schemeInfo(playbook, second.scheme)?.name}`;
-      return `${sure}: ${name}, ${percent(first.share)}${other}.${news.isOld ? ' The newest marks are being weighed.' : ''}`;
+      return `${sure}: ${name}, ${percent(first.share)}${other}.${old}`;
     }
     default:
       return exhaustive(news);
   }
+}
+
+/** Whether it is likelier that they mix than that all man-ups are of one scheme. */
+function doTheyMix({ manUps, oneScheme }: SchemeBelief): boolean {
+  return manUps.length > 1 && oneScheme < 0.5;
 }
 
 /** Schemes between which the marks say nothing, and what would. */
@@ -133,22 +159,35 @@ function Bars({
   );
 }
 
-function Reasons({
-  playbook,
-  question,
-  belief,
-  films,
-  onShow,
-}: BeliefPanelProps & { readonly belief: SchemeBelief; readonly films: readonly ReadChance[] }): ReactNode {
-  const lit = useFilm((state) => state.lit);
-  const names = {
+/** Who is who in the reasons. */
+function namesOf(playbook: Playbook, question: ScoutQuestion) {
+  return {
     schemes: question.schemes.map(({ id }) => {
       const info = schemeInfo(playbook, id);
       return { name: info?.name ?? id, men: info?.men.map((man) => man.name) ?? [] };
     }),
   };
+}
+
+type ReasonsProps = BeliefPanelProps & {
+  readonly belief: SchemeBelief;
+  readonly manUps: readonly ReadChance[];
+};
+
+function Reasons(props: ReasonsProps): ReactNode {
+  return (
+    <>
+      <MarkReasons {...props} />
+      <TickReasons {...props} />
+    </>
+  );
+}
+
+function MarkReasons({ playbook, question, belief, manUps, onShow }: ReasonsProps): ReactNode {
+  const lit = useFilm((state) => state.lit);
+  const names = namesOf(playbook, question);
   const shown = belief.reasons.slice(0, mostReasons).flatMap((reason) => {
-    const read = films[reason.film];
+    const read = manUps[reason.film];
     const moment = read?.film?.moments[reason.moment];
     return read === undefined || moment === undefined
       ? []
@@ -172,6 +211,36 @@ function Reasons({
           </li>
         ))}
       </ul>
+    </>
+  );
+}
+
+/** What was ticked, and how much each tick says; those that say nothing are named too. */
+function TickReasons({ playbook, question, belief, manUps }: ReasonsProps): ReactNode {
+  const names = { ...namesOf(playbook, question), spots: [] };
+  const said = belief.tickReasons.slice(0, mostReasons).flatMap((reason) => {
+    const tick = manUps[reason.manUp]?.ticks[reason.tick];
+    return tick === undefined
+      ? []
+      : [{ key: `${reason.manUp} ${tick.sign}`, words: reasonOfTick(reason, tick.seen, signWords(tick.sign), names) }];
+  });
+  const ticks = manUps.reduce((sum, one) => sum + one.ticks.length, 0);
+  if (ticks === 0) return null;
+  const silent = ticks - belief.tickReasons.length;
+  return (
+    <>
+      <h4 className={styles.subtitle}>What the ticks say</h4>
+      <ul className={styles.ticks}>
+        {said.map(({ key, words }) => (
+          <li key={key}>{words}</li>
+        ))}
+      </ul>
+      {silent > 0 && (
+        <p className={panel.quiet}>
+          {silent === ticks ? 'None of the ticks tells' : `${silent} of ${ticks} ticks hardly tell`} the two likeliest
+          schemes apart with this set.
+        </p>
+      )}
     </>
   );
 }

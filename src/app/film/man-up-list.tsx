@@ -11,6 +11,7 @@ import {
   removeChances,
 } from '../../playbook/index.ts';
 import { counted } from '../../render/index.ts';
+import { isWeighedByMarks } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import { TextField } from '../controls/text-field.tsx';
@@ -22,11 +23,16 @@ import styles from './man-up-list.module.css';
 import { momentsOf } from './moment-edits.ts';
 import { scoutedChances } from './use-marking.ts';
 
-/** The man-ups against this opponent: one is marked, and new ones are begun. */
-export function ManUpList({ opponent }: { readonly opponent: Opponent }): ReactNode {
+/** The man-ups against this opponent: one is marked, and new ones are begun. `readings`: which scheme each looks like, by its id. */
+export function ManUpList({
+  opponent,
+  readings,
+}: {
+  readonly opponent: Opponent;
+  readonly readings: ReadonlyMap<string, string>;
+}): ReactNode {
   const playbook = usePlaybook();
-  const apply = useApply();
-  const { chance: chosen, change } = useFilm();
+  const change = useFilm((state) => state.change);
   const chances = scoutedChances(playbook, opponent);
   const take = (id: string | undefined): void => change({ chance: id, time: 0, selected: undefined, lit: undefined });
   return (
@@ -40,30 +46,52 @@ export function ManUpList({ opponent }: { readonly opponent: Opponent }): ReactN
       )}
       <ul className={styles.list}>
         {chances.map((chance) => (
-          <li key={chance.id} data-chosen={chance.id === chosen}>
-            <button
-              type="button"
-              className={styles.entry}
-              aria-pressed={chance.id === chosen}
-              onClick={() => take(chance.id === chosen ? undefined : chance.id)}
-            >
-              <span className={styles.name}>{titleOf(chance)}</span>
-              <span className={styles.about}>{momentsText(chance)}</span>
-            </button>
-            <Button
-              tone="plain"
-              aria-label={`Delete the man-up ${titleOf(chance)}`}
-              icon={<X aria-hidden="true" />}
-              onClick={() => {
-                apply('delete a man-up', (book) => removeChances(book, [chance.id]));
-                if (chance.id === chosen) take(undefined);
-              }}
-            />
-          </li>
+          <Entry key={chance.id} chance={chance} reading={readings.get(chance.id)} onTake={take} />
         ))}
       </ul>
       <NewManUp opponent={opponent} onMade={take} />
     </section>
+  );
+}
+
+function Entry({
+  chance,
+  reading,
+  onTake,
+}: {
+  readonly chance: Chance;
+  readonly reading: string | undefined;
+  readonly onTake: (id: string | undefined) => void;
+}): ReactNode {
+  const apply = useApply();
+  const { chance: chosen, begins, change } = useFilm();
+  const isChosen = chance.id === chosen;
+  return (
+    <li data-chosen={isChosen}>
+      <button
+        type="button"
+        className={styles.entry}
+        aria-pressed={isChosen}
+        onClick={() => onTake(isChosen ? undefined : chance.id)}
+      >
+        <span className={styles.name}>{titleOf(chance)}</span>
+        <span className={styles.about}>{momentsText(chance)}</span>
+        <span className={styles.reading} data-reading={chance.id}>
+          {isWeighedByMarks(chance) ? (reading ?? 'Being weighed') : 'Says nothing of their scheme yet'}
+        </span>
+      </button>
+      <Button
+        tone="plain"
+        aria-label={`Delete the man-up ${titleOf(chance)}`}
+        icon={<X aria-hidden="true" />}
+        onClick={() => {
+          apply('delete a man-up', (book) => removeChances(book, [chance.id]));
+          const { [chance.id]: _, ...others } = begins;
+          change({ begins: others });
+          if (isChosen) onTake(undefined);
+        }}
+      />
+    </li>
   );
 }
 
@@ -119,6 +147,7 @@ function NewManUp({
       <Button type="submit" tone="main" disabled={result === ''}>
         {film === undefined ? 'Begin a man-up' : 'A man-up begins at this frame'}
       </Button>
+      {result === '' && <p className={styles.why}>First choose how it ended: that is kept with each man-up.</p>}
     </form>
   );
 }

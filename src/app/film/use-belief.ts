@@ -6,7 +6,7 @@ import {
   type ReadMarks,
   type ScoutQuestion,
   scoutBelief,
-  usualScoutSchemes,
+  scoutSchemesBefore,
   walkMovements,
 } from '../../teach/index.ts';
 import { useDesk } from '../shell/desk.tsx';
@@ -29,27 +29,21 @@ export type BeliefNews =
   /** Nothing is marked or ticked. */
   | { readonly kind: 'nothing' }
   | { readonly kind: 'working' }
-  /** `films`: the man-ups behind the belief's films, in their order. `isOld`: it is of marks that have changed since. */
+  /** `manUps`: those of which something was marked or ticked, in the order of the belief's. `isOld`: it is of marks that have changed since. */
   | {
       readonly kind: 'found';
       readonly belief: SchemeBelief;
-      readonly films: readonly ReadChance[];
-      /** Every man-up that says something, ticked ones too. */
-      readonly chances: readonly string[];
+      readonly manUps: readonly ReadChance[];
       readonly isOld: boolean;
     }
   | { readonly kind: 'failed'; readonly reason: string };
 
-/** The schemes in question with their weights: as the coach set them here, else as the opponent's entry or the level has them. */
+/** The schemes in question with their weights before any marks: as the coach set them, else as the opponent's entry or the level has them. */
 export function useScoutQuestion(playbook: Playbook, opponent: Opponent, play: string): ScoutQuestion {
-  const changed = useFilm((state) => state.priors[opponent.id]);
-  return useMemo(() => {
-    const schemes = usualScoutSchemes(playbook, opponent).map((scheme) => ({
-      ...scheme,
-      weight: changed?.[scheme.id] ?? scheme.weight,
-    }));
-    return { play, side: 'right', level: null, schemes };
-  }, [playbook, opponent, play, changed]);
+  return useMemo(
+    () => ({ play, side: 'right', level: null, schemes: scoutSchemesBefore(playbook, opponent) }),
+    [playbook, opponent, play],
+  );
 }
 
 /** A pause in the marking after which it is asked, ms: whoever sets five men asks once. */
@@ -114,13 +108,12 @@ async function ask(
   read: readonly ReadChance[],
   signal: AbortSignal,
 ): Promise<BeliefNews> {
-  const films = read.filter(({ film }) => film !== null);
-  const ticks = read.flatMap((one) => one.ticks);
-  const walked = ticks.length === 0 ? [] : await walkedFor(pool, playbook, question, signal);
-  const seen = { films: films.flatMap(({ film }) => film ?? []), ticks };
-  const belief = await scoutBelief(pool, playbook, question, seen, walked, { signal });
-  const chances = read.filter((one) => one.film !== null || one.ticks.length > 0).map(({ chance }) => chance.id);
-  return { kind: 'found', belief, films, chances, isOld: false };
+  const manUps = read.filter(({ film, ticks }) => film !== null || ticks.length > 0);
+  const isTicked = manUps.some(({ ticks }) => ticks.length > 0);
+  const walked = isTicked ? await walkedFor(pool, playbook, question, signal) : [];
+  const seen = manUps.map(({ film, ticks }) => ({ ticks, ...(film !== null && { film }) }));
+  const belief = await scoutBelief(pool, playbook, question, { manUps: seen }, walked, { signal });
+  return { kind: 'found', belief, manUps, isOld: false };
 }
 
 /** Some seconds of work, and good for as long as set, level and schemes stay. */

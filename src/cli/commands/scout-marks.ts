@@ -1,4 +1,4 @@
-import { type MarkedFilm, signIds, type Tick } from '../../engine/index.ts';
+import { type SeenManUp, signIds, type Tick } from '../../engine/index.ts';
 import {
   type ChanceMark,
   limits,
@@ -13,10 +13,9 @@ import { readText } from '../read-file.ts';
 
 /** What was seen of an opponent, from the playbook, a file and the command line. */
 export interface SeenOfThem {
-  readonly films: readonly MarkedFilm[];
-  /** A line for each film: which man-up it is. */
+  readonly manUps: readonly SeenManUp[];
+  /** A few words for each: which man-up it is. */
   readonly titles: readonly string[];
-  readonly ticks: readonly Tick[];
   /** What could not be used. */
   readonly leftOut: readonly string[];
 }
@@ -51,11 +50,13 @@ export async function seenOf(
     const { spots, start } = toEnginePlay(playbook, play, side);
     return { title, ...filmOfMarks(spots, marks, start.restart) };
   });
-  const marked = read.filter(({ film }) => film !== null);
+  const known = read.filter(({ film, ticks }) => film !== null || ticks.length > 0);
+  // What was ticked on the command line was seen in a man-up of its own.
+  const ticked = asked.ticks.length === 0 ? [] : [{ title: 'What was ticked', film: null, ticks: asked.ticks }];
+  const all = [...known, ...ticked];
   return {
-    films: marked.map(({ film }) => film!),
-    titles: marked.map(({ title }) => title),
-    ticks: [...asked.ticks, ...read.flatMap(({ ticks }) => ticks)],
+    manUps: all.map(({ film, ticks }) => ({ ticks, ...(film !== null && { film }) })),
+    titles: all.map(({ title }) => title),
     leftOut: read.flatMap(({ title, leftOut }) => leftOut.map((sentence) => `${title}: ${sentence}`)),
   };
 }

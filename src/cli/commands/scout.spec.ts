@@ -67,7 +67,8 @@ describe('scout', () => {
 
   it('weighs ticks, and tells of one that the set cannot show', async () => {
     const { words } = await scout('--play', 'ferry', '--ticks', 'one-in-front,not:crease-glued');
-    expect(words).toContain('Ticked: ball on top: one man alone in the front row.');
+    expect(words).toMatch(/Seen: ball on top: one man alone in the front row: [\d.]+ to 1 for .*, against /);
+    expect(words).toContain('What was ticked: the ');
     expect(words).toContain('This set cannot show that, so it counts for nothing.');
   });
 

@@ -14,7 +14,7 @@ import {
   type SchemeConcedes,
   type ScoutQuestion,
   scoutBelief,
-  usualScoutSchemes,
+  scoutSchemesBefore,
   walkMovements,
 } from '../../teach/index.ts';
 import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
@@ -101,7 +101,7 @@ async function runScout(io: Io, file: string, raw: RawScout): Promise<void> {
     play,
     side: conditions.side,
     level: conditions.level,
-    schemes: usualScoutSchemes(opened.playbook, opponent),
+    schemes: scoutSchemesBefore(opened.playbook, opponent),
   };
   const seen = await seenOf(opened.playbook, {
     ...{ play, ticks, side: conditions.side, marks: raw.marks },
@@ -151,7 +151,7 @@ async function ask(
   { probe, manDown }: RawScout,
   options: MeasureOptions,
 ): Promise<Found> {
-  const needsWalks = probe === true || seen.ticks.length > 0;
+  const needsWalks = probe === true || seen.manUps.some(({ ticks = [] }) => ticks.length > 0);
   const walked = needsWalks ? await walkMovements(pool, playbook, question, options) : [];
   const belief = await scoutBelief(pool, playbook, question, seen, walked, options);
   const { side, penalty, level, seed, trials } = conditions;
@@ -194,7 +194,7 @@ function textOf(
       men: toEngineScheme(playbook, id, written)?.names ?? [],
     })),
   };
-  const parts = [beliefText(belief, seen.films, seen.ticks, shownSigns(walked), names)];
+  const parts = [beliefText(belief, seen, shownSigns(walked), names)];
   if (calls !== undefined) {
     const shares = belief.schemes.map(({ share }) => share);
     const advice = probeAdvice(playbook, question, walked, shares, calls);

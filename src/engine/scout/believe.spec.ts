@@ -38,15 +38,15 @@ function filmOf(scheme: SchemeId, trial = 0): MarkedFilm {
 }
 
 function belief(film: MarkedFilm, ids: readonly SchemeId[], more: Partial<BeliefQuestion> = {}) {
-  return believeSchemes({ schemes: asked(ids), level: 'college', films: [film], reading, ...more });
+  return believeSchemes({ schemes: asked(ids), level: 'college', manUps: [{ film }], reading, ...more });
 }
 
 const some = ['box-zone', 'five-man-rotation', 'diamond-and-one', 'house-3-2'] as const;
 
 describe('which scheme it is', () => {
   it.each(some)('tells %s from three others by two man-ups that were marked without error', (scheme) => {
-    const films = [filmOf(scheme, 0), filmOf(scheme, 1)];
-    const found = believeSchemes({ schemes: asked(some), level: 'college', films, reading });
+    const manUps = [0, 1].map((trial) => ({ film: filmOf(scheme, trial) }));
+    const found = believeSchemes({ schemes: asked(some), level: 'college', manUps, reading });
     expect(found.schemes.find((one) => one.scheme === scheme)!.share).toBeGreaterThan(0.8);
     expect(found.schemes.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
   });
@@ -125,8 +125,36 @@ describe('which scheme it is', () => {
   it('rules out what has no weight, whatever is seen', () => {
     const weighed = asked(some).map((one, at) => ({ ...one, weight: at === 0 ? 0 : 1 }));
     expect(
-      believeSchemes({ schemes: weighed, level: 'college', films: [filmOf('box-zone')], reading }).schemes[0]!.share,
+      believeSchemes({ schemes: weighed, level: 'college', manUps: [{ film: filmOf('box-zone') }], reading })
+        .schemes[0]!.share,
     ).toBe(0);
+  });
+
+  // Three man-ups, one of another scheme: pooled, the odd one was believed to be of the scheme of the two.
+  it('takes a team that mixes for one that mixes, and reads each man-up by itself', () => {
+    const films = [filmOf('box-zone', 0), filmOf('box-zone', 1), filmOf('diamond-and-one', 0)];
+    const manUps = films.map((film) => ({ film }));
+    const found = believeSchemes({ schemes: asked(some), level: 'college', manUps, reading });
+    const likeliest = found.manUps.map(({ share_byScheme }) => share_byScheme.indexOf(Math.max(...share_byScheme)));
+    expect(likeliest).toEqual([0, 0, 2]);
+    expect(found.oneScheme).toBeLessThan(0.3);
+    expect(found.schemes[2]!.share).toBeGreaterThan(0.15);
+    expect(found.schemes[0]!.share).toBeGreaterThan(found.schemes[2]!.share);
+    // What speaks for the diamond is told of the man-up that is one.
+    expect(
+      found.reasons
+        .filter(({ film }) => film === 2)
+        .every(({ speaksFor, against }) => [speaksFor, against].includes(2)),
+    ).toBe(true);
+  });
+
+  it('tells what a man-up looks like whatever was believed before', () => {
+    const film = filmOf('house-3-2');
+    const raised = asked(some).map((one, at) => ({ ...one, weight: at === 0 ? 1000 : 1 }));
+    const alone = (schemesAsked: BeliefQuestion['schemes']) =>
+      believeSchemes({ schemes: schemesAsked, level: 'college', manUps: [{ film }], reading }).manUps[0]!
+        .alone_byScheme;
+    expect(alone(raised)).toEqual(alone(asked(some)));
   });
 
   it('says why: the marks that speak most for the likeliest against the next, and who is meant', () => {
@@ -154,10 +182,18 @@ describe('Bayes', () => {
           { scheme: schemes.jump, weight: 3 },
         ],
         level: 'college',
-        ticks: { table, seen: [{ sign: 'one-in-front', seen }] },
-      }).schemes[0]!.share;
+        signs: table,
+        manUps: [{ ticks: [{ sign: 'one-in-front', seen }] }],
+      }).manUps[0]!.share_byScheme[0]!;
     expect(then(true) / (1 - then(true))).toBeCloseTo((1 / 3) * 9, 9);
     expect(then(false) / (1 - then(false))).toBeCloseTo(1 / 3 / 9, 9);
+    const { tickReasons } = believeSchemes({
+      schemes: asked(ids),
+      level: 'college',
+      signs: table,
+      manUps: [{ ticks: [{ sign: 'one-in-front', seen: false }] }],
+    });
+    expect(tickReasons).toEqual([{ manUp: 0, tick: 0, speaksFor: 1, against: 0, odds: expect.closeTo(9, 9) }]);
   });
 
   // SPRT of Wald 1947: bounds log((1 - b) / a), for a = b = .05 at 2.944439. Two signs of 9 to 1 are needed, and enough.
@@ -175,8 +211,9 @@ describe('Bayes', () => {
       believeSchemes({
         schemes: asked(['box-zone', 'jump']),
         level: 'college',
-        ticks: { table, seen: ticks.slice(0, count) },
-      }).schemes[0]!.share;
+        signs: table,
+        manUps: [{ ticks: ticks.slice(0, count) }],
+      }).manUps[0]!.share_byScheme[0]!;
     const logOdds = (count: number) => Math.log(share(count) / (1 - share(count)));
     expect(logOdds(1)).toBeCloseTo(Math.log(9), 9);
     expect(logOdds(1)).toBeLessThan(2.944439);
@@ -192,18 +229,18 @@ describe('broken input', () => {
       { schemes: [{ scheme: schemes.jump, weight: -1 }] },
       'invalid weights of schemes: -1 (expected 0 or more, in all more than 0)',
     ],
-    [{ films: [{ ...film, spots: [] }] }, 'invalid spots of a film: 0 (expected 6)'],
+    [{ manUps: [{ film: { ...film, spots: [] } }] }, 'invalid spots of a film: 0 (expected 6)'],
     [
-      { films: [{ ...film, moments: [{ time: 0, ball: 7, defenders: [] }] }] },
+      { manUps: [{ film: { ...film, moments: [{ time: 0, ball: 7, defenders: [] }] } }] },
       'invalid ball at moment 1: 7 (expected 0 to 5)',
     ],
     [
-      { films: [{ ...film, moments: [{ time: 0, ball: 1, defenders: [{ x: Number.NaN, y: 0 }] }] }] },
+      { manUps: [{ film: { ...film, moments: [{ time: 0, ball: 1, defenders: [{ x: Number.NaN, y: 0 }] }] } }] },
       'invalid place at moment 1: NaN, 0 (expected yards)',
     ],
-    [{ films: [{ ...film, moments: [...film.moments].reverse() }] }, 'invalid time at moment 2'],
+    [{ manUps: [{ film: { ...film, moments: [...film.moments].reverse() } }] }, 'invalid time at moment 2'],
   ])('is refused', (part, message) => {
-    const question = { schemes: asked(['box-zone']), level: 'college' as const, films: [film], reading, ...part };
+    const question = { schemes: asked(['box-zone']), level: 'college' as const, manUps: [{ film }], reading, ...part };
     expect(() => believeSchemes(question)).toThrow(RangeError);
     expect(() => believeSchemes(question)).toThrow(message);
   });

@@ -8,6 +8,8 @@ import {
   removeOpponent,
   renameOpponent,
   setDiscipline,
+  setSchemeShare,
+  setSchemesBefore,
   setSchemeWeight,
 } from './edit-opponents.ts';
 import type { PlaybookEdit } from './edit-result.ts';
@@ -39,6 +41,36 @@ describe('opponents', () => {
     expect(falls(setSchemeWeight(one, 'copper-falls', 'box-string', 0))).not.toHaveProperty('schemes');
     expect(edited(setSchemeWeight(demoPlaybook, 'copper-falls', 'box-zone', 3))).toBe(demoPlaybook);
     expect(edited(setSchemeWeight(demoPlaybook, 'copper-falls', 'five-man-rotation', 0))).toBe(demoPlaybook);
+  });
+
+  test('shares of schemes, the others staying beside each other', () => {
+    const mixed = edited(setSchemeWeight(demoPlaybook, 'copper-falls', 'jump', 2));
+    const shares = (share: number) => {
+      const { schemes = {} } = falls(setSchemeShare(mixed, 'copper-falls', 'jump', share))!;
+      const all = Object.values(schemes).reduce((sum, weight) => sum + weight, 0);
+      return { jump: schemes.jump! / all, others: schemes['box-zone']! / schemes['box-string']! };
+    };
+    for (const share of [0.01, 0.22, 0.74, 0.99]) {
+      expect(shares(share).jump).toBeCloseTo(share, 4);
+      expect(shares(share).others).toBeCloseTo(3, 4);
+    }
+    // So large that no weight could be larger: the others give way.
+    const heavy = edited(setSchemeWeight(mixed, 'copper-falls', 'box-zone', 1000));
+    const { schemes } = falls(setSchemeShare(heavy, 'copper-falls', 'jump', 0.9))!;
+    expect(schemes!.jump! / (schemes!.jump! + schemes!['box-zone']! + schemes!['box-string']!)).toBeCloseTo(0.9, 4);
+  });
+
+  test('what was believed before marks goes with what is said of the mix', () => {
+    const before = { 'box-zone': 60, 'box-string': 30, jump: 10 };
+    const kept = edited(setSchemesBefore(demoPlaybook, 'copper-falls', before));
+    // From 3 to 6 beside 1: twice the odds.
+    expect(falls(setSchemeWeight(kept, 'copper-falls', 'box-zone', 6))!.before).toEqual({ ...before, 'box-zone': 120 });
+    expect(falls(setSchemeWeight(kept, 'copper-falls', 'box-zone', 0))!.before).toEqual({ 'box-string': 30, jump: 10 });
+    // One of four beside three: a quarter, also before.
+    const { jump } = falls(setSchemeWeight(kept, 'copper-falls', 'jump', 1))!.before!;
+    expect(jump! / (90 + jump!)).toBeCloseTo(0.2, 6);
+    expect(falls(setSchemesBefore(kept, 'copper-falls', undefined))).not.toHaveProperty('before');
+    expect(reason(setSchemesBefore(kept, 'copper-falls', { jump: 0 }))).toMatch(/needs a weight above 0/);
   });
 
   test('discipline, of all and of one', () => {

@@ -44,8 +44,63 @@ export function setSchemeWeight(playbook: Playbook, id: string, scheme: string, 
     const before = opponent.schemes ?? {};
     if ((Object.hasOwn(before, scheme) ? before[scheme] : 0) === weight) return opponent;
     const { [scheme]: _, ...others } = before;
-    return withRecord(opponent, 'schemes', weight === 0 ? others : { ...before, [scheme]: weight });
+    const weighed = withRecord(opponent, 'schemes', weight === 0 ? others : { ...before, [scheme]: weight });
+    return alsoBefore(weighed, scheme, before, weight);
   });
+}
+
+/**
+ * What was believed before marks, moved by what a coach says now: the odds of a scheme beside the others change by as much as those that he changed, so that the
+ * same marks lead to what he said (Bayes: the odds after are the odds before times what was seen).
+ */
+function alsoBefore(
+  opponent: Opponent,
+  scheme: string,
+  was: NonNullable<Opponent['schemes']>,
+  weight: number,
+): Opponent {
+  if (opponent.before === undefined) return opponent;
+  const { [scheme]: old = 0, ...others } = opponent.before;
+  const from = Object.hasOwn(was, scheme) ? was[scheme]! : 0;
+  const scale = sumOf(others) / Math.max(1e-9, sumOf(was) - from);
+  // One that was not in the mix comes in with the share that he gives it; one that is taken out is as any that nothing is written of.
+  const next = from > 0 && old > 0 ? (old * weight) / from : weight * scale;
+  const { before: _, ...rest } = opponent;
+  if (weight === 0) return Object.keys(others).length > 0 ? { ...rest, before: others } : rest;
+  return { ...rest, before: { ...others, [scheme]: Math.min(mostWeight, fewDigits(next)) } };
+}
+
+/** How often a scheme is played, as a share of all above 0 and below 1: its weight is moved, those of the others stay beside each other. */
+export function setSchemeShare(playbook: Playbook, id: string, scheme: string, share: number): PlaybookEdit {
+  if (!(share > 0 && share < 1)) return refused('A share is above 0 and below 100 %.');
+  const { [scheme]: was, ...others } = playbook.opponents?.find((each) => each.id === id)?.schemes ?? {};
+  const rest = sumOf(others);
+  if (was === undefined || rest === 0) return refused('Of one scheme alone nothing can be shared out.');
+  const weight = fewDigits((share / (1 - share)) * rest);
+  if (weight <= mostWeight) return setSchemeWeight(playbook, id, scheme, weight);
+  // So much more often that the others have to give way.
+  const smaller = Object.fromEntries(Object.entries(others).map(([one, each]) => [one, fewDigits(each / weight)]));
+  const scaled = changeOpponent(playbook, id, (opponent) => ({
+    ...opponent,
+    schemes: { ...smaller, [scheme]: fewDigits(was / weight) },
+  }));
+  return scaled.kind === 'refused' ? scaled : setSchemeWeight(scaled.playbook, id, scheme, 1);
+}
+
+/** What was believed of an opponent before any marks, each scheme with its weight; undefined goes back to what the entry says. */
+export function setSchemesBefore(
+  playbook: Playbook,
+  id: string,
+  weights: Readonly<Record<string, number>> | undefined,
+): PlaybookEdit {
+  const given = Object.values(weights ?? { any: 1 });
+  if (!given.every((weight) => weight >= 0 && weight <= mostWeight))
+    return refused(`A weight is a number from 0 to ${mostWeight}.`);
+  if (sumOf(given) === 0) return refused('Something must be possible: one scheme needs a weight above 0.');
+  return changeOpponent(playbook, id, ({ before: _, ...opponent }) => ({
+    ...opponent,
+    ...(weights !== undefined && { before: { ...weights } }),
+  }));
 }
 
 /** How well a defender plays his part, or `everyDefender`; undefined says nothing of him. */
@@ -86,6 +141,15 @@ export function menOfScheme(playbook: Playbook, id: string): readonly string[] |
 /** Every defender whom one of the schemes has that the opponent is believed to play, each once. */
 export function menOfOpponent(playbook: Playbook, opponent: Opponent): readonly string[] {
   return [...new Set(Object.keys(opponent.schemes ?? {}).flatMap((scheme) => menOfScheme(playbook, scheme) ?? []))];
+}
+
+function sumOf(values: Readonly<Record<string, number>> | readonly number[]): number {
+  return Object.values(values).reduce((sum, value) => sum + value, 0);
+}
+
+/** As a file can be read, and never nothing. */
+function fewDigits(weight: number): number {
+  return Math.max(1e-4, Number(weight.toPrecision(6)));
 }
 
 function withRecord<K extends 'schemes' | 'discipline'>(

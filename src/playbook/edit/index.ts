@@ -24,6 +24,8 @@ export {
   removeOpponent,
   renameOpponent,
   setDiscipline,
+  setSchemeShare,
+  setSchemesBefore,
   setSchemeWeight,
 } from './edit-opponents.ts';
 export {

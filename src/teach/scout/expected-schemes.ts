@@ -3,7 +3,7 @@ import { menOfScheme, type Opponent, type Playbook } from '../../playbook/index.
 import { schemeIds } from '../../worker/index.ts';
 
 /** What an opponent's entry is not trusted with: whoever watched them may be wrong, and teams learn new schemes (our choice, no source). Share. */
-const unwritten = 0.15;
+export const unwritten = 0.15;
 
 /**
  * How likely each scheme of so many defenders is before the game, by its id: the opponent's own weights, with a part for what is usual at the level; what is

@@ -10,7 +10,7 @@ export interface SchemeSeenOften {
   readonly days: readonly string[];
 }
 
-/** The schemes that were seen of an opponent, what was seen most first. */
+/** The schemes that were seen of an opponent, as they were named or as marks told that were taken, what was seen most first. What was only believed is not among them. */
 export function schemesSeenOf(playbook: Playbook, opponent: string): readonly SchemeSeenOften[] {
   const days_byScheme = new Map<string, (string | undefined)[]>();
   for (const chance of playbook.chances ?? []) {

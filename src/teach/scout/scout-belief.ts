@@ -1,8 +1,8 @@
 import {
   believeSchemes,
-  type MarkedFilm,
   movementIds,
   type SchemeBelief,
+  type SeenManUp,
   signTableOf,
   suspectsOf,
   type Tick,
@@ -14,9 +14,8 @@ import { movementsOfPlay, type ScoutQuestion, schemesInQuestion, scoutSetup } fr
 
 /** What was seen of a man-down unit. */
 export interface ScoutSeen {
-  /** Marked man-ups of it. */
-  readonly films: readonly MarkedFilm[];
-  readonly ticks: readonly Tick[];
+  /** Man-ups of it in which something was marked or ticked. */
+  readonly manUps: readonly SeenManUp[];
   /** Standard deviation of a mark along each axis, yards; a yard when absent. */
   readonly error?: number;
 }
@@ -47,31 +46,31 @@ export async function scoutBelief(
   pool: TrialPool,
   playbook: Playbook,
   question: ScoutQuestion,
-  { films, ticks, error }: ScoutSeen,
+  { manUps, error }: ScoutSeen,
   walked: readonly WalkedMovement[] = [],
   options: MeasureOptions = {},
 ): Promise<SchemeBelief> {
   const setup = scoutSetup(playbook, question);
   const asked = {
     schemes: question.schemes,
-    films,
+    manUps,
     ...(error !== undefined && { error }),
-    ...(ticks.length > 0 && { ticks: { walked, seen: ticks } }),
+    ...(walked.length > 0 && { walked }),
   };
   options.onPlan?.(1);
   const [answer] = await pool.answer([{ kind: 'belief', setup, asked }], options);
   return expectKind(answer!, 'belief').belief;
 }
 
-/** Which scheme it is by ticks alone, at once: nothing is simulated, so a page may ask it on every tap. */
+/** Which scheme one man-up looks like by its ticks alone, in the order of the question's: at once, nothing is simulated, so a page may ask it on every tap. */
 export function beliefByTicks(
   playbook: Playbook,
   question: ScoutQuestion,
   walked: readonly WalkedMovement[],
   seen: readonly Tick[],
-): SchemeBelief {
+): readonly number[] {
   const schemes = schemesInQuestion(playbook, question);
   const level = question.level ?? playbook.team.level;
-  const table = signTableOf(walked, suspectsOf(schemes, level));
-  return believeSchemes({ schemes, level, ticks: { table, seen } });
+  const signs = signTableOf(walked, suspectsOf(schemes, level));
+  return believeSchemes({ schemes, level, signs, manUps: [{ ticks: seen }] }).manUps[0]!.share_byScheme;
 }

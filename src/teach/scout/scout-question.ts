@@ -8,6 +8,7 @@ import {
 import { everyDefender, type Opponent, type Playbook, toEnginePlay, toEngineScheme } from '../../playbook/index.ts';
 import type { TrialSetup } from '../../worker/index.ts';
 import { expectedSchemes } from './expected-schemes.ts';
+import { schemesBefore } from './schemes-before.ts';
 
 /** Which schemes may be played against which play of ours: what belief, probe and ticks are about. */
 export interface ScoutQuestion {
@@ -31,12 +32,24 @@ export interface ScoutedScheme {
 const usualMen = 5;
 
 /**
- * The schemes of five men, built in and the coach's own, with how likely each is beforehand and how well it is played: by the opponent's entry where it says so, else as
- * is usual at the level. Who asks may change every weight.
+ * The schemes of five men, built in and the coach's own, with how likely each is now and how well it is played: by the opponent's entry where it says so, else as is usual
+ * at the level. For what is to be run against him: marks that were taken count in his entry.
  */
 export function usualScoutSchemes(playbook: Playbook, opponent?: Opponent): readonly ScoutedScheme[] {
+  return withDiscipline(expectedSchemes(playbook, opponent, usualMen), opponent);
+}
+
+/** The same before any marks and ticks: for weighing them, so that none counts twice. */
+export function scoutSchemesBefore(playbook: Playbook, opponent?: Opponent): readonly ScoutedScheme[] {
+  return withDiscipline(schemesBefore(playbook, opponent, usualMen), opponent);
+}
+
+function withDiscipline(
+  weights: Readonly<Record<string, number>>,
+  opponent: Opponent | undefined,
+): readonly ScoutedScheme[] {
   const discipline = opponent?.discipline?.[everyDefender];
-  return Object.entries(expectedSchemes(playbook, opponent, usualMen)).map(([id, weight]) => ({
+  return Object.entries(weights).map(([id, weight]) => ({
     id,
     weight,
     ...(discipline && { discipline }),

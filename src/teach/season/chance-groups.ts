@@ -1,4 +1,5 @@
 import { type Chance, type Playbook, schemeName } from '../../playbook/index.ts';
+import { schemeTold } from '../scout/told-by-marks.ts';
 import { periodText } from './period-words.ts';
 
 /** By what chances are put together. */
@@ -33,17 +34,17 @@ export function groupChances(
 }
 
 /**
- * The scheme that somebody saw and named. What was only believed (of an opponent before the whistle, or by marks that nobody accepted) is no observation: counted
- * as one it would confirm itself.
+ * The scheme that somebody saw and named, else the one that marks told by themselves when they were taken. What was only believed (of an opponent before the whistle, or
+ * by marks that nobody accepted) is no observation: counted as one it would confirm itself.
  */
-export function schemeSeen({ scheme }: Chance): string | undefined {
-  return scheme;
+export function schemeSeen(chance: Pick<Chance, 'scheme' | 'byMarks'>): string | undefined {
+  return chance.scheme ?? schemeTold(chance);
 }
 
 /** The scheme that was expected where none was named: the one that was likelier than all others together. */
-export function schemeExpected({ scheme, belief }: Chance): string | undefined {
-  if (scheme !== undefined) return undefined;
-  return Object.entries(belief ?? {}).find(([, share]) => share > 0.5)?.[0];
+export function schemeExpected(chance: Chance): string | undefined {
+  if (schemeSeen(chance) !== undefined) return undefined;
+  return Object.entries(chance.belief ?? {}).find(([, share]) => share > 0.5)?.[0];
 }
 
 /** What a chance has in common with others; empty where it is not written down. */

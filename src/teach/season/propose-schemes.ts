@@ -1,16 +1,15 @@
 import { sharePosterior } from '../../engine/index.ts';
 import { countSchemes, menOfScheme, type Opponent, type Playbook, schemeName } from '../../playbook/index.ts';
 import { counted as countedWords, percent } from '../../render/index.ts';
+import { beliefStrength } from '../scout/schemes-before.ts';
+import { isWeighedByMarks } from '../scout/told-by-marks.ts';
 import { schemeSeen } from './chance-groups.ts';
 import type { Proposal } from './proposal.ts';
-
-/** What is believed of an opponent before he was met weighs as much as so many man-ups (an assumption: a scouted game shows about as many). */
-export const beliefStrength = 4;
 
 /** As little as a share moves before it is worth a change, 0 to 1. */
 const leastMove = 0.01;
 
-/** For each opponent whose schemes were seen in our man-ups since his weights were last moved: the weights that follow. */
+/** For each opponent whose schemes were seen in our chances since his weights were last moved: the weights that follow. */
 export function proposeSchemes(playbook: Playbook): readonly Proposal[] {
   return (playbook.opponents ?? []).flatMap((opponent) => proposalFor(playbook, opponent) ?? []);
 }
@@ -33,23 +32,27 @@ function proposalFor(playbook: Playbook, opponent: Opponent): Proposal | undefin
   if (moved.length === 0) return undefined;
   const weights = Object.fromEntries(Object.entries(shares).map(([id, share]) => [id, rounded(share * 100)]));
   const counted = { ...before, ...seen };
+  // What was believed before any marks is moved alike: whoever takes those afterwards finds these man-ups in it.
+  const unmarked = opponent.before && sharePosterior(sharesOf(opponent.before), strength, fresh);
+  const beforeMarks = unmarked && Object.fromEntries(Object.entries(unmarked).map(([id, share]) => [id, share * 100]));
   const listed = Object.entries(fresh).map(([id, count]) => `${schemeName(playbook, id)} ${count}`);
   return {
     id: `schemes ${opponent.id}`,
     title: opponent.name,
-    says: `In ${countedWords(times, 'man-up')} not counted yet they were seen in ${listed.join(', ')}. What you believed weighs as much as ${countedWords(strength, 'man-up')}.`,
+    says: `In ${countedWords(times, 'chance')} not counted yet they were seen in ${listed.join(', ')}. What you believed weighs as much as ${countedWords(strength, 'chance')}.`,
     changes: moved.map(
       ([id, share]) => `${schemeName(playbook, id)}: ${percent(believed[id] ?? 0)} becomes ${percent(share)}`,
     ),
-    edit: (current) => countSchemes(current, opponent.id, { weights, counted }),
+    edit: (current) =>
+      countSchemes(current, opponent.id, { weights, counted, ...(beforeMarks && { before: beforeMarks }) }),
   };
 }
 
-/** How often each scheme that the playbook knows was seen against us by an opponent. */
+/** How often each scheme that the playbook knows was named against us by an opponent, in man-ups that are not weighed by marks. */
 function schemesSeen(playbook: Playbook, opponent: string): Readonly<Record<string, number>> {
   const seen: Record<string, number> = {};
   for (const chance of playbook.chances ?? []) {
-    if (chance.side !== 'ours' || chance.opponent !== opponent) continue;
+    if (chance.side !== 'ours' || chance.opponent !== opponent || isWeighedByMarks(chance)) continue;
     const scheme = schemeSeen(chance);
     if (scheme === undefined || menOfScheme(playbook, scheme) === undefined) continue;
     seen[scheme] = (seen[scheme] ?? 0) + 1;
