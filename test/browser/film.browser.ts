@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { mapPoint, type Point } from '../../src/engine/index.ts';
@@ -6,6 +9,7 @@ import { expectAccessible } from './expect-accessible.ts';
 import { fieldHand } from './field-hand.ts';
 import { keepScreenshot } from './keep-screenshot.ts';
 import { cameraOf, filmOf, knownTrial } from './known-film.ts';
+import { waitUntilKept } from './wait-until-kept.ts';
 
 /** Milliseconds in which the schemes are weighed even on a busy machine. */
 const patience = 90_000;
@@ -117,15 +121,14 @@ describe('film of an opponent', () => {
         }
       }
       const belief = page.getByRole('region', { name: 'What they play, by the marks' });
-      await belief
-        .getByText(/Diamond-and-one, \d+ %/)
-        .first()
-        .waitFor({ timeout: patience });
-      await expect
-        .poll(() => belief.locator('tbody tr').first().getAttribute('data-scheme'), { timeout: patience })
-        .toBe('diamond-and-one');
-      await expectAccessible(page);
+      // The man-up looks like what it was; of their next one, one man-up against all that is written of them says less.
+      const list = page.getByRole('region', { name: 'Man-ups', exact: true });
+      await list.getByText(/Diamond-and-one, \d+ %/).waitFor({ timeout: patience });
+      const row = belief.locator('tbody tr[data-scheme="diamond-and-one"] td');
+      await expect.poll(async () => Number.parseInt((await row.nth(1).textContent()) ?? '', 10)).toBeGreaterThan(20);
+      expect(await row.nth(2).textContent()).toBe('1 %');
       await toTop(page);
+      await expectAccessible(page);
       await keepScreenshot(page, 'film');
 
       // A reason leads to its moment, and what was marked is taken for what they play in one step.
@@ -138,6 +141,16 @@ describe('film of an opponent', () => {
       await share.waitFor();
       await page.getByRole('button', { name: /^Undo: take the marks for what Copper Falls plays/ }).click();
       await share.waitFor({ state: 'detached' });
+      await page.getByRole('button', { name: /^Redo: take the marks/ }).click();
+      await share.waitFor();
+      const taken = await share.getAttribute('aria-valuetext');
+      // The same marks count once, however often they are taken, and after the page was left.
+      await page.reload();
+      await page.getByRole('link', { name: 'Film and marks' }).click();
+      await belief.getByText('Their page says so already: marks count once.').waitFor({ timeout: patience });
+      expect(await belief.getByRole('button', { name: 'Take this for what they play' }).isDisabled()).toBe(true);
+      await page.getByRole('link', { name: 'Copper Falls: what is known' }).click();
+      expect(await share.getAttribute('aria-valuetext')).toBe(taken);
     },
   );
 
@@ -178,8 +191,101 @@ describe('film of an opponent', () => {
     await sign.getByText('Yes').click();
     const belief = page.getByRole('region', { name: 'What they play, by the marks' });
     await belief.locator('tbody tr').first().waitFor({ timeout: patience });
-    await expectAccessible(page);
+    // What lies half under the masthead is not too small, it is scrolled.
     await toTop(page);
+    await expectAccessible(page);
     await keepScreenshot(page, 'film-by-hand');
+  });
+
+  // "Take out defender 2" came in above the field, which fell 2.9 yd: a man who was moved toward midfield went toward the goal.
+  browserTest('leaves the field where it is while somebody presses on it', async ({ page, address }) => {
+    await page.goto(`${address}#/opponents/copper-falls/film`);
+    await page.getByLabel('How it ended').selectOption('turnover');
+    await page.getByRole('button', { name: 'Begin a man-up' }).click();
+    const hand = fieldHand(page, 'The moment');
+    const moment = page.getByRole('region', { name: 'The moment', exact: true });
+    const top = async (): Promise<number> =>
+      moment
+        .locator('svg')
+        .first()
+        .evaluate((field) => Math.round(field.getBoundingClientRect().top + window.scrollY));
+    const press = async (x: number, y: number): Promise<void> => {
+      await hand.tap(await hand.at(x, y));
+      expect(await top(), `after a press at ${x}, ${y}`).toBe(stands);
+    };
+    await moment.getByText('Defender', { exact: true }).click();
+    const stands = await top();
+    // Refused, and told without moving anything.
+    await press(2, 9);
+    await page.getByText('A moment begins with the ball').waitFor();
+    expect(await top()).toBe(stands);
+    await moment.getByText('Ball', { exact: true }).click();
+    await press(0, 14);
+    for (const [x, y] of [
+      [-4, 9],
+      [4, 9],
+      [-4, 4],
+      [4, 4],
+      [0, 6],
+      [8, 2],
+    ] as const)
+      await press(x, y);
+    await moment.getByText('6 so far, as many as can be on the field').waitFor();
+    await press(-8, 2);
+    await page.getByText(/^6 defenders are marked, and no more than 6 can be on the field/).waitFor();
+    expect(await hand.man('Defender 7').count()).toBe(0);
+    await moment.getByText('Move', { exact: true }).click();
+    await press(4, 9);
+    await moment.getByRole('button', { name: 'Take out defender 2' }).waitFor();
+    await page
+      .getByRole('region', { name: 'Man-ups' })
+      .getByText(/(Looks like|Almost surely|likeliest) .*\d+ %/)
+      .waitFor({ timeout: patience });
+    expect(await top()).toBe(stands);
+    await toTop(page);
+    await expectAccessible(page);
+    await keepScreenshot(page, 'film-six');
+    await moment.getByRole('button', { name: 'Take out defender 2' }).click();
+    await hand.man('Defender 6').waitFor({ state: 'detached' });
+  });
+
+  browserTest('belongs to its opponent, and is known when the same file is opened again', async ({ page, address }) => {
+    const film = await filmOf(page, knownTrial('lantern', 'box-zone', 0), camera, painted, {
+      from: begin,
+      to: begin + 1,
+    });
+    const folder = mkdtempSync(join(tmpdir(), 'film-'));
+    const file = join(folder, 'first-half.webm');
+    writeFileSync(file, film);
+    try {
+      await page.goto(`${address}#/opponents/copper-falls/film`);
+      await page.getByLabel('Open a film').setInputFiles(file);
+      await page.getByRole('region', { name: 'Where the camera looks' }).waitFor();
+      await markCamera(page, [...marks, fifth]);
+      await page.getByText(/^The marks agree within/).waitFor();
+      await page.getByLabel('How it ended').selectOption('saved');
+      await page.getByRole('button', { name: 'A man-up begins at this frame' }).click();
+      await page.getByRole('region', { name: 'The moment', exact: true }).waitFor();
+
+      await page.goto(`${address}#/opponents/northgate/film`);
+      await page.getByRole('button', { name: 'Begin a man-up', exact: true }).waitFor();
+      expect(await page.getByRole('region', { name: 'Where the camera looks' }).count()).toBe(0);
+      await page.goto(`${address}#/opponents/copper-falls/film`);
+      await page.getByText(/^The marks agree within/).waitFor();
+
+      await waitUntilKept(page);
+      await page.reload();
+      await page.getByText('Marked before: first-half.webm.').waitFor();
+      await page.getByLabel('Open a film').setInputFiles(file);
+      await page.getByText(/^The marks agree within/).waitFor();
+      await page
+        .getByRole('button', { name: /^Man-up of others|saved/i })
+        .first()
+        .click();
+      await page.getByText('Choose Ball and press where it is').waitFor();
+      expect(await page.getByText('It begins at this frame').count()).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
   });
 });

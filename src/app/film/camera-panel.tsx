@@ -8,13 +8,18 @@ import { isOwn, marksAt } from './camera-marks.ts';
 import styles from './camera-panel.module.css';
 import { cameraSentence, doubtSentence } from './camera-words.ts';
 import { useFilm } from './film-state.ts';
+import type { FilmTool } from './film-tool.ts';
 import type { KnownField } from './known-places.ts';
 
+interface CameraProps {
+  readonly camera: CameraFit;
+  readonly known: KnownField;
+}
+
 /** Where the camera looks: places and lines of the field that are found in the frame, how well they agree, and what to doubt. */
-export function CameraPanel({ camera, known }: { readonly camera: CameraFit; readonly known: KnownField }): ReactNode {
-  const { hand, filmTime, send } = useFilm();
-  const marks = marksAt(hand.views, filmTime);
-  const ids = [...(marks?.places ?? []), ...(marks?.lines ?? [])].map(({ id }) => id);
+export function CameraPanel({ camera, known }: CameraProps): ReactNode {
+  const { hand, send } = useFilm();
+  const ids = useMarkedIds();
   const { tool } = hand;
   const chosen = tool.kind === 'place' || tool.kind === 'line' ? tool.id : undefined;
   const choose = (kind: 'place' | 'line', id: string): void => {
@@ -23,7 +28,6 @@ export function CameraPanel({ camera, known }: { readonly camera: CameraFit; rea
       tool: id === chosen ? { kind: 'look' } : kind === 'place' ? { kind, id } : { kind, id, first: undefined },
     });
   };
-  const asked = [...known.places, ...known.lines].find(({ id }) => id === chosen);
   return (
     <section className={panel.panel} aria-label="Where the camera looks">
       <h3 className={panel.title}>Where the camera looks</h3>
@@ -31,11 +35,7 @@ export function CameraPanel({ camera, known }: { readonly camera: CameraFit; rea
         <FieldPicture known={known} chosen={chosen} marked={ids} onChoose={choose} />
         <div className={styles.words}>
           <p role="status" className={styles.asked}>
-            {asked === undefined
-              ? 'Choose a place or a line that you can see in the film, then press it there.'
-              : tool.kind === 'line'
-                ? `${asked.words}: press two places on it in the film, far apart${tool.first === undefined ? '' : '; one is set'}.`
-                : `${asked.words}: press it in the film.`}
+            {askedWords(tool, known)}
           </p>
           <p data-camera={camera.kind}>{cameraSentence(camera, ids.length)}</p>
           {camera.kind === 'fitted' &&
@@ -44,48 +44,85 @@ export function CameraPanel({ camera, known }: { readonly camera: CameraFit; rea
                 {doubtSentence(doubt, known)}
               </p>
             ))}
-          <ul className={styles.list} aria-label="What is marked">
-            {ids.map((id) => {
-              const words = [...known.places, ...known.lines].find((one) => one.id === id)?.words ?? id;
-              const error = camera.kind === 'fitted' ? camera.errors.find((one) => one.id === id) : undefined;
-              return (
-                <li key={id}>
-                  <span>{words}</span>
-                  <span className={styles.error}>
-                    {error === undefined || camera.kind === 'none' || !camera.isChecked
-                      ? ''
-                      : error.yards < 0.05
-                        ? 'off by under 0.1 yd'
-                        : `off by ${tenth(error.yards)} yd`}
-                  </span>
-                  <Button
-                    tone="plain"
-                    aria-label={`Take out: ${words}`}
-                    icon={<X aria-hidden="true" />}
-                    onClick={() => send({ kind: 'drop', id, time: filmTime })}
-                  />
-                </li>
-              );
-            })}
-          </ul>
-          <div className={panel.tools}>
-            <Button disabled={hand.before.length === 0} onClick={() => send({ kind: 'back' })}>
-              Take back the last mark
-            </Button>
-            {ids.length > 0 && !isOwn(hand.views, filmTime) && (
-              <Button onClick={() => send({ kind: 'own', time: filmTime })}>The camera has moved here</Button>
-            )}
-          </div>
-          {ids.length > 0 && (
-            <p className={panel.quiet}>
-              {hand.views.length > 1
-                ? `These marks hold from ${tenth(marks?.time ?? 0)} s of the film on; the camera was marked ${hand.views.length} times.`
-                : 'These marks hold for the whole film. Where the camera has moved, say so: the marks are then dragged to where the places are, for that moment and those after it.'}
-            </p>
-          )}
+          <MarkedList camera={camera} known={known} />
+          <CameraTools />
         </div>
       </div>
     </section>
+  );
+}
+
+/** What is to be pressed next. */
+function askedWords(tool: FilmTool, known: KnownField): string {
+  const asked = [...known.places, ...known.lines].find(
+    ({ id }) => (tool.kind === 'place' || tool.kind === 'line') && tool.id === id,
+  );
+  if (asked === undefined) return 'Choose a place or a line that you can see in the film, then press it there.';
+  return tool.kind === 'line'
+    ? `${asked.words}: press two places on it in the film, far apart${tool.first === undefined ? '' : '; one is set'}.`
+    : `${asked.words}: press it in the film.`;
+}
+
+/** What is marked in the frame that is seen. */
+function useMarkedIds(): readonly string[] {
+  const { hand, filmTime } = useFilm();
+  const marks = marksAt(hand.views, filmTime);
+  return [...(marks?.places ?? []), ...(marks?.lines ?? [])].map(({ id }) => id);
+}
+
+function MarkedList({ camera, known }: CameraProps): ReactNode {
+  const { filmTime, send } = useFilm();
+  return (
+    <ul className={styles.list} aria-label="What is marked">
+      {useMarkedIds().map((id) => {
+        const words = [...known.places, ...known.lines].find((one) => one.id === id)?.words ?? id;
+        return (
+          <li key={id}>
+            <span>{words}</span>
+            <span className={styles.error}>{errorWords(camera, id)}</span>
+            <Button
+              tone="plain"
+              aria-label={`Take out: ${words}`}
+              icon={<X aria-hidden="true" />}
+              onClick={() => send({ kind: 'drop', id, time: filmTime })}
+            />
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** How far a mark is from where the others have it; nothing where nothing checks it. */
+function errorWords(camera: CameraFit, id: string): string {
+  if (camera.kind === 'none' || !camera.isChecked) return '';
+  const error = camera.errors.find((one) => one.id === id);
+  if (error === undefined) return '';
+  return error.yards < 0.05 ? 'off by under 0.1 yd' : `off by ${tenth(error.yards)} yd`;
+}
+
+function CameraTools(): ReactNode {
+  const { hand, filmTime, send } = useFilm();
+  const marks = marksAt(hand.views, filmTime);
+  return (
+    <>
+      <div className={panel.tools}>
+        <Button disabled={hand.before.length === 0} onClick={() => send({ kind: 'back' })}>
+          Take back the last mark
+        </Button>
+        {marks !== undefined && !isOwn(hand.views, filmTime) && (
+          <Button onClick={() => send({ kind: 'own', time: filmTime })}>The camera has moved here</Button>
+        )}
+      </div>
+      {marks !== undefined && (
+        <p className={panel.quiet}>
+          {hand.views.length > 1
+            ? `These marks hold from ${tenth(marks.time)} s of the film on; the camera was marked ${hand.views.length} times.`
+            : 'These marks hold for the whole film. Where the camera has moved, say so: the marks are then dragged to where the places are, for that moment and those after it.'}{' '}
+          They are kept in this browser for when this film is opened again.
+        </p>
+      )}
+    </>
   );
 }
 

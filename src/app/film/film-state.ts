@@ -5,6 +5,8 @@ import { emptyHand, type FilmEvent, type FilmHand, type MarkOrder, nextHand } fr
 /** A film that the coach opened: it stays on his machine, and so is gone when the page is left. */
 export interface OpenFilm {
   readonly name: string;
+  /** What it is told apart by when it is opened again: its marks of the camera are kept under this. */
+  readonly key: string;
   /** An address that leads to the file on this machine. */
   readonly url: string;
   /** Pixels; 0 until the browser has read them. */
@@ -21,7 +23,8 @@ export interface LitMark {
   readonly defender: number;
 }
 
-interface FilmState {
+/** All that belongs to the film of one opponent, and to what is marked of him. */
+interface FilmSession {
   readonly film: OpenFilm | undefined;
   readonly hand: FilmHand;
   /** Where the film stands, s. */
@@ -37,19 +40,25 @@ interface FilmState {
   readonly lit: LitMark | undefined;
   /** What is to be said of the last mark that was set in the film; empty for nothing. */
   readonly notice: string;
+}
+
+interface FilmState extends FilmSession {
+  /** The opponent to whom all of this belongs; undefined before the first. */
+  readonly of: string | undefined;
+  /** What belongs to the others, as it was left. */
+  readonly others: ReadonlyMap<string, FilmSession>;
   /** The play whose set is on the film; the first that can be drawn when there is none of this id. */
   readonly play: string;
-  /** What was believed before, by opponent, where somebody changed it. */
-  readonly priors: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** What each opening movement shows of each scheme, by the text of what was asked. */
   readonly walked: ReadonlyMap<string, readonly WalkedMovement[]>;
-  readonly change: (part: Partial<Omit<FilmState, 'change' | 'send'>>) => void;
+  readonly change: (part: Partial<Omit<FilmState, 'change' | 'send' | 'turnTo'>>) => void;
+  /** Turns to another opponent's film, and finds it as it was left. */
+  readonly turnTo: (opponent: string) => void;
   /** Tells the hand what happened; gives what is to be done with the moment. */
   readonly send: (event: FilmEvent) => MarkOrder | undefined;
 }
 
-/** What this screen keeps that is no part of the document. */
-export const useFilm = create<FilmState>((set, get) => ({
+const noFilm: FilmSession = {
   film: undefined,
   hand: emptyHand,
   filmTime: 0,
@@ -59,10 +68,23 @@ export const useFilm = create<FilmState>((set, get) => ({
   selected: undefined,
   lit: undefined,
   notice: '',
+};
+
+/** What this screen keeps that is no part of the document. */
+export const useFilm = create<FilmState>((set, get) => ({
+  ...noFilm,
+  of: undefined,
+  others: new Map(),
   play: '',
-  priors: {},
   walked: new Map(),
   change: (part) => set(part),
+  turnTo: (opponent) => {
+    const { of, others, film, hand, filmTime, chance, begins, time, selected, lit, notice } = get();
+    if (of === opponent) return;
+    const left = new Map(others);
+    if (of !== undefined) left.set(of, { film, hand, filmTime, chance, begins, time, selected, lit, notice });
+    set({ ...(left.get(opponent) ?? noFilm), of: opponent, others: left });
+  },
   send: (event) => {
     const { hand, order } = nextHand(get().hand, event);
     set({ hand });

@@ -62,6 +62,8 @@ export type FilmEvent =
   | { readonly kind: 'own'; readonly time: number }
   | { readonly kind: 'back' }
   | { readonly kind: 'forget' }
+  /** Marks of this very film that were kept from another day. */
+  | { readonly kind: 'found'; readonly views: readonly CameraMarks[] }
   /** Escape, or the browser took the pointer away. */
   | { readonly kind: 'cancel' };
 
@@ -104,6 +106,9 @@ export function nextHand(hand: FilmHand, event: FilmEvent): HandAnswer {
     }
     case 'forget':
       return { hand: emptyHand };
+    case 'found':
+      // Whoever has begun to mark anew meanwhile means that.
+      return { hand: hand.views.length > 0 ? hand : { ...hand, views: event.views } };
     case 'cancel':
       return { hand: { ...hand, tool: letGo(hand.tool), hold: nothing } };
     default:

@@ -13,6 +13,7 @@ import {
   markMan,
   momentAt,
   momentsOf,
+  mostOfOneSide,
   repeatMoment,
   retimeMoment,
   unmarkMan,
@@ -31,12 +32,10 @@ export interface MomentBarProps {
 
 type ManTool = Marked['kind'] | 'look';
 
-/** The moments of a man-up, and what the next press sets. */
-export function MomentBar({ chance, time, moment, canMark, edit, onGo }: MomentBarProps): ReactNode {
-  const { film, filmTime, begins, hand, notice, selected, send, change } = useFilm();
-  const moments = momentsOf(chance).filter(({ by }) => by !== 'tick');
-  const tool: ManTool = hand.tool.kind === 'man' ? hand.tool.what : 'look';
-  const chosen = selected === undefined ? undefined : markedOfName(selected);
+/** What the next press sets. It stands above the field, so nothing in it comes or goes while somebody presses there. */
+export function MomentTools({ chance, time, canMark, edit }: MomentBarProps): ReactNode {
+  const { film, filmTime, begins, hand, send, change } = useFilm();
+  const what = hand.tool.kind === 'man' ? hand.tool.what : undefined;
   if (!canMark) {
     return (
       <div className={styles.bar}>
@@ -50,88 +49,116 @@ export function MomentBar({ chance, time, moment, canMark, edit, onGo }: MomentB
     );
   }
   return (
+    <div className={styles.tools}>
+      <Segments<ManTool>
+        label="What the next press sets"
+        value={what ?? 'look'}
+        options={[
+          { value: 'look', text: 'Move' },
+          { value: 'ball', text: 'Ball' },
+          { value: 'defender', text: 'Defender' },
+          { value: 'attacker', text: 'Attacker' },
+        ]}
+        onChange={(tool) =>
+          send({ kind: 'choose', tool: tool === 'look' ? { kind: 'look' } : { kind: 'man', what: tool } })
+        }
+      />
+      <Button
+        disabled={what === undefined}
+        onClick={() => {
+          if (what === undefined) return;
+          edit(`mark ${what === 'attacker' ? 'an attacker' : what === 'ball' ? 'the ball' : 'a defender'}`, (one) =>
+            markMan(one, time, { kind: 'set', what, at: startPlace }, film === undefined ? 'field' : 'film'),
+          );
+        }}
+      >
+        Put it on the field
+      </Button>
+    </div>
+  );
+}
+
+/** What is said of the moment, what can be done with whoever is chosen, and the moments of the man-up. Below the field, where it may come and go. */
+export function MomentNotes(props: MomentBarProps): ReactNode {
+  const { time, moment, canMark } = props;
+  const { hand, notice } = useFilm();
+  if (!canMark) return null;
+  const tool: ManTool = hand.tool.kind === 'man' ? hand.tool.what : 'look';
+  return (
     <div className={styles.bar}>
-      <div className={panel.tools}>
-        {moments.map((one) => (
-          <Button key={one.time} pressed={one === moment} onClick={() => onGo(one.time)}>
-            {`${tenth(one.time)} s`}
-          </Button>
-        ))}
-        {film === undefined && moments.length > 0 && (
-          <Button
-            onClick={() => {
-              const last = moments.at(-1)!;
-              edit('add a moment', (now) => repeatMoment(now, last.time, last.time + 1));
-              onGo(last.time + 1);
-            }}
-          >
-            A moment later
-          </Button>
-        )}
-        {film !== undefined && moment === undefined && moments.length > 0 && (
-          <Button
-            disabled={time < 0}
-            onClick={() => edit('add a moment', (now) => repeatMoment(now, before(now, time), time))}
-          >
-            Take over those of the moment before
-          </Button>
-        )}
-      </div>
-      <div className={styles.tools}>
-        <Segments<ManTool>
-          label="What the next press sets"
-          value={tool}
-          options={[
-            { value: 'look', text: 'Move' },
-            { value: 'ball', text: 'Ball' },
-            { value: 'defender', text: 'Defender' },
-            { value: 'attacker', text: 'Attacker' },
-          ]}
-          onChange={(what) =>
-            send({ kind: 'choose', tool: what === 'look' ? { kind: 'look' } : { kind: 'man', what } })
-          }
-        />
-        {hand.tool.kind === 'man' && (
-          <Button
-            onClick={() => {
-              const { tool: now } = useFilm.getState().hand;
-              if (now.kind !== 'man') return;
-              const what = now.what;
-              edit(`mark ${what === 'attacker' ? 'an attacker' : what === 'ball' ? 'the ball' : 'a defender'}`, (one) =>
-                markMan(one, time, { kind: 'set', what, at: startPlace }, film === undefined ? 'field' : 'film'),
-              );
-            }}
-          >
-            Put it on the field
-          </Button>
-        )}
-        {chosen !== undefined && moment !== undefined && (
-          <Button
-            tone="risky"
-            onClick={() => {
-              edit(`take out ${markedName(chosen).toLowerCase()}`, (now) => unmarkMan(now, moment.time, chosen));
-              change({ selected: undefined });
-            }}
-          >
-            {chosen.kind === 'ball' ? 'Take out the whole moment' : `Take out ${markedName(chosen).toLowerCase()}`}
-          </Button>
-        )}
-        {moment !== undefined && film === undefined && (
-          <NumberField
-            label="Seconds since the man-up began"
-            unit="at s"
-            step={0.5}
-            value={moment.time}
-            onNumber={(to) => {
-              edit('move the moment', (now) => retimeMoment(now, moment.time, to));
-              onGo(to);
-            }}
-          />
-        )}
-      </div>
       <p role="status" className={notice === '' ? panel.quiet : styles.notice}>
         {notice === '' ? hint(moment, tool, time) : notice}
       </p>
+      <ChosenTools {...props} />
+      <Moments {...props} />
+    </div>
+  );
+}
+
+/** For whoever is chosen, and for the time of the moment. */
+function ChosenTools({ moment, edit, onGo }: MomentBarProps): ReactNode {
+  const { film, selected, change } = useFilm();
+  const chosen = selected === undefined ? undefined : markedOfName(selected);
+  if (moment === undefined) return null;
+  return (
+    <div className={styles.tools}>
+      {chosen !== undefined && (
+        <Button
+          tone="risky"
+          onClick={() => {
+            edit(`take out ${markedName(chosen).toLowerCase()}`, (now) => unmarkMan(now, moment.time, chosen));
+            change({ selected: undefined });
+          }}
+        >
+          {chosen.kind === 'ball' ? 'Take out the whole moment' : `Take out ${markedName(chosen).toLowerCase()}`}
+        </Button>
+      )}
+      {film === undefined && (
+        <NumberField
+          label="Seconds since the man-up began"
+          unit="at s"
+          step={0.5}
+          value={moment.time}
+          onNumber={(to) => {
+            edit('move the moment', (now) => retimeMoment(now, moment.time, to));
+            onGo(to);
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+function Moments({ chance, time, moment, edit, onGo }: MomentBarProps): ReactNode {
+  const film = useFilm((state) => state.film);
+  const moments = momentsOf(chance).filter(({ by }) => by !== 'tick');
+  if (moments.length === 0) return null;
+  return (
+    <div className={panel.tools}>
+      {moments.map((one) => (
+        <Button key={one.time} pressed={one === moment} onClick={() => onGo(one.time)}>
+          {`${tenth(one.time)} s`}
+        </Button>
+      ))}
+      {film === undefined && (
+        <Button
+          onClick={() => {
+            const last = moments.at(-1)!;
+            edit('add a moment', (now) => repeatMoment(now, last.time, last.time + 1));
+            onGo(last.time + 1);
+          }}
+        >
+          A moment later
+        </Button>
+      )}
+      {film !== undefined && moment === undefined && (
+        <Button
+          disabled={time < 0}
+          onClick={() => edit('add a moment', (now) => repeatMoment(now, before(now, time), time))}
+        >
+          Take over those of the moment before
+        </Button>
+      )}
     </div>
   );
 }
@@ -152,8 +179,10 @@ function hint(moment: ChanceMark | undefined, tool: ManTool, time: number): stri
       ? 'Press where the ball is, in the film or on the field.'
       : 'Nothing is marked here yet. Choose Ball and press where it is: a moment begins with it.';
   const count = moment.defenders.length;
+  if (count > mostOfOneSide)
+    return `${count} defenders are marked, and no more than ${mostOfOneSide} can be on the field beside the goalkeeper. Choose whoever is none, and take him out.`;
   if (tool === 'defender')
-    return `Press each defender at his feet. ${count} so far; whoever is out of sight is left out.`;
+    return `Press each defender at his feet. ${count} so far${count === mostOfOneSide ? ', as many as can be on the field' : ''}; whoever is out of sight is left out.`;
   if (tool === 'attacker')
     return 'Press each attacker at his feet. Attackers are marked where they are not at their spots.';
   return count === 0

@@ -45,15 +45,19 @@ export function markMan(chance: Chance, time: number, order: MarkOrder, by: Mark
       return edited(withMark(chance, index, { ...rest, ball: at }));
     }
     case 'defender': {
-      if (mark.defenders.length >= limits.marked)
-        return refused(`There are ${limits.marked} defenders already. Drag one to where this one is.`);
+      if (mark.defenders.length >= mostOfOneSide)
+        return refused(
+          `${mark.defenders.length} defenders are marked, and no more than ${mostOfOneSide} can be on the field beside the goalkeeper. Drag one to where this one is, or take one out.`,
+        );
       const { names, ...rest } = mark;
       // Names go with all of them or with none.
       return edited(withMark(chance, index, { ...rest, defenders: [...mark.defenders, at] }));
     }
     case 'attacker':
-      if ((mark.offense ?? []).length >= limits.marked)
-        return refused(`There are ${limits.marked} attackers already. Drag one to where this one is.`);
+      if ((mark.offense ?? []).length >= mostOfOneSide)
+        return refused(
+          `${mark.offense?.length} attackers are marked, and no more than ${mostOfOneSide} can be here. Drag one to where this one is, or take one out.`,
+        );
       return edited(withMark(chance, index, { ...mark, offense: [...(mark.offense ?? []), at] }));
     default:
       return exhaustive(order.what);
@@ -130,6 +134,8 @@ export function setCues(chance: Chance, cues: readonly string[], holder: string)
   return edited(withMarks(chance, first === undefined ? [ticked] : [{ ...first, cues: [...cues] }, ...others]));
 }
 
+/** Men of one side who can be on the field at this end, the goalkeeper not counted. */
+export const mostOfOneSide = 6;
 /** The farthest from the middle of the goal line that somebody can be marked along each axis, yards: beyond midfield and sidelines. */
 const farthest = 60;
 /** The longest man-up, s. */
@@ -158,7 +164,8 @@ function withMark(chance: Chance, index: number, mark: ChanceMark): Chance {
 }
 
 function withMarks(chance: Chance, marks: readonly ChanceMark[]): Chance {
-  const { marks: _, ...rest } = chance;
+  // What marks said that have changed since is taken anew, or not at all.
+  const { marks: _, byMarks: __, ...rest } = chance;
   if (marks.length === 0) return rest;
   return { ...rest, marks: [...marks].sort((one, other) => one.time - other.time) };
 }

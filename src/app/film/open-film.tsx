@@ -1,9 +1,10 @@
-import { type DragEvent, type ReactNode, useId, useState } from 'react';
+import { type DragEvent, type ReactNode, useEffect, useId, useState } from 'react';
+import { filmKey, filmsOf } from './film-memory.ts';
 import { useFilm } from './film-state.ts';
 import styles from './open-film.module.css';
 
 /** Opens a film of the coach's own: chosen or dropped. It is played where it lies. */
-export function OpenFilm({ small }: { readonly small: boolean }): ReactNode {
+export function OpenFilm({ small, opponent }: { readonly small: boolean; readonly opponent: string }): ReactNode {
   const { film, change, send } = useFilm();
   const [problem, setProblem] = useState('');
   const [isOver, setOver] = useState(false);
@@ -19,7 +20,7 @@ export function OpenFilm({ small }: { readonly small: boolean }): ReactNode {
     // Marks of another film's camera say nothing of this one, nor where its man-ups began.
     send({ kind: 'forget' });
     change({
-      film: { name: file.name, url: URL.createObjectURL(file), width: 0, height: 0, length: 0 },
+      film: { name: file.name, key: filmKey(file), url: URL.createObjectURL(file), width: 0, height: 0, length: 0 },
       filmTime: 0,
       begins: {},
     });
@@ -61,13 +62,35 @@ export function OpenFilm({ small }: { readonly small: boolean }): ReactNode {
       <p id={words} className={styles.words}>
         {small && film !== undefined
           ? `${film.name}. It stays on this device: nothing of it is sent anywhere.`
-          : 'Or drop a video file here. It stays on this device: it is played where it lies, and nothing of it is sent anywhere. Only the places that you mark are kept, in the playbook.'}
+          : 'Or drop a video file here. It stays on this device: it is played where it lies, and nothing of it is sent anywhere. Only the places that you mark are kept: of men in the playbook, of the camera in this browser.'}
       </p>
+      {film === undefined && <KnownFilms opponent={opponent} />}
       {problem !== '' && (
         <p role="alert" className={styles.problem}>
           {problem}
         </p>
       )}
     </div>
+  );
+}
+
+/** Films that were marked before: a browser may not open a file by itself, so it is said which. */
+function KnownFilms({ opponent }: { readonly opponent: string }): ReactNode {
+  const [names, setNames] = useState<readonly string[]>([]);
+  useEffect(() => {
+    let isWanted = true;
+    void filmsOf(opponent).then((found) => {
+      if (isWanted) setNames(found);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [opponent]);
+  if (names.length === 0) return null;
+  return (
+    <p className={styles.words}>
+      Marked before: {names.slice(0, 3).join(', ')}. Open it again, and where the camera looks and its man-ups begin is
+      still known.
+    </p>
   );
 }

@@ -42,7 +42,7 @@ export default function OpponentsScreen({
           </a>
         )}
         {opponent !== undefined && <OpponentParts opponent={opponent.id} name={opponent.name} part={part} />}
-        <SaidLine page={id} />
+        <SaidLine page={id} floats={part === 'film'} />
         {opponent !== undefined && part === undefined && <OpponentPage key={opponent.id} opponent={opponent} />}
         {opponent !== undefined && part === 'film' && (
           <Suspense fallback={<p>One moment.</p>}>
