@@ -47,7 +47,12 @@ browserTest(
     await box.focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
+    expect(await box.getAttribute('aria-valuetext')).toBe('52 % of the time');
+    await box.fill('75');
     expect(await box.getAttribute('aria-valuetext')).toBe('75 % of the time');
+    // One scale for all of them: where a knob stands is how often.
+    const jump = page.getByRole('slider', { name: 'How often they play Jump' });
+    expect([await jump.inputValue(), await jump.getAttribute('max')]).toEqual(['25', await box.getAttribute('max')]);
 
     // Whom "c" means is found on the picture; there he is chosen, and his grade has the focus.
     await page.getByRole('button', { name: /^c: / }).click();

@@ -2,7 +2,6 @@ import { type ReactNode, useRef, useState } from 'react';
 import { type DisciplineName, disciplineNames } from '../../engine/index.ts';
 import { everyDefender, type Opponent, setDiscipline } from '../../playbook/index.ts';
 import { PickList } from '../controls/pick-list.tsx';
-import { Segments } from '../controls/segments.tsx';
 import { usePlaybook } from '../shell/desk.tsx';
 import { levelWords } from '../team/team-words.ts';
 import { defenderWords } from './defender-words.ts';
@@ -52,14 +51,12 @@ export function DisciplinePanel({ opponent }: { readonly opponent: Opponent }): 
       ) : (
         <>
           {schemes.length > 1 && (
-            <div className={styles.scroll}>
-              <Segments
-                label="Where they stand in"
-                value={scheme.id}
-                options={schemes.map((one) => ({ value: one.id, text: one.name }))}
-                onChange={setShown}
-              />
-            </div>
+            <PickList
+              label="Single men, where they stand in"
+              value={scheme.id}
+              options={schemes.map((one) => ({ value: one.id, text: one.name }))}
+              onChange={setShown}
+            />
           )}
           <div className={styles.halves}>
             <StandPicture

@@ -1,6 +1,6 @@
 import { X } from 'lucide-react';
 import { type ReactNode, useState } from 'react';
-import { forgetUnknownMen, type Opponent, setSchemeWeight } from '../../playbook/index.ts';
+import { forgetUnknownMen, type Opponent, setSchemeShare, setSchemeWeight } from '../../playbook/index.ts';
 import { Button } from '../controls/button.tsx';
 import { Dialog } from '../controls/dialog.tsx';
 import { useDesk, usePlaybook } from '../shell/desk.tsx';
@@ -11,9 +11,6 @@ import styles from './scheme-mix.module.css';
 import { sharesOf, shareText } from './shares.ts';
 import { StandPicture } from './stand-picture.tsx';
 import { andThen, useApply } from './use-apply.ts';
-
-/** The usual end of a weight's slider: ten times as often. */
-const usualMost = 10;
 
 /** What an opponent is believed to play, and how often: weights that read as shares. */
 export function SchemeMix({
@@ -29,11 +26,18 @@ export function SchemeMix({
   const [picking, setPicking] = useState(false);
   const { id, name, schemes = {} } = opponent;
   const parts = sharesOf(schemes);
-  const weigh = (scheme: string, weight: number, joins?: string): void => {
+  const share = (scheme: string, percent: number): void => {
     const words = schemeInfo(playbook, scheme)?.name ?? scheme;
-    const label =
-      weight === 0 ? `take out ${words}` : schemes[scheme] === undefined ? `add ${words}` : `weigh ${words}`;
-    apply(label, (book) => andThen(setSchemeWeight(book, id, scheme, weight), forgetUnknownMen), joins);
+    apply(
+      `weigh ${words}`,
+      (book) => setSchemeShare(book, id, scheme, percent / 100),
+      `weight:opponents/${id}/${scheme}`,
+    );
+  };
+  const weigh = (scheme: string, weight: number): void => {
+    const words = schemeInfo(playbook, scheme)?.name ?? scheme;
+    const label = weight === 0 ? `take out ${words}` : `add ${words}`;
+    apply(label, (book) => andThen(setSchemeWeight(book, id, scheme, weight), forgetUnknownMen));
   };
   return (
     <section className={panel.panel} aria-label="What they play">
@@ -52,7 +56,7 @@ export function SchemeMix({
         </div>
       )}
       <ul className={styles.parts}>
-        {parts.map(({ scheme, weight, share }) => {
+        {parts.map(({ scheme, share: part }) => {
           const info = schemeInfo(playbook, scheme);
           const words = info?.name ?? scheme;
           return (
@@ -76,21 +80,26 @@ export function SchemeMix({
                 icon={<X aria-hidden="true" />}
                 onClick={() => weigh(scheme, 0)}
               />
-              <label className={styles.weight}>
-                <span className="spoken">How often they play {words}</span>
-                <input
-                  type="range"
-                  min={Math.min(1, weight)}
-                  max={Math.max(usualMost, Math.ceil(weight))}
-                  step="1"
-                  value={weight}
-                  aria-valuetext={`${shareText(share)} of the time`}
-                  onChange={(event) => weigh(scheme, Number(event.target.value), `weight:opponents/${id}/${scheme}`)}
-                  onPointerUp={() => store.settle()}
-                  onBlur={() => store.settle()}
-                />
-                <output className={styles.share}>{shareText(share)}</output>
-              </label>
+              {parts.length === 1 ? (
+                <p className={styles.weight}>All that they are believed to play.</p>
+              ) : (
+                <label className={styles.weight}>
+                  <span className="spoken">How often they play {words}</span>
+                  <input
+                    type="range"
+                    min="1"
+                    max="99"
+                    step="1"
+                    // Every slider goes from never to always, so that knobs can be compared.
+                    value={Math.round(100 * part)}
+                    aria-valuetext={`${shareText(part)} of the time`}
+                    onChange={(event) => share(scheme, Number(event.target.value))}
+                    onPointerUp={() => store.settle()}
+                    onBlur={() => store.settle()}
+                  />
+                  <output className={styles.share}>{shareText(part)}</output>
+                </label>
+              )}
             </li>
           );
         })}
