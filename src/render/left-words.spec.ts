@@ -8,11 +8,19 @@ describe('leftWords', () => {
     ['man', 0.6, 'WL was left: ll had him and came 0.6 s late.'],
     ['split', 0.31, 'WL was left: ll split him and another and came 0.3 s late.'],
     ['pipe', 1, 'WL was left: ll guarded the pipe and came 1.0 s late.'],
-    ['ball', 0.2, 'WL was left: ll was on the ball and came 0.2 s late.'],
+    ['ball', 0.2, 'WL was left: ll had him once the ball was with him and came 0.2 s late.'],
     ['front', 0, 'WL was open although ll fronted him and was in time.'],
     ['lane', 0.05, 'WL was open although ll stood in the lane to him and was in time.'],
   ] as const)('says of a man on a %s duty, %d s late', (kind, lateBy, sentence) => {
     expect(leftWords({ to: 4, leftBy: 3, duty: duty[kind], lateBy }, handMadeNames)).toBe(sentence);
+  });
+
+  // "C was open although c was on the ball and was in time."
+  it('says whose man it is where names differ by the size of a letter alone', () => {
+    const names = { ...handMadeNames, defense: handMadeNames.defense.map(() => 'wl') };
+    expect(leftWords({ to: 4, leftBy: 3, duty: duty.man, lateBy: 0 }, names)).toBe(
+      'WL was open although their wl had him and was in time.',
+    );
   });
 
   // Until .75 s ll splits WL (4) and TL (2), then he is on the ball; nobody else ever has TL.

@@ -38,14 +38,16 @@ function nobodysWords(man: string): string {
 }
 
 function coveredWords(man: string, defender: string, duty: string, lateBy: number): string {
-  const had = `${defender} ${hadWords[duty] ?? 'had him'}`;
+  // "C was open although c had him" is read twice: where only the size of a letter tells them apart, it is said whose he is.
+  const whose = defender.toLowerCase() === man.toLowerCase() ? 'their ' : '';
+  const had = `${whose}${defender} ${hadWords[duty] ?? 'had him'}`;
   if (lateBy <= seenLate) return `${man} was open although ${had} and was in time.`;
   return `${man} was left: ${had} and came ${tenth(lateBy)} s late.`;
 }
 
 /** What the man did who should have been there, by his duty, which names the open man. */
 const hadWords: Readonly<Record<string, string>> = {
-  ball: 'was on the ball',
+  ball: 'had him once the ball was with him',
   man: 'had him',
   split: 'split him and another',
   lane: 'stood in the lane to him',

@@ -147,6 +147,8 @@ describe('eventWords', () => {
 describe('dutyClause', () => {
   it('has words for every duty and refuses an unknown one', () => {
     for (const name of Object.keys(duty)) expect(dutyClause('tr', name, 'P', 'TR')).toMatch(/^tr /);
+    // "ll splits WL and WL"
+    expect(dutyClause('ll', 'split', 'WL', 'WL')).toBe('ll sags off WL');
     expect(() => dutyClause('tr', 'nap', undefined, undefined)).toThrow(/unknown duty: nap \(expected place/);
   });
 });

@@ -129,7 +129,8 @@ export function dutyClause(defender: string, duty: string, a: string | undefined
     case 'man':
       return `${defender} plays ${whom}`;
     case 'split':
-      return b === undefined ? `${defender} sags off ${whom}` : `${defender} splits ${whom} and ${b}`;
+      // Where one man is both of those whom he is between, he is off that man.
+      return b === undefined || b === a ? `${defender} sags off ${whom}` : `${defender} splits ${whom} and ${b}`;
     case 'lane':
       return `${defender} in the lane to ${whom}`;
     case 'lock':

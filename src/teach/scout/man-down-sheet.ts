@@ -45,7 +45,12 @@ export function manDownContent(
     // Where a place is, the picture shows: numbers of yards are nothing to be called on a field.
     rows: sheet.rows.map(({ ball, duties, open, places }) => ({
       ball,
-      duties: duties.map((words) => words.replace(/^holds \([^)]*\)/, 'holds his place')),
+      duties: duties.map((words) =>
+        withTheirs(
+          words.replace(/^holds \([^)]*\)/, 'holds his place'),
+          spots.map(({ id: spot }) => spot),
+        ),
+      ),
       open,
       places,
     })),
@@ -54,6 +59,12 @@ export function manDownContent(
     paper,
     date,
   };
+}
+
+/** A duty with "their" before the first of their men whom it names: on this sheet a place such as TR is one of ours, too. */
+function withTheirs(words: string, spots: readonly string[]): string {
+  const first = words.split(/[ ,]+/).find((word) => spots.includes(word));
+  return first === undefined ? words : words.replace(new RegExp(`(^|[ ,])${first}(?=$|[ ,])`), `$1their ${first}`);
 }
 
 /** The sheet as a document of one page. */

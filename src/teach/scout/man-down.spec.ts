@@ -83,6 +83,15 @@ describe('the sheet', () => {
     }
   });
 
+  // "TR: holds his place, watches TR": ours and theirs go by the same places.
+  it('says of each man of theirs that he is theirs', () => {
+    const { rows, spots } = manDownContent(demoPlaybook, { ...asked, schemes: ['box-zone'] }, [], wishes);
+    for (const duty of rows.flatMap(({ duties }) => duties)) {
+      const named = spots.some(({ id }) => duty.split(/[ ,]+/).includes(id));
+      expect(/their [A-Z]/.test(duty), duty).toBe(named);
+    }
+  });
+
   it('is of the scheme that concedes least, and names the men as they stand on its side', async () => {
     const answers = await manDownAnswers(pool, demoPlaybook, { ...asked, side: 'left' });
     const content = manDownContent(demoPlaybook, { ...asked, side: 'left' }, answers, wishes);
