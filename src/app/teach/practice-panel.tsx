@@ -21,6 +21,7 @@ import { PlanChoices } from './practice/plan-choices.tsx';
 import { type ChangePlan, PlanEditor } from './practice/plan-editor.tsx';
 import { planQuestion, questionText } from './practice/plan-question.ts';
 import { type PlanSearch, usePlans } from './practice/plan-state.ts';
+import { progressWords } from './progress-words.ts';
 import type { TeachPanelProps } from './teach-panel.ts';
 import shared from './tools.module.css';
 
@@ -73,6 +74,7 @@ export default function PracticePanel({ playbook, play }: TeachPanelProps): Reac
       </div>
       <SearchLine
         label="How far the plan is"
+        words={progressWords(plans.search)}
         progress={plans.search.kind === 'finding' ? plans.search : undefined}
         said={saidOf(plans.search, isFound || shown !== undefined, play.name)}
       />

@@ -11,6 +11,7 @@ import { schemeChoices, usualSchemes } from '../schemes/scheme-choices.ts';
 import { useDesk } from '../shell/desk.tsx';
 import { downloadFile } from '../shell/download-file.ts';
 import { pageFileName } from './page-file-name.ts';
+import { progressWords } from './progress-words.ts';
 import { type AskedQuiz, findQuiz, type QuizNews } from './quiz/find-quiz.ts';
 import { QuizChoices } from './quiz/quiz-choices.tsx';
 import { QuizPreview } from './quiz/quiz-preview.tsx';
@@ -64,6 +65,7 @@ export default function QuizPanel({
         </div>
         <SearchLine
           label="How far the quiz is"
+          words={progressWords(search)}
           progress={search.kind === 'finding' ? search : undefined}
           said={saidOf(search, made)}
         />

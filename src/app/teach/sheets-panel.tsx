@@ -8,6 +8,7 @@ import { useScreen } from '../play/screen-state.ts';
 import { SearchLine } from '../reads/search-line.tsx';
 import { FileTools } from './file-tools.tsx';
 import { PageView } from './page-view.tsx';
+import { progressWords } from './progress-words.ts';
 import { opponentOnSheet, playsOnSheet } from './sheet-plays.ts';
 import { type SheetQuestion, sheetQuestion } from './sheet-question.ts';
 import styles from './sheets-panel.module.css';
@@ -130,6 +131,7 @@ function Sheets({
       </div>
       <SearchLine
         label="How far the trials behind the pages are"
+        words={progressWords(search)}
         progress={search.kind === 'finding' ? search : undefined}
         said={saidOf(search, isWhole)}
       />
