@@ -18,8 +18,16 @@ export function compareGroups(first: Count, second: Count, comparisons = 1): Gro
   return { difference, verdict: verdictOf(first, second, difference) };
 }
 
+/** Tries of either group from which anything is called sure: of fewer, score intervals are too short (3 of 3 and 0 of 3 would differ, and by Fisher's exact test one pair in ten that is alike does). */
+const fewestTries = 5;
+
+/** Whether there are enough of both groups to compare them at all. */
+export function canCompare(first: Count, second: Count): boolean {
+  return Math.min(first.tries, second.tries) >= fewestTries;
+}
+
 function verdictOf(first: Count, second: Count, { low, high }: Estimate): GroupComparison['verdict'] {
-  if (first.tries === 0 || second.tries === 0) return 'unsure';
+  if (!canCompare(first, second)) return 'unsure';
   if (inHundred(low) > 0) return 'better';
   return inHundred(high) < 0 ? 'worse' : 'unsure';
 }

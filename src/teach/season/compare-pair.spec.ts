@@ -23,6 +23,7 @@ describe('two calls that a coach chose', () => {
     ['b 4 30, a 12 30', 'sure', 'a brings surely more goals, by 4 to 46'],
     ['a 12 30, b 4 30, c 8 30, d 8 30', 'hint', 'But 6 pairs were possible'],
     ['a 20 30, b 2 30, c 8 30, d 8 30', 'sure', '6 pairs were possible, and it holds all the same'],
+    ['a 4 4, b 0 9', 'unsure', 'there are too few to compare them'],
     ['a 5 9, b 4 11', 'unsure', 'which brings more goals cannot be told'],
   ] as const)('%s: %s', (text, verdict, words) => {
     const pair = comparePair(report(text), 'a', 'b')!;

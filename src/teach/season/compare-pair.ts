@@ -1,7 +1,7 @@
 import { type Estimate, shareDifference } from '../../engine/index.ts';
 import { counted } from '../../render/index.ts';
-import { compareGroups } from './compare-groups.ts';
-import type { GroupNumbers } from './group-numbers.ts';
+import { canCompare, compareGroups } from './compare-groups.ts';
+import { countOf } from './group-numbers.ts';
 import type { GroupReport, SideReport } from './season-report.ts';
 import { pointsWords, spanWords } from './season-words.ts';
 
@@ -53,6 +53,8 @@ function pairSentence(one: GroupReport, other: GroupReport, pair: Omit<PairRepor
     case 'hint':
       return `${counts}: asked of this pair alone, ${more.name} would bring more goals than ${less.name}, by ${gap}. But${chosen}, and one of them looks like this by luck easily: it is a hint, and cannot be concluded yet.`;
     case 'unsure':
+      if (!canCompare(countOf(one.numbers), countOf(other.numbers)))
+        return `${counts}: there are too few to compare them.`;
       return `${counts}: which brings more goals cannot be told. ${one.name} may bring anything from ${spanWords(difference)}; that they are alike is not shown either.${chosen === '' ? '' : `${chosen}.`}`;
     default:
       return exhaustive(verdict);
@@ -61,10 +63,6 @@ function pairSentence(one: GroupReport, other: GroupReport, pair: Omit<PairRepor
 
 function shareOf({ numbers: { goals, chances } }: GroupReport): string {
   return `${goals} of ${counted(chances, 'chance')}`;
-}
-
-function countOf({ goals, chances }: GroupNumbers): { readonly hits: number; readonly tries: number } {
-  return { hits: goals, tries: chances };
 }
 
 function exhaustive(verdict: never): never {

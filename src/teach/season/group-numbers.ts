@@ -1,4 +1,11 @@
-import { type Estimate, quartiles, type SharePrior, shrunkShare, wilsonInterval } from '../../engine/index.ts';
+import {
+  type Count,
+  type Estimate,
+  quartiles,
+  type SharePrior,
+  shrunkShare,
+  wilsonInterval,
+} from '../../engine/index.ts';
 import { type Chance, shotResults } from '../../playbook/index.ts';
 
 /** What was counted of some chances. */
@@ -36,6 +43,11 @@ export function groupNumbers(chances: readonly Chance[], prior: SharePrior): Gro
     shots: { chances: known.length, shots: known.reduce((sum, shots) => sum + shots, 0) },
     firstShot: spread === undefined ? undefined : { timed: times.length, ...spread },
   };
+}
+
+/** Goals of chances, to be compared. */
+export function countOf({ goals, chances }: Pick<GroupNumbers, 'goals' | 'chances'>): Count {
+  return { hits: goals, tries: chances };
 }
 
 /** How often the ball was cleared after their chances that brought no goal. */

@@ -2,7 +2,15 @@ import type { Level } from '../../engine/index.ts';
 import { type Chance, type ChanceSide, type Playbook, shotResults } from '../../playbook/index.ts';
 import { type ChanceGroup, type ChanceGrouping, groupChances, groupKeyOf } from './chance-groups.ts';
 import { compareGroups, type GroupComparison } from './compare-groups.ts';
-import { type Clears, clearsOf, type GroupNumbers, groupNumbers, type LookUsed, looksUsed } from './group-numbers.ts';
+import {
+  type Clears,
+  clearsOf,
+  countOf,
+  type GroupNumbers,
+  groupNumbers,
+  type LookUsed,
+  looksUsed,
+} from './group-numbers.ts';
 import { countManUps, type ManUpNumbers } from './man-ups.ts';
 import { isSurelyUneven, type Naming, namingOf } from './naming.ts';
 import { type PlanAndResult, planAndResult } from './plan-and-result.ts';
@@ -140,8 +148,4 @@ function toldOf(groups: readonly GroupReport[], by: ChanceGrouping, uneven: Nami
 
 function isShot({ result }: Chance): boolean {
   return shotResults.has(result);
-}
-
-function countOf({ goals, chances }: GroupNumbers): { readonly hits: number; readonly tries: number } {
-  return { hits: goals, tries: chances };
 }

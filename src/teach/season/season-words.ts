@@ -1,8 +1,8 @@
 import type { Estimate } from '../../engine/index.ts';
 import { counted, perChance, percent } from '../../render/index.ts';
 import type { ChanceGrouping } from './chance-groups.ts';
-import type { GroupComparison } from './compare-groups.ts';
-import type { Clears, GroupNumbers, LookUsed } from './group-numbers.ts';
+import { canCompare, type GroupComparison } from './compare-groups.ts';
+import { type Clears, countOf, type GroupNumbers, type LookUsed } from './group-numbers.ts';
 import type { ManUpNumbers } from './man-ups.ts';
 import { type Naming, namingWords } from './naming.ts';
 import type { PlanAndResult, PlanBin } from './plan-and-result.ts';
@@ -12,6 +12,9 @@ import type { SeasonPrior } from './season-prior.ts';
 
 /** An interval of a share so wide, 0 to 1, that one more good day would change what is said. */
 const wide = 0.3;
+
+/** Man-ups or chances from which a share is called surely above or below what is usual: of fewer, Wilson's interval is too short for it. */
+const fewestSure = 10;
 
 /** A share that was counted, with its interval. */
 export interface CountedShare {
@@ -26,11 +29,12 @@ export function conversionSentence({ goals, chances, raw }: CountedShare, prior:
   const share = `${goals} of ${chances}`;
   const range = `${percent(raw.low)} or ${percent(raw.high)}`;
   const usual = `${prior.isGuess ? 'guessed' : 'usual'} ${percent(prior.mean)}`;
-  if (inHundred(raw.low) > inHundred(prior.mean))
+  const isEnough = chances >= fewestSure;
+  if (isEnough && inHundred(raw.low) > inHundred(prior.mean))
     return `${share}: surely above the ${usual}; in the long run ${rangeWords(raw)}.`;
-  if (inHundred(raw.high) < inHundred(prior.mean))
+  if (isEnough && inHundred(raw.high) < inHundred(prior.mean))
     return `${share}: surely below the ${usual}; in the long run ${rangeWords(raw)}.`;
-  if (raw.high - raw.low > wide)
+  if (!isEnough || raw.high - raw.low > wide)
     return `${share}: could easily be ${range} in the long run, so luck explains it as well as skill does.`;
   return `${share}: in the long run ${rangeWords(raw)}; it cannot be told from the ${usual}.`;
 }
@@ -66,6 +70,7 @@ export function comparisonSentence(
     case 'worse':
       return `${name} brings surely fewer goals than the others (${counts}): by ${pointsWords(-difference.high, -difference.low)}.`;
     case 'unsure':
+      if (!canCompare(countOf(numbers), countOf(rest))) return `${name}: too few to be compared (${counts}).`;
       return `${name}: cannot be told from the others (${counts}): anything from ${spanWords(difference)} is possible.`;
     default:
       return exhaustive(verdict);

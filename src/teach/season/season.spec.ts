@@ -84,6 +84,9 @@ describe('a group', () => {
   it.each([
     [0, 0, 'None was written down yet.'],
     [5, 9, '5 of 9: could easily be 27 % or 81 % in the long run, so luck explains it as well as skill does.'],
+    // By luck alone three of four come one time in twenty: too few to be sure.
+    [4, 4, '4 of 4: could easily be 51 % or 100 % in the long run, so luck explains it as well as skill does.'],
+    [0, 9, '0 of 9: could easily be 0 % or 30 % in the long run, so luck explains it as well as skill does.'],
     [30, 80, '30 of 80: in the long run between 28 % and 48 %; it cannot be told from the usual 37 %.'],
     [60, 100, '60 of 100: surely above the usual 37 %; in the long run between 50 % and 69 %.'],
     [10, 100, '10 of 100: surely below the usual 37 %; in the long run between 6 % and 17 %.'],
@@ -135,6 +138,7 @@ describe('groups', () => {
     expect(compareGroups({ hits: 18, tries: 30 }, { hits: 10, tries: 30 }).verdict).toBe('better');
     expect(compareGroups({ hits: 18, tries: 30 }, { hits: 10, tries: 30 }, 10).verdict).toBe('unsure');
     expect(compareGroups({ hits: 1, tries: 40 }, { hits: 20, tries: 40 }, 10).verdict).toBe('worse');
+    expect(compareGroups({ hits: 3, tries: 3 }, { hits: 0, tries: 3 }).verdict).toBe('unsure');
     expect(compareGroups({ hits: 40, tries: 40 }, { hits: 0, tries: 0 }).verdict).toBe('unsure');
   });
 
