@@ -52,7 +52,7 @@ function edited(edit: PlaybookEdit): Playbook {
 describe('what the marks say, taken for what they play', () => {
   it('becomes the weights of the opponent, and stays with the man-ups that said it', () => {
     const once = taken(book);
-    expect(Object.values(them(once).schemes!).reduce((sum, each) => sum + each, 0)).toBeGreaterThan(90);
+    expect(Object.values(them(once).schemes!).reduce((sum, each) => sum + each, 0)).toBeGreaterThan(85);
     expect(once.chances!.map(({ byMarks }) => byMarks?.jump)).toEqual([0.689, 0.689]);
     const { value, diagnostics } = parsePlaybook(serializePlaybook(once));
     expect(diagnostics.filter(({ severity }) => severity === 'error')).toEqual([]);

@@ -2,8 +2,8 @@ import type { SchemeBelief } from '../../engine/index.ts';
 import { countSchemes, type Opponent, type Playbook, type PlaybookEdit } from '../../playbook/index.ts';
 import { type ScoutedScheme, withoutMarked } from '../../teach/index.ts';
 
-/** Shares below this are left out of what is kept. */
-const leastShare = 0.01;
+/** Shares below this are left out of what is kept: it would be a list of all schemes that there are. */
+const leastShare = 0.02;
 
 /** What is taken: the belief, the schemes with their weights before it, and the man-ups that it comes from, in their order. */
 export interface TakenBelief {

@@ -50,6 +50,7 @@ function Found(props: BeliefPanelProps & { readonly news: FoundNews }): ReactNod
   const isSaid = !news.isOld && isTaken(playbook, opponent, taken);
   return (
     <>
+      {unlikeWords(playbook, question, manUps, belief)}
       {belief.alike.length > 0 && <p>{alikeWords(playbook, question, belief)}</p>}
       <Bars playbook={playbook} belief={belief} isOld={news.isOld} />
       <p className={panel.quiet}>{expectWords(manUps.length)}</p>
@@ -92,7 +93,7 @@ function statusWords(playbook: Playbook, news: BeliefNews): string {
       const name = schemeInfo(playbook, first.scheme)?.name ?? first.scheme;
       const old = news.isOld ? ' The newest marks are being weighed.' : '';
       if (doTheyMix(news.belief))
-        return `The man-ups do not look like one scheme: they mix. Most often ${name}, ${percent(first.share)}${second === undefined ? '' : `, then ${schemeInfo(playbook, second.scheme)?.name}, ${percent(second.share)}`}.${old}`;
+        return `The man-ups do not look like one scheme: they mix. Most often ${name}, ${percent(first.share)}.${old}`;
       const sure =
         first.share >= 0.9 ? 'Almost surely' : first.share >= 0.6 ? 'Most likely' : 'Not sure yet; likeliest';
       const other =
@@ -107,6 +108,29 @@ function statusWords(playbook: Playbook, news: BeliefNews): string {
 /** Whether it is likelier that they mix than that all man-ups are of one scheme. */
 function doTheyMix({ manUps, oneScheme }: SchemeBelief): boolean {
   return manUps.length > 1 && oneScheme < 0.5;
+}
+
+/** Surer than this of a man-up by itself, and it clearly looks like that scheme. */
+const clearly = 0.6;
+
+/** Man-ups that clearly look like another scheme than the one that is likeliest: one scheme may still be likelier than a mix, and yet it is to be told. */
+function unlikeWords(
+  playbook: Playbook,
+  { schemes }: ScoutQuestion,
+  manUps: readonly ReadChance[],
+  belief: SchemeBelief,
+): ReactNode {
+  const { manUps: readings, between, alike } = belief;
+  const [first] = between;
+  const others = readings.flatMap(({ share_byScheme }, at) => {
+    const most = share_byScheme.indexOf(Math.max(...share_byScheme));
+    if (most === first || alike.includes(most) || share_byScheme[most]! < clearly) return [];
+    const id = schemes[most]?.id ?? '';
+    return [`Man-up ${manUps[at]?.number} looks like ${schemeInfo(playbook, id)?.name ?? id}.`];
+  });
+  if (others.length === 0 || readings.length < 2) return null;
+  const doubt = doTheyMix(belief) ? '' : ' They may mix: mark more man-ups to tell.';
+  return <p>{`${others.join(' ')}${doubt}`}</p>;
 }
 
 /** Schemes between which the marks say nothing, and what would. */
@@ -191,22 +215,23 @@ function MarkReasons({ playbook, question, belief, manUps, onShow }: ReasonsProp
     const moment = read?.film?.moments[reason.moment];
     return read === undefined || moment === undefined
       ? []
-      : [{ reason, chance: read.chance.id, time: moment.time, spots: read.spots, ball: read.spots[moment.ball] ?? '' }];
+      : [{ reason, read, time: moment.time, ball: read.spots[moment.ball] ?? '' }];
   });
   if (shown.length === 0) return null;
   return (
     <>
       <h4 className={styles.subtitle}>Which man says so</h4>
       <ul className={styles.reasons}>
-        {shown.map(({ reason, chance, time, ball, spots }) => (
-          <li key={`${chance} ${time} ${reason.mark}`}>
+        {shown.map(({ reason, read: { chance, spots, number }, time, ball }) => (
+          <li key={`${chance.id} ${time} ${reason.mark}`}>
             <button
               type="button"
               className={styles.reason}
-              aria-pressed={lit?.chance === chance && lit.time === time && lit.defender === reason.mark}
-              onClick={() => onShow(chance, time, reason.mark)}
+              aria-pressed={lit?.chance === chance.id && lit.time === time && lit.defender === reason.mark}
+              onClick={() => onShow(chance.id, time, reason.mark)}
             >
               {reasonOfMark(reason, ball, { ...names, spots })}
+              {manUps.length > 1 && ` Man-up ${number}.`}
             </button>
           </li>
         ))}
@@ -219,10 +244,12 @@ function MarkReasons({ playbook, question, belief, manUps, onShow }: ReasonsProp
 function TickReasons({ playbook, question, belief, manUps }: ReasonsProps): ReactNode {
   const names = { ...namesOf(playbook, question), spots: [] };
   const said = belief.tickReasons.slice(0, mostReasons).flatMap((reason) => {
-    const tick = manUps[reason.manUp]?.ticks[reason.tick];
-    return tick === undefined
-      ? []
-      : [{ key: `${reason.manUp} ${tick.sign}`, words: reasonOfTick(reason, tick.seen, signWords(tick.sign), names) }];
+    const read = manUps[reason.manUp];
+    const tick = read?.ticks[reason.tick];
+    if (read === undefined || tick === undefined) return [];
+    const where = manUps.length > 1 ? ` Man-up ${read.number}.` : '';
+    const words = `${reasonOfTick(reason, tick.seen, signWords(tick.sign), names)}${where}`;
+    return [{ key: `${reason.manUp} ${tick.sign}`, words }];
   });
   const ticks = manUps.reduce((sum, one) => sum + one.ticks.length, 0);
   if (ticks === 0) return null;

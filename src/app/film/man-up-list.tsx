@@ -45,8 +45,8 @@ export function ManUpList({
         </p>
       )}
       <ul className={styles.list}>
-        {chances.map((chance) => (
-          <Entry key={chance.id} chance={chance} reading={readings.get(chance.id)} onTake={take} />
+        {chances.map((chance, at) => (
+          <Entry key={chance.id} chance={chance} number={at + 1} reading={readings.get(chance.id)} onTake={take} />
         ))}
       </ul>
       <NewManUp opponent={opponent} onMade={take} />
@@ -56,10 +56,12 @@ export function ManUpList({
 
 function Entry({
   chance,
+  number,
   reading,
   onTake,
 }: {
   readonly chance: Chance;
+  readonly number: number;
   readonly reading: string | undefined;
   readonly onTake: (id: string | undefined) => void;
 }): ReactNode {
@@ -74,7 +76,7 @@ function Entry({
         aria-pressed={isChosen}
         onClick={() => onTake(isChosen ? undefined : chance.id)}
       >
-        <span className={styles.name}>{titleOf(chance)}</span>
+        <span className={styles.name}>{`${number}. ${titleOf(chance)}`}</span>
         <span className={styles.about}>{momentsText(chance)}</span>
         <span className={styles.reading} data-reading={chance.id}>
           {isWeighedByMarks(chance) ? (reading ?? 'Being weighed') : 'Says nothing of their scheme yet'}

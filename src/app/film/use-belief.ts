@@ -15,6 +15,8 @@ import { useFilm } from './film-state.ts';
 /** A man-up whose marks say something, as the engine reads them. */
 export interface ReadChance extends ReadMarks {
   readonly chance: Chance;
+  /** Its number in the list of man-ups, from 1. */
+  readonly number: number;
   /** Names of the six whom it was read for. */
   readonly spots: readonly string[];
 }
@@ -60,11 +62,12 @@ export function useBelief(
   const [found, setFound] = useState<{ readonly text: string; readonly news: BeliefNews }>();
   const read = useMemo(
     () =>
-      chances.flatMap((chance): readonly ReadChance[] => {
+      chances.flatMap((chance, at): readonly ReadChance[] => {
         const set = setOf(chance);
         if (set === undefined) return [];
         const { spots, restart } = set;
-        return [{ chance, spots: spots.map(({ id }) => id), ...filmOfMarks(spots, chance.marks ?? [], restart) }];
+        const marked = filmOfMarks(spots, chance.marks ?? [], restart);
+        return [{ chance, number: at + 1, spots: spots.map(({ id }) => id), ...marked }];
       }),
     [chances, setOf],
   );

@@ -6,8 +6,8 @@ export interface MixedBelief {
   readonly oneScheme: number;
 }
 
-/** How likely a team is to play one scheme throughout before any man-up is seen (common practice, no source). */
-export const usuallyOne = 2 / 3;
+/** How likely a team is to play one scheme throughout before any man-up is seen: as likely as not, because nobody counted it (assumption). */
+export const usuallyOne = 1 / 2;
 /** As many man-ups as what was believed before weighs when a team mixes: as on the bench (assumption). */
 const priorManUps = 2;
 /** Ways to count man-ups by schemes that are kept; those far less likely than the best change no digit that is shown. */
