@@ -68,7 +68,7 @@ export function ChanceImport({
         {reading !== undefined && <Findings reading={reading} fresh={fresh.length} />}
         <div className={panel.tools}>
           <Button tone={left === 0 ? 'main' : 'usual'} disabled={fresh.length === 0} onClick={take}>
-            {left === 0
+            {left === 0 || fresh.length === 0
               ? `Take in ${counted(fresh.length, 'chance')}`
               : `Take the ${counted(fresh.length, 'good line')} alone`}
           </Button>

@@ -1,6 +1,14 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { type Chance, chanceResultWords, clockText, type Playbook, schemeName } from '../../playbook/index.ts';
-import { lookWords, opponentName, periodText, playName, schemeExpected, schemeSeen } from '../../teach/index.ts';
+import {
+  lookWords,
+  manUpsOf,
+  opponentName,
+  periodText,
+  playName,
+  schemeExpected,
+  schemeSeen,
+} from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import table from '../look/table.module.css';
 import panel from '../opponents/panel.module.css';
@@ -23,8 +31,9 @@ export function ChanceList({
   const [most, setMost] = useState(portion);
   const isNarrow = useIsNarrow();
   const sorted = useMemo(() => newestFirst(chances), [chances]);
+  const goingOn = useMemo(() => idsGoingOn(playbook.chances ?? []), [playbook.chances]);
   if (chances.length === 0) return <p className={styles.quiet}>No chance is like that. Show all to see the others.</p>;
-  const lines = sorted.slice(0, most).map((chance) => lineOf(playbook, chance));
+  const lines = sorted.slice(0, most).map((chance) => lineOf(playbook, chance, goingOn.has(chance.id)));
   return (
     <section className={panel.panel} aria-label="The chances">
       {isNarrow ? <Cards lines={lines} /> : <Table lines={lines} />}
@@ -42,6 +51,8 @@ interface ChanceLine {
   readonly id: string;
   readonly isGoal: boolean;
   readonly when: string;
+  /** That it goes on in the man-up of the chance before it. */
+  readonly goesOn: string;
   readonly ended: string;
   readonly whose: string;
   readonly opponent: string;
@@ -53,7 +64,12 @@ interface ChanceLine {
   readonly look: string;
 }
 
-function lineOf(playbook: Playbook, chance: Chance): ChanceLine {
+/** Chances that go on in the man-up of an earlier one. */
+function idsGoingOn(chances: readonly Chance[]): ReadonlySet<string> {
+  return new Set(manUpsOf(chances).flatMap((those) => those.slice(1).map(({ id }) => id)));
+}
+
+function lineOf(playbook: Playbook, chance: Chance, isGoingOn: boolean): ChanceLine {
   const { id, side, opponent, call, look, result } = chance;
   const scheme = schemeSeen(chance);
   const guess = schemeExpected(chance);
@@ -61,6 +77,7 @@ function lineOf(playbook: Playbook, chance: Chance): ChanceLine {
     id,
     isGoal: result === 'goal',
     when: whenWords(chance),
+    goesOn: isGoingOn ? 'same man-up' : '',
     ended: chanceResultWords[result],
     whose: side,
     opponent: opponent === undefined ? '' : opponentName(playbook, opponent),
@@ -95,6 +112,7 @@ function Table({ lines }: { readonly lines: readonly ChanceLine[] }): ReactNode 
             <tr key={line.id}>
               <th scope="row" className={styles.when}>
                 {line.when}
+                {line.goesOn !== '' && <span className={table.mark}> {line.goesOn}</span>}
               </th>
               <td className={line.isGoal ? styles.goal : undefined}>{line.ended}</td>
               <td>{line.whose}</td>
@@ -129,7 +147,9 @@ function Cards({ lines }: { readonly lines: readonly ChanceLine[] }): ReactNode 
             {[`${line.whose}${line.opponent === '' ? '' : `, ${line.opponent}`}`, line.call].filter(isTold).join('; ')}
           </p>
           <p className={styles.quiet}>
-            {[line.played && `they played ${line.played}`, line.expected, line.look].filter(isTold).join('; ')}
+            {[line.goesOn, line.played && `they played ${line.played}`, line.expected, line.look]
+              .filter(isTold)
+              .join('; ')}
           </p>
           <ChangeButton line={line} />
         </li>

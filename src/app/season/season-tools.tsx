@@ -28,7 +28,7 @@ export function SeasonTools({ playbook }: { readonly playbook: Playbook }): Reac
   const save = (): void => {
     downloadText('season.csv', tableCsv(writeChanceTable(chances)), 'text/csv');
     change({
-      said: 'Saved: season.csv. It holds no marks on the field and no schemes that were expected: the playbook file does, under Files.',
+      said: 'Saved: season.csv. It holds no marks on the field and no schemes that were expected: the playbook file, saved in Playbook, does.',
     });
   };
   return (

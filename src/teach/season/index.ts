@@ -20,7 +20,7 @@ export { compareGroups, type GroupComparison } from './compare-groups.ts';
 export { comparePair, groupsToCompare, type PairReport } from './compare-pair.ts';
 export { type DayOrder, dayOrders } from './day-cell.ts';
 export { type GroupNumbers, groupNumbers, type LookUsed, lookWords } from './group-numbers.ts';
-export { countManUps, type ManUpNumbers } from './man-ups.ts';
+export { countManUps, type ManUpNumbers, manUpsOf } from './man-ups.ts';
 export { periodText } from './period-words.ts';
 export { type PlanAndResult, type PlanBin, planAndResult } from './plan-and-result.ts';
 export type { Proposal } from './proposal.ts';
