@@ -15,7 +15,7 @@ import {
 export interface FilmReading {
   /** How far marks lie from men. */
   readonly spread: MarkSpread;
-  /** Rehearsals of each suspect. More are surer and slower. */
+  /** Rehearsals of each suspect for a long film; a short one is rehearsed more often (`takesOf`). More are surer and slower. */
   readonly takes: number;
   readonly seed: number;
   /**
@@ -61,17 +61,18 @@ export function readFilm(
   reading: FilmReading = defaultFilmReading,
 ): readonly SuspectFilm[] {
   const path = pathOfFilm(film);
+  const count = takesOf(reading, film.moments.length);
   const marks = film.moments.map(({ defenders }) => Float64Array.from(defenders.flatMap(({ x, y }) => [x, y])));
   const read = suspects.map((suspect): SuspectFilm => {
     const rehearsal = rehearsalOf(suspect, level, reading);
     const men = suspect.scheme.defenders;
-    const odds_byMomentTake = new Float64Array(marks.length * reading.takes);
-    const takes = Array.from({ length: reading.takes }, (_, take) => {
+    const odds_byMomentTake = new Float64Array(marks.length * count);
+    const takes = Array.from({ length: count }, (_, take) => {
       const out = createRehearsed(marks.length, men);
       rehearse(rehearsal, path, take, out);
       for (const [at, set] of marks.entries()) {
         const odds = oddsOfMarks(set, -1, out.places_byMoment, 2 * men * at, men, reading.spread);
-        odds_byMomentTake[at * reading.takes + take] = odds;
+        odds_byMomentTake[at * count + take] = odds;
       }
       return out;
     });
@@ -79,6 +80,14 @@ export function readFilm(
   });
   for (let moment = 0; moment < marks.length; moment++) doubtMoment(read, moment, reading.doubt);
   return read;
+}
+
+/** Moments from which on a film is long, and how much oftener the shortest is rehearsed. */
+const [longFilm, mostTimes] = [8, 4];
+
+/** Rehearsals of each suspect for a film of so many moments: as much work for a short film as for a long one, because it leaves more to luck. */
+function takesOf({ takes }: FilmReading, moments: number): number {
+  return Math.round(takes * Math.min(mostTimes, Math.max(1, longFilm / Math.max(1, moments))));
 }
 
 /** Put a moment's odds beside those of the suspect whom it fits best, and leave the others at least its doubt. */
