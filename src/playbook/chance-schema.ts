@@ -64,14 +64,14 @@ export const chanceSchema = z.strictObject({
       men: described(z.optional(wholeNumber(1, 3)), 'How many men serve; 1 when left out.'),
     }),
   ),
-  start: described(z.optional(z.enum(chanceStarts)), 'How it began; from a restart when left out.'),
+  start: described(z.optional(z.enum(chanceStarts)), 'How it began; by the clock when left out.'),
   unit: described(z.optional(word), 'Which unit was on, in a short word.'),
   call: described(z.optional(asWritten), 'The play that was called, by its id.'),
   fromSide: described(z.optional(z.enum(['left', 'right'])), 'The side that it was run from, looking in at the goal.'),
   scheme: described(z.optional(asWritten), 'The scheme of the defense, as it was seen.'),
   belief: described(
     z.optional(z.record(asWritten, z.number().check(z.gte(0), z.lte(1)))),
-    'How likely each scheme was, 0 to 1, where that is known better than by one name.',
+    'How likely each scheme was held to be, 0 to 1: what was expected, not what was seen.',
   ),
   byMarks: described(
     z.optional(z.record(asWritten, z.number().check(z.gte(0), z.lte(1)))),

@@ -4,6 +4,7 @@ import { counted as countedWords, percent } from '../../render/index.ts';
 import { beliefStrength } from '../scout/schemes-before.ts';
 import { isWeighedByMarks } from '../scout/told-by-marks.ts';
 import { schemeSeen } from './chance-groups.ts';
+import { isSurelyUneven, namingOf, namingWords } from './naming.ts';
 import type { Proposal } from './proposal.ts';
 
 /** As little as a share moves before it is worth a change, 0 to 1. */
@@ -39,13 +40,21 @@ function proposalFor(playbook: Playbook, opponent: Opponent): Proposal | undefin
   return {
     id: `schemes ${opponent.id}`,
     title: opponent.name,
-    says: `In ${countedWords(times, 'chance')} not counted yet they were seen in ${listed.join(', ')}. What you believed weighs as much as ${countedWords(strength, 'chance')}.`,
+    says: `In ${countedWords(times, 'chance')} not counted yet they were seen in ${listed.join(', ')}. What you believed weighs as much as ${countedWords(strength, 'chance')}.${unevenWords(playbook, opponent.id)}`,
     changes: moved.map(
       ([id, share]) => `${schemeName(playbook, id)}: ${percent(believed[id] ?? 0)} becomes ${percent(share)}`,
     ),
     edit: (current) =>
       countSchemes(current, opponent.id, { weights, counted, ...(beforeMarks && { before: beforeMarks }) }),
   };
+}
+
+/** A caution where schemes are named by how the chance ended: the ones that concede, or stop, then seem to be played more than they are. Empty where they are not. */
+function unevenWords({ chances = [] }: Playbook, opponent: string): string {
+  const met = chances.filter((chance) => chance.side === 'ours' && chance.opponent === opponent);
+  const naming = namingOf(met, (chance) => schemeSeen(chance) !== undefined);
+  if (!isSurelyUneven(naming)) return '';
+  return ` But what they played is written down for ${namingWords(naming, 'chances without one')}: in the others it may have been something else.`;
 }
 
 /** How often each scheme that the playbook knows was named against us by an opponent, in man-ups that are not weighed by marks. */

@@ -230,6 +230,15 @@ describe('proposals', () => {
     expect(schemesSeenOf(withChances(expected), 'copper-falls')).toEqual([]);
   });
 
+  it('say so where schemes are named mostly for goals', () => {
+    const met = { opponent: 'copper-falls' };
+    const uneven = [...chances(9, 9, { ...met, scheme: 'jump' }), ...chances(0, 20, met)];
+    expect(proposeSchemes(withChances(uneven))[0]!.says).toContain(
+      'written down for 9 of 9 goals and for 0 of 20 chances without one',
+    );
+    expect(proposeSchemes(withChances(seen))[0]!.says).not.toContain('But');
+  });
+
   it('name no scheme that the playbook does not know, and none that defended against nobody of ours', () => {
     expect(proposeSchemes(withChances(chances(1, 5, { opponent: 'copper-falls', scheme: 'gone' })))).toEqual([]);
     expect(
