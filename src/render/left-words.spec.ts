@@ -81,4 +81,12 @@ describe('lookLeftWords', () => {
   ])('says it of a report: %j', (leftBy, sentence) => {
     expect(lookLeftWords({ ...look, leftBy })).toBe(sentence);
   });
+
+  // On the sheet of our own man-down unit the defenders are ours.
+  it('says that a defender is ours where his name is that of theirs', () => {
+    const leftBy = { defender: 'c', duty: 'ball', lateBy: 0, share: 1 } as LookReport['leftBy'];
+    expect(lookLeftWords({ to: 'C', leftBy })).toBe(
+      'C was open although our c had him once the ball was with him and was in time.',
+    );
+  });
 });

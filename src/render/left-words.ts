@@ -22,24 +22,26 @@ export function leftWords(
 ): string {
   const man = attackerName(names, left.to);
   if (left.leftBy >= 0)
-    return coveredWords(man, defenderName(names, left.leftBy), dutyNames[left.duty] ?? '', left.lateBy);
+    return coveredWords(man, defenderName(names, left.leftBy), dutyNames[left.duty] ?? '', left.lateBy, 'their');
   const gone = moment === undefined ? undefined : whoWent(moment.trace, moment.time, left.to);
   if (gone === undefined) return nobodysWords(man);
   return `${man} was left: ${defenderName(names, gone.defender)} ${wentWords(gone.now, names)} and nobody took him.`;
 }
 
-/** The same for a look of a report: the usual cause over many trials. */
+/** The same for a look that our own man-down unit gives up: the usual cause over many trials. */
 export function lookLeftWords({ to, leftBy }: Pick<LookReport, 'to' | 'leftBy'>): string {
-  return leftBy.defender === null ? nobodysWords(to) : coveredWords(to, leftBy.defender, leftBy.duty, leftBy.lateBy);
+  return leftBy.defender === null
+    ? nobodysWords(to)
+    : coveredWords(to, leftBy.defender, leftBy.duty, leftBy.lateBy, 'our');
 }
 
 function nobodysWords(man: string): string {
   return `${man} was left: the scheme gives him to nobody.`;
 }
 
-function coveredWords(man: string, defender: string, duty: string, lateBy: number): string {
+function coveredWords(man: string, defender: string, duty: string, lateBy: number, side: 'our' | 'their'): string {
   // "C was open although c had him" is read twice: where only the size of a letter tells them apart, it is said whose he is.
-  const whose = defender.toLowerCase() === man.toLowerCase() ? 'their ' : '';
+  const whose = defender.toLowerCase() === man.toLowerCase() ? `${side} ` : '';
   const had = `${whose}${defender} ${hadWords[duty] ?? 'had him'}`;
   if (lateBy <= seenLate) return `${man} was open although ${had} and was in time.`;
   return `${man} was left: ${had} and came ${tenth(lateBy)} s late.`;

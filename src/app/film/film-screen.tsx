@@ -15,7 +15,7 @@ import { SignTicks } from './sign-ticks.tsx';
 import { useBelief, useScoutQuestion } from './use-belief.ts';
 import { useFilmClock } from './use-film-clock.ts';
 import { useFilmMemory } from './use-film-memory.ts';
-import { scoutedChances, useMarking } from './use-marking.ts';
+import { type Marking, scoutedChances, useMarking } from './use-marking.ts';
 import { useSetOfChance, useSetOnFilm } from './use-set-on-film.ts';
 
 /** Film of an opponent, or what was seen of him without one: man-ups are marked moment by moment, and the marks say which scheme it is. */
@@ -27,19 +27,12 @@ export default function FilmScreen({ opponent }: { readonly opponent: Opponent }
 }
 
 function FilmOf({ opponent }: { readonly opponent: Opponent }): ReactNode {
-  const playbook = usePlaybook();
   const video = useRef<HTMLVideoElement>(null);
-  const clock = useFilmClock(
-    video,
-    useFilm(({ film }) => film?.url),
-  );
+  const url = useFilm(({ film }) => film?.url);
+  const clock = useFilmClock(video, url);
   useFilmMemory(opponent.id);
   const marking = useMarking(opponent);
-  const set = useSetOnFilm(playbook);
-  const { question, news } = useScouting(opponent, set?.id);
-  const readings = useMemo(() => readingsOf(playbook, question, news), [playbook, question, news]);
-  const goToMoment = useGoToMoment(clock.goTo);
-  const change = useFilm((state) => state.change);
+  const set = useSetOnFilm(usePlaybook());
   return (
     <section className={styles.screen} aria-label={`Film of ${opponent.name}`}>
       <p className={styles.narrow}>
@@ -58,37 +51,75 @@ function FilmOf({ opponent }: { readonly opponent: Opponent }): ReactNode {
           )}
         </div>
         <div className={styles.column}>
-          <ManUpList opponent={opponent} readings={readings} />
-          {marking.chance !== undefined && (
-            <MomentPart marking={marking} chance={marking.chance} set={set?.spots ?? []} onGo={goToMoment} />
-          )}
-          {set === undefined ? (
-            <p className={panel.quiet}>
-              The playbook has no play whose set can be drawn. Write one in the Play place: its set tells who is who.
-            </p>
-          ) : (
-            <>
-              <PickList
-                label="The set on the film is that of"
-                value={set.id}
-                options={set.choices}
-                onChange={(play) => change({ play })}
-              />
-              <BeliefPanel
-                playbook={playbook}
-                opponent={opponent}
-                question={question}
-                news={news}
-                onShow={(id, seconds, defender) => {
-                  goToMoment(id, seconds);
-                  change({ lit: { chance: id, time: seconds, defender } });
-                }}
-              />
-            </>
-          )}
+          <MarkedColumn opponent={opponent} marking={marking} set={set} goTo={clock.goTo} />
         </div>
       </div>
     </section>
+  );
+}
+
+/** The man-ups, the moment that is marked, and what all of them say. */
+function MarkedColumn({
+  opponent,
+  marking: { chance, ...marking },
+  set,
+  goTo,
+}: {
+  readonly opponent: Opponent;
+  readonly marking: Marking;
+  readonly set: ReturnType<typeof useSetOnFilm>;
+  readonly goTo: (seconds: number) => void;
+}): ReactNode {
+  const playbook = usePlaybook();
+  const { question, news } = useScouting(opponent, set?.id);
+  const readings = useMemo(() => readingsOf(playbook, question, news), [playbook, question, news]);
+  const goToMoment = useGoToMoment(goTo);
+  return (
+    <>
+      <ManUpList opponent={opponent} readings={readings} />
+      {chance !== undefined && (
+        <MomentPart marking={{ chance, ...marking }} chance={chance} set={set?.spots ?? []} onGo={goToMoment} />
+      )}
+      {set === undefined ? (
+        <p className={panel.quiet}>
+          The playbook has no play whose set can be drawn. Write one in the Play place: its set tells who is who.
+        </p>
+      ) : (
+        <WhatTheyPlay opponent={opponent} set={set} question={question} news={news} onGo={goToMoment} />
+      )}
+    </>
+  );
+}
+
+function WhatTheyPlay({
+  opponent,
+  set,
+  question,
+  news,
+  onGo,
+}: ReturnType<typeof useScouting> & {
+  readonly opponent: Opponent;
+  readonly set: NonNullable<ReturnType<typeof useSetOnFilm>>;
+  readonly onGo: (chance: string, seconds: number) => void;
+}): ReactNode {
+  const playbook = usePlaybook();
+  const change = useFilm((state) => state.change);
+  return (
+    <>
+      <PickList
+        label="The set on the film is that of"
+        value={set.id}
+        options={set.choices}
+        onChange={(play) => change({ play })}
+      />
+      <BeliefPanel
+        {...{ playbook, opponent, question, news }}
+        onShow={(id, seconds, defender) => {
+          onGo(id, seconds);
+          change({ lit: { chance: id, time: seconds, defender } });
+        }}
+      />
+    </>
   );
 }
 
