@@ -13,7 +13,8 @@ export function showEnd(quiz: Quiz, player: Player, round: Round, calendar: Cale
   const first = asked.length - missed.length;
   part('score').textContent = `${first} of ${asked.length} right at once`;
   const found = missed.filter(({ since }) => since !== null && since > 0).length;
-  part('scoreWords').textContent = `${scoreWords(missed.length, found)}${leftWords(round)}`;
+  part('scoreWords').textContent =
+    round.queue.length === 0 ? scoreWords(missed.length, found) : stoppedWords(missed.length, found, round);
   showWhatNext(round.queue.length > 0, goOn);
   const result = resultOf(quiz, player, round, calendar);
   part('code').textContent = writeResultCode(result);
@@ -43,12 +44,13 @@ function scoreWords(missed: number, found: number): string {
   return `You missed ${missed}; ${found === 0 ? 'none' : found} of them ${found === 1 ? 'was' : 'were'} right when ${missed === 1 ? 'it' : 'they'} came back.`;
 }
 
-/** What a round that was stopped leaves: what was not asked at all is left out of the code, too. */
-function leftWords({ queue, asked_byQuestion }: Round): string {
-  if (queue.length === 0) return '';
+/** How far a round went that was stopped: what was not asked at all is left out of the code, too. */
+function stoppedWords(missed: number, found: number, { queue, asked_byQuestion }: Round): string {
   const open = new Set(queue.filter((question) => asked_byQuestion[question]?.asked === 0)).size;
-  if (open === 0) return ' You stopped before all that you missed came back.';
-  return ` You stopped here: ${counted(open, 'question')} ${open === 1 ? 'was' : 'were'} not asked, and your code says so.`;
+  const came = found === 0 ? '' : ` and had ${found} right when ${found === 1 ? 'it' : 'they'} came back`;
+  const so = missed === 0 ? 'Nothing missed so far.' : `You missed ${missed}${came}.`;
+  if (open === 0) return `${so} You stopped before all that you missed came back.`;
+  return `${so} You stopped here: ${counted(open, 'question')} ${open === 1 ? 'was' : 'were'} not asked, and your code says so.`;
 }
 
 /** The one thing that is likely wanted now looks like it: to go on with a round that was stopped, else to begin another. */

@@ -76,9 +76,10 @@ export function costWords(look: LookWorth): string {
   return `Drilling the read by which ${lookDone(look)}: it costs ${costSpan(look.decides!)} goals a man-up. Mend it in Reads first.`;
 }
 
-/** Of which looks the practice is, in a line: the worthiest first. */
+/** Of which looks the practice is, in a line: those that are taught first, the worthiest of them first. */
 export function focusWords({ newRead }: PlayFindings, drilled: readonly LookWorth[]): string {
-  const looks = drilled.slice(0, 2).map((look) => `${lookWorded(look)}${look.isTaught ? '' : ' (new)'}`);
+  const inOrder = [...drilled.filter(({ isTaught }) => isTaught), ...drilled.filter(({ isTaught }) => !isTaught)];
+  const looks = inOrder.slice(0, 2).map((look) => `${lookWorded(look)}${look.isTaught ? '' : ' (new)'}`);
   const whole = drilled.some(({ isTaught }) => isTaught)
     ? []
     : ['the whole play, and who has the ball finds who is open'];
