@@ -130,7 +130,10 @@ function whereWords(picture: PlayPicture): string {
 export function placeWords(at: Point): string {
   const across = Math.round(at.x);
   const up = Math.round(at.y);
-  const side = across === 0 ? 'in the middle' : `${Math.abs(across)} yards ${across > 0 ? 'right' : 'left'}`;
+  const side =
+    across === 0
+      ? 'in the middle'
+      : `${Math.abs(across)} ${Math.abs(across) === 1 ? 'yard' : 'yards'} ${across > 0 ? 'right' : 'left'}`;
   const height =
     up === 0 ? 'on the goal line extended' : `${Math.abs(up)} ${up > 0 ? 'above' : 'behind'} the goal line`;
   return `${side}, ${height}`;
