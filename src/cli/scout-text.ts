@@ -96,7 +96,7 @@ function verdict({ schemes, between, alike, manUps, oneScheme }: SchemeBelief, n
   const name = (at: number): string => `the ${lower(names.schemes[at]!.name)}`;
   const best = schemes[first]!;
   if (manUps.length > 1 && oneScheme < 0.5)
-    return `The man-ups do not look like one scheme: they mix. Most often ${name(first)}, ${percent(best.share)}, then ${name(second)}, ${percent(schemes[second]!.share)}.`;
+    return `The man-ups do not look like one scheme: they seem to mix. Most often ${name(first)}, ${percent(best.share)}, then ${name(second)}, ${percent(schemes[second]!.share)}.`;
   if (best.share >= 0.995) return `It is ${name(first)}, as far as this can tell.`;
   const isSeen = schemes.some(({ before, share }) => Math.abs(before - share) > 0.01);
   const same = isSeen ? alike.filter((at) => schemes[at]!.share > 0.02) : [];

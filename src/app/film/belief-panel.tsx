@@ -93,7 +93,7 @@ function statusWords(playbook: Playbook, news: BeliefNews): string {
       const name = schemeInfo(playbook, first.scheme)?.name ?? first.scheme;
       const old = news.isOld ? ' The newest marks are being weighed.' : '';
       if (doTheyMix(news.belief))
-        return `The man-ups do not look like one scheme: they mix. Most often ${name}, ${percent(first.share)}.${old}`;
+        return `The man-ups do not look like one scheme: they seem to mix. Most often ${name}, ${percent(first.share)}.${old}`;
       const sure =
         first.share >= 0.9 ? 'Almost surely' : first.share >= 0.6 ? 'Most likely' : 'Not sure yet; likeliest';
       const other =
@@ -134,12 +134,9 @@ function unlikeWords(
 }
 
 /** Schemes between which the marks say nothing, and what would. */
-function alikeWords(playbook: Playbook, { schemes }: ScoutQuestion, { alike }: SchemeBelief): string {
-  const names = alike.flatMap((at) => {
-    const id = schemes[at]?.id;
-    return id === undefined ? [] : [schemeInfo(playbook, id)?.name ?? id];
-  });
-  return `Nothing marked so far tells it from ${names.join(' or ')}: they stand alike with this set and this ball. Mark the ball at other men.`;
+function alikeWords(playbook: Playbook, { schemes }: ScoutQuestion, { alike, between: [first] }: SchemeBelief): string {
+  const nameOf = (at: number): string => schemeInfo(playbook, schemes[at]?.id ?? '')?.name ?? schemes[at]?.id ?? '';
+  return `Nothing marked so far tells ${nameOf(first)} from ${alike.map(nameOf).join(' or ')}: they stand alike with this set and this ball. Mark the ball at other men.`;
 }
 
 function Bars({
