@@ -15,7 +15,7 @@ browserTest(
     await panel.getByLabel('Players who come').fill('14');
     await panel.getByLabel('Players who come').press('Enter');
     await panel.getByLabel('Against').selectOption({ index: 1 });
-    await panel.getByLabel('Goalkeeper').selectOption({ label: 'warms up in this time' });
+    await panel.getByRole('combobox', { name: 'Goalkeeper' }).selectOption({ label: 'warms up in this time' });
     await panel.getByRole('button', { name: 'Make a plan' }).click();
     await panel.getByRole('progressbar', { name: 'How far the plan is' }).waitFor();
     const blocks = panel.getByRole('list', { name: 'Blocks of the plan' });
@@ -43,7 +43,7 @@ browserTest(
     await panel.getByRole('button', { name: 'Fit the other blocks' }).click();
     await panel.getByLabel('Name of the plan').fill('Tuesday in the rain');
     await panel.getByLabel('Name of the plan').press('Enter');
-    await panel.getByLabel('Day').fill('2026-03-10');
+    await panel.getByRole('textbox', { name: 'Day' }).fill('2026-03-10');
     // Whatever the plan is called, its page says which play it is of, and when.
     await expect.poll(() => plan.textContent()).toMatch(/Quarry.*10 March 2026/s);
     await panel.getByLabel('Note on Walk-through').fill('By the far goal.');
@@ -61,7 +61,7 @@ browserTest(
       .waitFor();
     await page.reload();
     await panel.waitFor();
-    await panel.getByLabel('Kept plans').selectOption({ label: 'Tuesday in the rain' });
+    await panel.getByLabel('Kept plans').selectOption({ label: 'Tuesday in the rain, 2026-03-10' });
     expect(await walk.inputValue()).toBe('4');
     expect(await panel.getByLabel('Note on Walk-through').inputValue()).toBe('By the far goal.');
     expect(await plan.textContent()).toContain('By the far goal.');
