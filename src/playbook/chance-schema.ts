@@ -75,7 +75,7 @@ export const chanceSchema = z.strictObject({
   ),
   byMarks: described(
     z.optional(z.record(asWritten, z.number().check(z.gte(0), z.lte(1)))),
-    'How likely each scheme is by the marks and ticks below alone, as they were last taken for what the opponent plays; the program writes it.',
+    'How likely each scheme is by the marks alone; the program writes it.',
   ),
   result: described(z.enum(chanceResults), 'The last thing that happened.'),
   shots: described(z.optional(wholeNumber(0, 50)), 'How many were taken; not counted when left out.'),

@@ -241,7 +241,7 @@ const opponentSchema = z.strictObject({
   ),
   before: described(
     z.optional(z.record(z.string().check(z.maxLength(limits.id)), z.number().check(z.gte(0), z.lte(1000)))),
-    'Weights as they were before marks and ticks of man-ups moved those above; 0 rules a scheme out. The program writes them.',
+    'Weights before marks of man-ups moved those above; the program writes them.',
   ),
   keeper: described(
     z.optional(z.array(keeperShotSchema).check(z.maxLength(limits.keeperShots))),
