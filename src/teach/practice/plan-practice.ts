@@ -174,11 +174,11 @@ function schemeOfRun(
   return runs.find(({ look = [] }) => look[0] === from && (look[1] ?? from) === to)?.scheme;
 }
 
-function liveWhy(findings: PlannedPlay['findings'], level: Filling['level'], scheme: SchemeWords): string {
+function liveWhy(findings: PlayFindings, level: Filling['level'], scheme: SchemeWords): string {
   const [first] = schemesShown(findings, level);
-  return first === undefined
-    ? ''
-    : `Shown by how likely each is, times what the looks of the play carry there: ${scheme(first.scheme)} first.`;
+  if (first === undefined) return '';
+  const worth = worthyLooks(findings.looks).length > 0 ? ', times what the looks of the play carry there' : '';
+  return `Shown by how likely each is${worth}: ${scheme(first.scheme)} first.`;
 }
 
 function schemeOf(findings: PlannedPlay['findings'], level: Filling['level']): Pick<PracticeBlock, 'scheme'> {
