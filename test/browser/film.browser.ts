@@ -90,7 +90,7 @@ describe('film of an opponent', () => {
     'is read by five marks, and its men are where they were, and play what they played',
     async ({ page, address }) => {
       // What is written of this opponent makes it unlikely; four moments are enough to say otherwise. Not every scheme is told apart by so few (docs/models/scout.md).
-      const trial = knownTrial('lantern', 'diamond-and-one', 0);
+      const trial = knownTrial('lantern', 'house-3-2', 1);
       await openFilm(page, address, trial, 6.5);
       await expectAccessible(page);
       await goTo(page, moments[0]);
@@ -123,8 +123,8 @@ describe('film of an opponent', () => {
       const belief = page.getByRole('region', { name: 'What they play, by the marks' });
       // The man-up looks like what it was; of their next one, one man-up against all that is written of them says less.
       const list = page.getByRole('region', { name: 'Man-ups', exact: true });
-      await list.getByText(/Diamond-and-one, \d+ %/).waitFor({ timeout: patience });
-      const row = belief.locator('tbody tr[data-scheme="diamond-and-one"] td');
+      await list.getByText(/3-2 house, \d+ %/).waitFor({ timeout: patience });
+      const row = belief.locator('tbody tr[data-scheme="house-3-2"] td');
       await expect.poll(async () => Number.parseInt((await row.nth(1).textContent()) ?? '', 10)).toBeGreaterThan(20);
       expect(await row.nth(2).textContent()).toBe('1 %');
       await toTop(page);
@@ -137,7 +137,7 @@ describe('film of an opponent', () => {
       expect(await reason.getAttribute('aria-pressed')).toBe('true');
       await belief.getByRole('button', { name: 'Take this for what they play' }).click();
       await page.getByRole('link', { name: 'Copper Falls: what is known' }).click();
-      const share = page.getByRole('slider', { name: 'How often they play Diamond-and-one' });
+      const share = page.getByRole('slider', { name: 'How often they play 3-2 house' });
       await share.waitFor();
       await page.getByRole('button', { name: /^Undo: take the marks for what Copper Falls plays/ }).click();
       await share.waitFor({ state: 'detached' });
