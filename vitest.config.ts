@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const shared = {
@@ -7,6 +8,9 @@ const shared = {
   testTimeout: 60_000,
   hookTimeout: 60_000,
 };
+
+/** One core is usually left to the runner, which hardly uses it: of two cores that would be half of the time. */
+const workers = { maxWorkers: Math.max(2, availableParallelism() - 1) };
 
 /**
  * Files whose tests keep nothing between two calls, so that one file's may use the modules that another's have loaded: loading them takes longer than
@@ -27,15 +31,17 @@ export default defineConfig({
       {
         test: {
           ...shared,
+          ...workers,
           name: 'behaviour',
           include: ['**/*.spec.{ts,tsx}'],
           exclude: [...shared.exclude, ...stateless],
         },
       },
-      { test: { ...shared, name: 'stateless', include: stateless, isolate: false } },
+      { test: { ...shared, ...workers, name: 'stateless', include: stateless, isolate: false } },
       {
         test: {
           ...shared,
+          ...workers,
           name: 'laws',
           include: ['**/*.props.{ts,tsx}'],
           setupFiles: ['test/fix-seed.ts'],
