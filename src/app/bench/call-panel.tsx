@@ -132,7 +132,7 @@ export function callNote({ playbook, advice, measured, learnt, calls, out }: Not
   const others = advice.calls.filter((call) => hasOtherSix(playbook, call, measured.out ?? [], out));
   return [
     mixWords(advice, learnt),
-    old.length > 0 ? 'Some plays were changed since they were tried.' : '',
+    old.length > 0 ? 'Something changed since they were tried.' : '',
     others.length > 0 ? 'They were tried with another six: More, Try the calls.' : '',
     advice.untried > 0.05 ? 'Some of what they may play was not tried.' : '',
     calls.length > advice.calls.length

@@ -2,6 +2,8 @@ import type { ReactNode } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
 import {
   type BenchSettings,
+  type Call,
+  isSameCall,
   type MeasuredCalls,
   outdatedCalls,
   schemesToTry,
@@ -59,11 +61,7 @@ export function MeasurePanel({
       <p>
         {isFinding && open.length === 0
           ? 'The calls are known; what can be seen of their scheme is being looked at.'
-          : open.length === 0 && calls.length > 0
-            ? `All ${calls.length} calls were tried against them, with ${timesTried(known)} s to go.`
-            : calls.length === 0
-              ? 'The playbook has no play that can be called yet.'
-              : `${open.length} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`}
+          : triedWords(isOfGame ? known : undefined, calls, open)}
       </p>
       <div className={styles.measureLine}>
         {isFinding ? (
@@ -89,6 +87,19 @@ export function MeasurePanel({
       </div>
     </section>
   );
+}
+
+/** What is known of the calls: all, some, or of what they were before something changed. */
+function triedWords(known: MeasuredCalls | undefined, calls: readonly Call[], open: readonly Call[]): string {
+  if (calls.length === 0) return 'The playbook has no play that can be called yet.';
+  if (open.length === 0) return `All ${calls.length} calls were tried against them, with ${timesTried(known)} s to go.`;
+  const fresh = open.filter((call) => !(known?.calls ?? []).some((one) => isSameCall(one, call))).length;
+  const old = open.length - fresh;
+  const stale = `${old} of ${calls.length} calls were tried before something changed that they depend on (the play, the team, the rules, or what is known of the opponent): their worth is that of then.`;
+  const missing = `${fresh} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or they are left out.`;
+  if (fresh === calls.length)
+    return `${fresh} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`;
+  return [old > 0 ? stale : '', fresh > 0 ? missing : ''].filter((part) => part !== '').join(' ');
 }
 
 /** "60, 30 and 10": with how much of the penalty left the calls were tried. */

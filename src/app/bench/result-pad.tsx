@@ -94,7 +94,7 @@ function LookPad({ playbook, now }: { readonly playbook: Playbook; readonly now:
   };
   return (
     <section aria-label="By which look" className={styles.results}>
-      <h2 className={styles.head}>
+      <h2 className={styles.asked}>
         {chance?.result === null || chance === undefined ? 'Noted.' : `${words[chance.result]}.`} By which look?
       </h2>
       <div className={styles.pad} data-columns="3">
