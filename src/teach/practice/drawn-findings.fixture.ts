@@ -80,6 +80,39 @@ function planned(at: number, carries: readonly number[], costs: boolean): Planne
   return { play, findings: { ...findings, looks } };
 }
 
+/** Findings of a play of the demo whose looks carry any goals against each of four schemes that are likely by any weights; some of its looks are new. */
+export const weighedPlays: fc.Arbitrary<PlayFindings> = fc
+  .record({
+    at: fc.nat({ max: demoPlays.length - 1 }),
+    weights: fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 4, maxLength: 4 }),
+    carries_byLook: fc.array(fc.array(fc.constantFrom(0, 0.005, 0.02, 0.1, 0.4), { minLength: 4, maxLength: 4 }), {
+      minLength: 7,
+      maxLength: 7,
+    }),
+    taught: fc.array(fc.boolean(), { minLength: 7, maxLength: 7 }),
+  })
+  .map(({ at, weights, carries_byLook, taught }) => {
+    const findings = findingsOf(demoPlays[at]!, []);
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    const looks = findings.looks.map((look, which) => weighed(look, weights, all, carries_byLook[which % 7]!));
+    return { ...findings, looks: looks.map((look, which) => ({ ...look, isTaught: taught[which % 7]! })) };
+  });
+
+function weighed(look: LookWorth, weights: readonly number[], all: number, carries: readonly number[]): LookWorth {
+  const [first, ...others] = [...schemes, 'four-man']
+    .map((scheme, at) => ({ ...look.against[0], scheme, weight: weights[at]! / all, carries: carries[at]! }))
+    .sort((a, b) => b.weight * b.carries - a.weight * a.carries || b.weight - a.weight);
+  const against: LookWorth['against'] = [first!, ...others];
+  return {
+    ...look,
+    against,
+    carries: about(
+      against.reduce((sum, one) => sum + one.weight * one.carries, 0),
+      0.01,
+    ),
+  };
+}
+
 /** Any turnout and time. */
 export const wishes: fc.Arbitrary<PracticeWishes> = fc
   .record({

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoPlaybook } from '../../playbook/index.ts';
-import { plannedPlays, wishes } from './drawn-findings.fixture.ts';
+import { plannedPlays, weighedPlays, wishes } from './drawn-findings.fixture.ts';
 import { coldKeeperNote, openGoalNote, planPractice, warmKeeperNote } from './plan-practice.ts';
 import { practicePages } from './practice-pages.ts';
 import { practiceTimes } from './practice-times.ts';
 import { minutesTaken } from './refit-practice.ts';
+import { dummyRuns, liveRuns } from './share-reps.ts';
 
 const shots = ['dummy', 'part', 'live', 'situation'];
 
@@ -51,6 +52,21 @@ describe('planPractice', () => {
     );
   });
 
+  test('a likelier scheme never gets fewer reps than a less likely one, against a dummy defense and live', () => {
+    fc.assert(
+      fc.property(weighedPlays, wishes, fc.nat({ max: 30 }), (findings, { level }, reps) => {
+        const weight_byScheme = new Map(findings.looks[0]!.against.map(({ scheme, weight }) => [scheme, weight]));
+        for (const runs of [dummyRuns(findings, level, reps), liveRuns(findings, level, reps)]) {
+          const repsOf = (wanted: string): number =>
+            runs.filter(({ scheme }) => scheme === wanted).reduce((sum, run) => sum + run.reps, 0);
+          for (const [scheme, weight] of weight_byScheme)
+            for (const [other, less] of weight_byScheme)
+              if (weight > less) expect(repsOf(scheme), `${scheme} and ${other}`).toBeGreaterThanOrEqual(repsOf(other));
+        }
+      }),
+    );
+  });
+
   test('no block is shorter than is sensible, reps are whole and those of its runs add up', () => {
     fc.assert(
       fc.property(plannedPlays, wishes, (plays, wished) => {
@@ -85,7 +101,10 @@ describe('planPractice', () => {
         for (const [at, { kind, note }] of blocks.entries()) {
           if (!shots.includes(kind)) continue;
           if (wished.keeper === 'none') expect(note).toContain(openGoalNote);
-          else if (wished.keeper === 'warm') expect(note).toContain(warmKeeperNote);
+          else if (wished.keeper === 'warm')
+            expect(note?.includes(warmKeeperNote) ?? false).toBe(
+              at === blocks.findIndex((one) => shots.includes(one.kind)),
+            );
           else if (warm < 0) expect(note).toContain(coldKeeperNote);
           else expect(at).toBeGreaterThan(warm);
           if (wished.keeper === 'cold' && ['live', 'situation'].includes(kind)) expect(warm).toBeGreaterThanOrEqual(0);

@@ -115,10 +115,47 @@ describe('the second session of a week', () => {
 
 describe('a goalkeeper who comes warm', () => {
   const plan = planned(findingsOf(lantern, [0.1]), { keeper: 'warm', minutes: 12 });
-  test('takes no time of it, and it is said how he is warm', () => {
+  test('takes no time of it, and it is said once that he is warm', () => {
     expect(kinds(plan)).not.toContain('keeper');
-    expect(plan.blocks.find(({ kind }) => kind === 'dummy')?.note).toContain('is warm before the first shot');
+    const notes = plan.blocks.flatMap(({ note }) => note ?? []);
+    expect(notes).toEqual(['The goalkeeper comes warm.']);
+    expect(plan.blocks.find(({ note }) => note !== undefined)?.kind).toBe('dummy');
   });
+});
+
+describe('an opponent who plays one scheme nearly always', () => {
+  const weights = { 'house-3-2': 0.93, 'box-and-one': 0.04, 'four-man': 0.02 };
+  const findings = findingsOf(lantern, [0.12, 0, 0.04, 0.02, 0]);
+  // What is seldom met carries most.
+  const looks = findings.looks.map((look): LookWorth => {
+    const [one] = look.against;
+    const against = (scheme: keyof typeof weights, times: number): LookWorth['against'][0] => ({
+      ...one,
+      scheme,
+      weight: weights[scheme],
+      carries: times * one.carries,
+    });
+    return { ...look, against: [against('house-3-2', 1), against('four-man', 3), against('box-and-one', 0.5)] };
+  });
+  const runsOf = (kind: string, level: '14U' | 'college'): string => {
+    const { blocks } = planned({ ...findings, looks }, { level });
+    const runs = blocks.find((block) => block.kind === kind)?.runs ?? [];
+    return runs.map(({ scheme, reps }) => `${scheme} ${reps}`).join(', ');
+  };
+  test('is met by it most, then by what is likelier and not by what the looks carry there', () => {
+    expect(runsOf('live', '14U')).toMatch(/^house-3-2 \d+, box-and-one 1$/);
+    expect(runsOf('live', 'college')).toMatch(/^house-3-2 \d+, box-and-one 1, four-man 1$/);
+    expect(runsOf('dummy', 'college')).toMatch(/^house-3-2 \d+, house-3-2 \d+/);
+    const live = planned({ ...findings, looks }).blocks.find(({ kind }) => kind === 'live');
+    expect(live?.why).toBe('Each is shown once at least, and the likelier it is, the more: house-3-2 first.');
+  });
+});
+
+test('a skeleton that shares its reps evenly does not say that each look is run once', () => {
+  const plan = planned(findingsOf(lantern, [0.004]), { minutes: 40 });
+  const skeleton = plan.blocks.find(({ kind }) => kind === 'skeleton')!;
+  expect(Math.max(...skeleton.runs!.map(({ reps }) => reps))).toBeGreaterThan(1);
+  expect(skeleton.why).toContain('as evenly as the reps go');
 });
 
 describe('who comes', () => {

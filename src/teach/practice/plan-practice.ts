@@ -37,10 +37,9 @@ export interface PracticeWishes extends PracticeTurnout {
   readonly scheme: SchemeWords;
 }
 
-/** What stands on a block with shots when nobody is in the goal, when he warms up beside it, and when there was no time for it. */
+/** What stands on each block with shots when nobody is in the goal or he had no time to warm up, and on the first of them when he comes warm. */
 export const openGoalNote = 'No goalkeeper: the goal is empty or covered, and nobody stands in it.';
-export const warmKeeperNote =
-  'The goalkeeper is warm before the first shot: somebody shoots at him beside the field until then.';
+export const warmKeeperNote = 'The goalkeeper comes warm.';
 export const coldKeeperNote = 'No shot yet: the goalkeeper is not warm. The rep ends with the catch.';
 /** What the unit does while its goalkeeper warms up. */
 export const keeperNote = 'The others drink. Nobody stands behind the goal.';
@@ -58,10 +57,10 @@ export function planPractice(plays: readonly PlannedPlay[], wishes: PracticeWish
   const timed = [...plan.core, ...plan.more].map((block, at) => ({ block, halves: [...fit.core, ...fit.more][at]! }));
   const kept = timed.filter((one) => one.halves > 0);
   const isWarm = wishes.keeper === 'warm' || kept.some(({ block }) => block.kind === 'keeper');
-  const blocks = kept
+  const filled = kept
     .map(({ block, halves }) => filledBlock(block, halves / 2, plays, { ...wishes, isWarm }))
-    .filter((block) => block !== undefined)
     .sort((a, b) => placeOf(a, session) - placeOf(b, session));
+  const blocks = wishes.keeper === 'warm' ? sayingOfWarmth(filled) : filled;
   const { name, date, minutes, players, keeper } = wishes;
   return {
     name,
@@ -129,7 +128,7 @@ function insideOf(
         why:
           worthyLooks(findings.looks).length > 0
             ? 'Every look that is taught is run once at least; those that carry most, most.'
-            : 'Every look that is taught is run once, so that the play is known; none is worth more reps here.',
+            : 'Every look that is taught, as evenly as the reps go, so that the play is known; none is worth more of them here.',
       };
     case 'dummy':
       return dummyInside(findings, level, reps, scheme);
@@ -175,10 +174,13 @@ function schemeOfRun(
 }
 
 function liveWhy(findings: PlayFindings, level: Filling['level'], scheme: SchemeWords): string {
-  const [first] = schemesShown(findings, level);
+  const shown = schemesShown(findings, level);
+  const [first, second] = shown;
   if (first === undefined) return '';
-  const worth = worthyLooks(findings.looks).length > 0 ? ', times what the looks of the play carry there' : '';
-  return `Shown by how likely each is${worth}: ${scheme(first.scheme)} first.`;
+  if (second === undefined) return `${scheme(first.scheme)} is what they play.`;
+  if (first.weight === shown.at(-1)!.weight)
+    return `Shown as evenly as the reps go, because each is as likely: ${scheme(first.scheme)} first.`;
+  return `Each is shown once at least, and the likelier it is, the more: ${scheme(first.scheme)} first.`;
 }
 
 function schemeOf(findings: PlannedPlay['findings'], level: Filling['level']): Pick<PracticeBlock, 'scheme'> {
@@ -192,16 +194,27 @@ function lookSpots({ from, to }: { readonly from: string; readonly to: string })
 
 function noteOf(kind: PracticeBlock['kind'], { keeper, isWarm, players }: Filling): Pick<PracticeBlock, 'note'> {
   const standIns = kind === 'dummy' && players < 11 ? `Coaches stand in for ${11 - players} of the defenders. ` : '';
-  const shoots = ['dummy', 'part', 'live', 'situation'].includes(kind);
-  const goal = shoots ? goalNote(keeper, isWarm) : '';
+  const goal = hasShots(kind) ? goalNote(keeper, isWarm) : '';
   const words = kind === 'keeper' ? keeperNote : `${standIns}${goal}`.trim();
   return words === '' ? {} : { note: words };
 }
 
 function goalNote(keeper: Filling['keeper'], isWarm: boolean): string {
   if (keeper === 'none') return openGoalNote;
-  if (keeper === 'warm') return warmKeeperNote;
   return isWarm ? '' : coldKeeperNote;
+}
+
+/** The blocks with the word that he comes warm at the first of them in which he is shot at: it goes for all that follow. */
+function sayingOfWarmth(blocks: readonly PracticeBlock[]): PracticeBlock[] {
+  const first = blocks.findIndex(({ kind }) => hasShots(kind));
+  return blocks.map((block, at) =>
+    at === first ? { ...block, note: [block.note ?? '', warmKeeperNote].join(' ').trim() } : block,
+  );
+}
+
+/** Whether somebody shoots at the goalkeeper of the play; in a skeleton the goal is empty. */
+function hasShots(kind: PracticeBlock['kind']): boolean {
+  return ['dummy', 'part', 'live', 'situation'].includes(kind);
 }
 
 /** What there was no time for, what cannot be done, what is not worth doing, and what time is left over. */

@@ -3,7 +3,7 @@ import type { PracticeRun } from '../../playbook/index.ts';
 import { apportion, type Claim } from './apportion.ts';
 import { youngLevels } from './block-plan.ts';
 import type { PlayFindings } from './find-practice.ts';
-import { byWorth, type LookAgainst, type LookWorth, worthOfLook, worthyLooks } from './look-worth.ts';
+import { byWorth, type LookWorth, worthOfLook, worthyLooks } from './look-worth.ts';
 import { mostDummyLooks, mostSchemesShown, newReadsAtOnce, repsALook } from './practice-times.ts';
 
 // How the reps of a block are shared out. All by Webster's method (`apportion`), so that one rep more takes none away.
@@ -20,7 +20,7 @@ export function skeletonRuns(findings: PlayFindings, reps: number): readonly Pra
 }
 
 /**
- * Reps against a dummy defense: the worthiest looks, some reps each before the next one is begun, each against the scheme where it carries most of those that are shown. What the play does not teach yet
+ * Reps against a dummy defense: the worthiest looks, some reps each before the next one is begun, each against one of the schemes that are shown (`schemesOfLooks`). What the play does not teach yet
  * gets half of them at most; where nothing that it teaches is worth reps the others run the whole play, and who has the ball finds who is open.
  */
 export function dummyRuns(findings: PlayFindings, level: Level, reps: number): readonly PracticeRun[] {
@@ -33,9 +33,8 @@ export function dummyRuns(findings: PlayFindings, level: Level, reps: number): r
       count,
       some.map((look) => ({ worth: worthOfLook(look), least: repsALook })),
     );
-    return runsOf(
-      some.map((look, at) => ({ look: lookOf(look), scheme: bestShown(look, shown).scheme, reps: got[at]! })),
-    );
+    const schemes = schemesOfLooks(some, shown);
+    return runsOf(some.map((look, at) => ({ look: lookOf(look), scheme: schemes[at]!, reps: got[at]! })));
   };
   return [
     ...(taught.length > 0 ? runsOfLooks(taught, known!) : liveRuns(findings, level, known!)),
@@ -52,36 +51,35 @@ function newShare(fresh: readonly LookWorth[], reps: number): number {
   return fresh.length === 0 ? 0 : Math.floor(reps / 2);
 }
 
-/** Live reps: how often each scheme is shown, by how likely it is and by what the looks carry there. */
+/** Live reps: each scheme that is shown once at least, then by how likely it is and by nothing else, so that the likelier one never gets fewer. */
 export function liveRuns(findings: PlayFindings, level: Level, reps: number): readonly PracticeRun[] {
   const shown = schemesShown(findings, level);
   const got = apportion(
     reps,
-    shown.map(({ worth }) => ({ worth, least: 1 })),
+    shown.map(({ weight }) => ({ worth: weight, least: 1 })),
   );
   return runsOf(shown.map(({ scheme }, at) => ({ scheme, reps: got[at]! })));
 }
 
-/** A scheme that the defense shows, and what the unit has to gain against it: how likely it is x what its looks carry there. */
+/** A scheme that the defense shows, how likely it is beside the others, and what the looks of the play carry there, goals a man-up. */
 export interface ShownScheme {
   readonly scheme: string;
-  readonly worth: number;
+  readonly weight: number;
+  readonly carries: number;
 }
 
-/** The schemes that are worth showing most, the first most; the young see fewer. */
+/** The likeliest schemes, the first most; of those as likely the ones where the looks carry most. The young see fewer. */
 export function schemesShown({ looks }: PlayFindings, level: Level): readonly ShownScheme[] {
-  const worth_byScheme = new Map<string, number>();
+  const shown_byScheme = new Map<string, ShownScheme>();
   for (const { against } of looks)
-    for (const { scheme, weight, carries } of against)
-      worth_byScheme.set(scheme, (worth_byScheme.get(scheme) ?? 0) + weight * (carries + likelihoodAlone));
-  return [...worth_byScheme]
-    .map(([scheme, worth]) => ({ scheme, worth }))
-    .sort((a, b) => b.worth - a.worth)
+    for (const { scheme, weight, carries } of against) {
+      const before = shown_byScheme.get(scheme)?.carries ?? 0;
+      shown_byScheme.set(scheme, { scheme, weight, carries: before + carries });
+    }
+  return [...shown_byScheme.values()]
+    .sort((a, b) => b.weight - a.weight || b.carries - a.carries)
     .slice(0, mostSchemesShown[youth(level)]);
 }
-
-/** Where no look carries anything, the likelier scheme is shown first. Goals a man-up. */
-const likelihoodAlone = 1e-3;
 
 /** The looks that are drilled against a defense: the worthiest that are taught, and of those that are new no more than can be learnt at once; none where none is worth it. */
 export function drilledLooks(findings: PlayFindings, level: Level): readonly LookWorth[] {
@@ -92,9 +90,24 @@ export function drilledLooks(findings: PlayFindings, level: Level): readonly Loo
   return byWorth([...worthyLooks(looks), ...fresh]).slice(0, mostDummyLooks);
 }
 
-/** The scheme, of those that are shown, against which a look has most to gain. */
-function bestShown({ against }: LookWorth, shown: readonly ShownScheme[]): LookAgainst {
-  return against.find(({ scheme }) => shown.some((one) => one.scheme === scheme)) ?? against[0];
+/**
+ * The scheme against which each look is run, for looks of which none gets more reps than the one before it: the one where it carries most of those that may be next. A scheme may be next when each likelier one
+ * has more looks so far, so that for each of its looks every likelier scheme has one with as many reps, however many there are.
+ */
+function schemesOfLooks(looks: readonly LookWorth[], shown: readonly ShownScheme[]): readonly string[] {
+  const had = shown.map(() => 0);
+  return looks.map(({ against }) => {
+    const worthIn = ({ scheme }: ShownScheme): number => {
+      const found = against.find((one) => one.scheme === scheme);
+      return found === undefined ? 0 : found.weight * found.carries;
+    };
+    const free = [...shown.keys()].filter((at) =>
+      shown.every(({ weight }, other) => weight <= shown[at]!.weight || had[other]! > had[at]!),
+    );
+    const next = free.reduce((best, at) => (worthIn(shown[at]!) > worthIn(shown[best]!) ? at : best));
+    had[next]! += 1;
+    return shown[next]!.scheme;
+  });
 }
 
 function lookOf({ from, to }: LookWorth): string[] {
