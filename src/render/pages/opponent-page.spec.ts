@@ -44,6 +44,9 @@ function contentOf(known: number, plays: number, more: Partial<OpponentContent> 
   };
 }
 
+/** Half the height of letters with their halo, yd. */
+const lettersHigh = 0.75;
+
 describe('the page of an opponent', () => {
   it.each([
     [0, 0],
@@ -66,6 +69,35 @@ describe('the page of an opponent', () => {
       pageToSvg(opponentPage(contentOf(known, 1))).match(/class="readRing"|stroke-dasharray="3 5"/g)?.length ?? 0;
     expect(rings(2)).toBe(2 * rings(1));
     expect(two).toBeDefined();
+  });
+
+  it('has room in its pictures for every man with his ring and his letters', () => {
+    // A man far down on a side: his letters are lower than anything else.
+    const [first] = schemes;
+    const far = { ...first!, men: first!.men.map((man, at) => (at === 0 ? { ...man, home: { x: 9, y: 13.2 } } : man)) };
+    for (const scheme of [...schemes, far]) {
+      const { marks } = opponentPage(contentOf(1, 1, { schemes: [scheme] }));
+      const [picture] = marks.filter((mark) => mark.kind === 'picture');
+      const { view } = picture!.scene;
+      for (const { home } of scheme.men) {
+        expect(view.top + view.height, scheme.name).toBeGreaterThan(home.y + 1.95 + lettersHigh);
+        expect(view.top, scheme.name).toBeLessThan(home.y - 1.25);
+        expect(view.width / 2, scheme.name).toBeGreaterThan(Math.abs(home.x) + 1.25);
+      }
+    }
+  });
+
+  it('draws the schemes as high as one another', () => {
+    const { marks } = opponentPage(contentOf(3, 1));
+    const heights = marks.flatMap((mark) => (mark.kind === 'picture' ? [mark.height] : []));
+    expect(heights).toHaveLength(3);
+    expect(new Set(heights).size).toBe(1);
+  });
+
+  it('calls its unit as the screens do', () => {
+    const page = opponentPage(contentOf(2, 3));
+    expect(wordsOf(page)).toContain('Goals a chance');
+    expect(`${wordsOf(page)} ${page.description}`).not.toContain('oals a man-up');
   });
 
   it('says that all are alike where nobody is later than the others', () => {

@@ -41,7 +41,7 @@ export interface MetScheme {
 export interface MetPlay extends Pick<SheetContent, 'play' | 'set'> {
   /** Its number in the playbook, as on the other cards. */
   readonly number: number;
-  /** Goals a man-up over all their schemes by their shares. */
+  /** Goals a chance over all their schemes by their shares. */
   readonly goals: Interval;
   /** The same against each of them, in the order of `schemes`. */
   readonly byScheme: readonly Interval[];
@@ -88,7 +88,7 @@ export function opponentPage(content: OpponentContent, page?: number): Page {
   const body = fitting(content, inside, room);
   const described = [
     ...schemes.map(({ name, share }) => `${name}: ${percent(share)}.`),
-    ...plays.map(({ play, goals }) => `${play.name}: ${perChance(goals.mean)} goals a man-up.`),
+    ...plays.map(({ play, goals }) => `${play.name}: ${perChance(goals.mean)} goals a chance.`),
   ];
   return {
     title: `Against ${opponent}`,
@@ -161,7 +161,12 @@ function schemesOf(content: OpponentContent, width: number, kept: Kept): Block {
   }
   const shown = schemes.slice(0, count);
   const across = (width - (inRow - 1) * columnGap) / inRow;
-  const columns = shown.map((scheme) => schemeBlock(scheme, field, across));
+  // One view for all, so that they are as high and of one scale.
+  const view = viewAround(
+    shown.flatMap(({ men }) => men.flatMap(({ home }) => [home, lettersOf(home)])),
+    closeView,
+  );
+  const columns = shown.map((scheme) => schemeBlock(scheme, field, view, across));
   const isFree = hasFreeColumn(content, kept);
   const free = width - shown.length * (across + columnGap);
   const beneath = stack([gap(14), lateOf(content, free), ...keeperOf(content, free, kept)], 6);
@@ -196,11 +201,7 @@ function seenBefore({ seen = [] }: OpponentContent, width: number): readonly Blo
   return [shortened(`Seen so far: ${parts.join('; ')}.`, looks.body, width, 2)];
 }
 
-function schemeBlock({ name, share, open, men }: MetScheme, field: FieldMarkings, width: number): Block {
-  const view = viewAround(
-    men.map(({ home }) => home),
-    closeView,
-  );
+function schemeBlock({ name, share, open, men }: MetScheme, field: FieldMarkings, view: View, width: number): Block {
   const high = (width * view.height) / view.width;
   return stack(
     [
@@ -223,7 +224,7 @@ function standing(men: MetScheme['men'], field: FieldMarkings, view: View): Scen
       ...men.flatMap(({ name, home }) => [
         ...(latest.includes(name) ? [circle('readRing', home, ringRadius)] : []),
         ...defenderMark(home),
-        text('defenderText', { x: home.x, y: home.y + nameBelow }, name.toUpperCase()),
+        text('defenderText', lettersOf(home), name.toUpperCase()),
       ]),
     ],
   };
@@ -232,6 +233,11 @@ function standing(men: MetScheme['men'], field: FieldMarkings, view: View): Scen
 const ringRadius = 1.25;
 /** Clear of the ring. */
 const nameBelow = 1.95;
+
+/** The middle of the letters of a man. */
+function lettersOf({ x, y }: Point): Point {
+  return { x, y: y + nameBelow };
+}
 
 /** How late each grade of discipline is beside the others. */
 const lateness: Readonly<Record<DisciplineName, number>> = { faultless: 0, sharp: 1, ordinary: 2, loose: 3 };
@@ -289,7 +295,7 @@ function callColumns(width: number): readonly TableColumn[] {
   const shares = [
     ['', 0.04],
     ['Call', 0.22],
-    ['Goals a man-up', 0.23],
+    ['Goals a chance', 0.23],
     ['Most against', 0.23],
     ['First read', 0.28],
   ] as const;
@@ -367,6 +373,6 @@ function footOf({ trials, plays, date }: OpponentContent, width: number, page: n
   const basis =
     plays.length === 0
       ? ''
-      : `Goals a man-up, simulated, ${trials} against each scheme; in brackets where the truth lies 95 times in 100. `;
+      : `Goals a chance, simulated, ${trials} against each scheme; in brackets where the truth lies 95 times in 100. `;
   return pageFoot(`${basis}${viewpointNote} ${date}.`, looks.quiet, width, page);
 }
