@@ -51,6 +51,7 @@ export {
   type ScoutedScheme,
   type ScoutQuestion,
   schemesInQuestion,
+  scoutedBefore,
   scoutSchemesBefore,
   usualScoutSchemes,
 } from './scout/scout-question.ts';

@@ -9,7 +9,8 @@ import {
   serializePlaybook,
   setSchemeWeight,
 } from '../../playbook/index.ts';
-import { proposeSchemes, schemesSeenOf, scoutSchemesBefore } from '../../teach/index.ts';
+import { proposeSchemes, schemesSeenOf, scoutBelief, scoutedBefore, scoutSchemesBefore } from '../../teach/index.ts';
+import type { TrialPool } from '../../worker/index.ts';
 import { acceptBelief, isTaken, keptShares } from './accept-belief.ts';
 
 const marks: Chance['marks'] = [{ time: 1, ball: [0, 14], defenders: [[0, 8]], by: 'film' }];
@@ -48,6 +49,91 @@ function edited(edit: PlaybookEdit): Playbook {
   if (edit.kind === 'refused') throw new Error(edit.reason);
   return edit.playbook;
 }
+
+/**
+ * As a thread answers of two man-ups that are surely jumps: one scheme throughout, or a mix drawn from an urn. The likelier jumps were before, the less it tells that both
+ * are: a prior of .02 and one of .22 both come to .87.
+ */
+function twoJumps(schemes: readonly { readonly id: string; readonly weight: number }[]): SchemeBelief {
+  const all = schemes.reduce((sum, { weight }) => sum + weight, 0);
+  const priorOf = (id: string) => schemes.find((one) => one.id === id)!.weight / all;
+  const p = priorOf('jump');
+  const oneScheme = 1 / (1 + (2 * p + 1) / 3);
+  const told = schemes.map(({ id }) => (id === 'jump' ? 1 : 0));
+  const reading = { share_byScheme: told, alone_byScheme: told };
+  return {
+    schemes: schemes.map(({ id }) => ({
+      ...{ scheme: id, before: priorOf(id), discipline: {}, stars: [] },
+      share: id === 'jump' ? oneScheme + ((1 - oneScheme) * (2 * p + 2)) / 4 : ((1 - oneScheme) * 2 * priorOf(id)) / 4,
+    })),
+    ...{ manUps: [reading, reading], oneScheme, moments: [], reasons: [], tickReasons: [] },
+    ...{ alike: [], between: [0, 0] },
+  };
+}
+
+/** What Scout would take now. */
+async function asked(playbook: Playbook) {
+  const question = {
+    play: playbook.plays[0]!.id,
+    side: 'right',
+    level: null,
+    ...scoutedBefore(playbook, them(playbook)),
+  };
+  const pool = {
+    answer: async ([{ asked: of }]: readonly [{ readonly asked: Parameters<typeof twoJumpsOf>[0] }]) => [
+      { kind: 'belief', belief: twoJumpsOf(of) },
+    ],
+  } as unknown as TrialPool;
+  const belief = await scoutBelief(pool, playbook, question as Parameters<typeof scoutBelief>[2], { manUps: [] });
+  return { belief, before: question.schemes, chances: ['a', 'b'] };
+}
+
+const twoJumpsOf = ({ schemes }: { readonly schemes: Parameters<typeof twoJumps>[0] }) => twoJumps(schemes);
+
+describe('man-ups that were named, after marks were taken', () => {
+  const shareOf = (playbook: Playbook) => {
+    const { schemes = {} } = them(playbook);
+    return schemes.jump! / Object.values(schemes).reduce((sum, one) => sum + one, 0);
+  };
+  const filmed = {
+    ...demoPlaybook,
+    chances: [chance('a', 'others'), chance('b', 'others')],
+  };
+
+  // 93 % by the marks and 95 % by a man-up of the bench; taking the marks again made 93 % of it.
+  it('stay counted when the marks are taken again, which changes nothing', async () => {
+    const once = edited(acceptBelief(filmed, them(filmed), await asked(filmed)));
+    const played = { ...once, chances: [...once.chances!, chance('d', 'ours', { scheme: 'jump', marks: [] })] };
+    const [proposal] = proposeSchemes(played);
+    const accepted = edited(proposal!.edit!(played));
+    expect(shareOf(accepted)).toBeGreaterThan(shareOf(once) + 0.005);
+    const again = await asked(accepted);
+    expect(isTaken(accepted, them(accepted), again)).toBe(true);
+    const twice = edited(acceptBelief(accepted, them(accepted), again));
+    expect(shareOf(twice)).toBeCloseTo(shareOf(accepted), 2);
+    expect(them(twice).before).toEqual(Object.fromEntries(again.before.map(({ id, weight }) => [id, weight])));
+    expect(proposeSchemes(twice)).toEqual([]);
+    expect(await asked(twice)).toEqual(again);
+  });
+
+  it('come to the same when they are counted before the marks are taken', async () => {
+    const named = chance('d', 'ours', { scheme: 'jump', marks: [] });
+    const marked = edited(acceptBelief(filmed, them(filmed), await asked(filmed)));
+    const later = { ...marked, chances: [...marked.chances!, named] };
+    const last = edited(proposeSchemes(later)[0]!.edit!(later));
+    const early = { ...filmed, chances: [...filmed.chances, named] };
+    const counted = edited(proposeSchemes(early)[0]!.edit!(early));
+    const first = edited(acceptBelief(counted, them(counted), await asked(counted)));
+    expect(Math.abs(shareOf(first) - shareOf(last))).toBeLessThan(0.02);
+    expect(proposeSchemes(first)).toEqual([]);
+  });
+
+  it('rule no scheme out when they are taken back', async () => {
+    const named = { ...filmed, chances: [chance('d', 'ours', { scheme: 'man-to-man', marks: [] })] };
+    const { belief } = await asked(named);
+    expect(belief.schemes.every(({ share }) => share > 0)).toBe(true);
+  });
+});
 
 describe('what the marks say, taken for what they play', () => {
   it('becomes the weights of the opponent, and stays with the man-ups that said it', () => {

@@ -1,5 +1,5 @@
 import type { SchemeBelief } from '../../engine/index.ts';
-import { countSchemes, type Opponent, type Playbook, type PlaybookEdit } from '../../playbook/index.ts';
+import { type Chance, countSchemes, type Opponent, type Playbook, type PlaybookEdit } from '../../playbook/index.ts';
 import { type ScoutedScheme, withoutMarked } from '../../teach/index.ts';
 
 /** Shares below this are left out of what is kept: it would be a list of all schemes that there are. */
@@ -43,12 +43,26 @@ export function acceptBelief(
   });
 }
 
-/** Whether an opponent's weights are what these marks say already. */
+/** Shares that differ by less are the same on every page, 0 to 1. */
+const leastMove = 0.01;
+
+/** Whether an opponent's weights are what these marks say already, but for rounding and for schemes too unlikely to be kept. */
 export function isTaken(playbook: Playbook, opponent: Opponent, taken: TakenBelief): boolean {
   const edit = acceptBelief(playbook, opponent, taken);
   if (edit.kind === 'refused') return false;
+  // Marks that were never taken are to be, even where they say what was believed.
+  const isNew = ({ id, byMarks }: Chance): boolean => taken.chances.includes(id) && byMarks === undefined;
+  if (playbook.chances?.some(isNew)) return false;
   const after = edit.playbook.opponents?.find(({ id }) => id === opponent.id);
-  return JSON.stringify(sortedRecord(after?.schemes)) === JSON.stringify(sortedRecord(opponent.schemes));
+  const kept = after?.schemes ?? {};
+  const now = Object.entries(sharesOf(opponent.schemes));
+  // Schemes that became too unlikely to be kept do not count as a change.
+  if (now.some(([scheme, share]) => !Object.hasOwn(kept, scheme) && share >= leastShare)) return false;
+  const [was, next] = [
+    sharesOf(Object.fromEntries(now.filter(([scheme]) => Object.hasOwn(kept, scheme)))),
+    sharesOf(kept),
+  ];
+  return Object.entries(next).every(([scheme, share]) => Math.abs(share - (was[scheme] ?? 0)) < leastMove);
 }
 
 /** Shares to the thousandth, never more than all together; the small ones are left out. */
@@ -61,6 +75,7 @@ export function keptShares(
   );
 }
 
-function sortedRecord(record: Readonly<Record<string, number>> = {}): readonly (readonly [string, number])[] {
-  return Object.entries(record).sort(([one], [other]) => (one < other ? -1 : 1));
+function sharesOf(weights: Readonly<Record<string, number>> = {}): Readonly<Record<string, number>> {
+  const all = Object.values(weights).reduce((sum, weight) => sum + weight, 0);
+  return Object.fromEntries(Object.entries(weights).map(([scheme, weight]) => [scheme, weight / all]));
 }

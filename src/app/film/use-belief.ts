@@ -6,7 +6,7 @@ import {
   type ReadMarks,
   type ScoutQuestion,
   scoutBelief,
-  scoutSchemesBefore,
+  scoutedBefore,
   walkMovements,
 } from '../../teach/index.ts';
 import { useDesk } from '../shell/desk.tsx';
@@ -43,7 +43,7 @@ export type BeliefNews =
 /** The schemes in question with their weights before any marks: as the coach set them, else as the opponent's entry or the level has them. */
 export function useScoutQuestion(playbook: Playbook, opponent: Opponent, play: string): ScoutQuestion {
   return useMemo(
-    () => ({ play, side: 'right', level: null, schemes: scoutSchemesBefore(playbook, opponent) }),
+    () => ({ play, side: 'right', level: null, ...scoutedBefore(playbook, opponent) }),
     [playbook, opponent, play],
   );
 }

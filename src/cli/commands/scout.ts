@@ -14,7 +14,7 @@ import {
   type SchemeConcedes,
   type ScoutQuestion,
   scoutBelief,
-  scoutSchemesBefore,
+  scoutedBefore,
   walkMovements,
 } from '../../teach/index.ts';
 import type { MeasureOptions, TrialPool } from '../../worker/index.ts';
@@ -101,7 +101,7 @@ async function runScout(io: Io, file: string, raw: RawScout): Promise<void> {
     play,
     side: conditions.side,
     level: conditions.level,
-    schemes: scoutSchemesBefore(opened.playbook, opponent),
+    ...scoutedBefore(opened.playbook, opponent),
   };
   const seen = await seenOf(opened.playbook, {
     ...{ play, ticks, side: conditions.side, marks: raw.marks },

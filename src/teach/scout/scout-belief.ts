@@ -10,6 +10,7 @@ import {
 } from '../../engine/index.ts';
 import type { Playbook } from '../../playbook/index.ts';
 import { expectKind, type MeasureOptions, type TrialPool } from '../../worker/index.ts';
+import { withNamed, withoutNamed } from './named-man-ups.ts';
 import { movementsOfPlay, type ScoutQuestion, schemesInQuestion, scoutSetup } from './scout-question.ts';
 
 /** What was seen of a man-down unit. */
@@ -41,7 +42,7 @@ export async function walkMovements(
   });
 }
 
-/** Which scheme it is by marks and ticks, with why: asked of a thread. `walked` is needed for ticks alone. */
+/** Which scheme it is by marks and ticks, and by the man-ups that were counted by their names, with why: asked of a thread. `walked` is needed for ticks alone. */
 export async function scoutBelief(
   pool: TrialPool,
   playbook: Playbook,
@@ -51,15 +52,16 @@ export async function scoutBelief(
   options: MeasureOptions = {},
 ): Promise<SchemeBelief> {
   const setup = scoutSetup(playbook, question);
+  const { counted = {} } = question;
   const asked = {
-    schemes: question.schemes,
+    schemes: withoutNamed(question.schemes, counted),
     manUps,
     ...(error !== undefined && { error }),
     ...(walked.length > 0 && { walked }),
   };
   options.onPlan?.(1);
   const [answer] = await pool.answer([{ kind: 'belief', setup, asked }], options);
-  return expectKind(answer!, 'belief').belief;
+  return withNamed(expectKind(answer!, 'belief').belief, question.schemes, counted);
 }
 
 /** Which scheme one man-up looks like by its ticks alone, in the order of the question's: at once, nothing is simulated, so a page may ask it on every tap. */

@@ -8,7 +8,7 @@ import {
 import { everyDefender, type Opponent, type Playbook, toEnginePlay, toEngineScheme } from '../../playbook/index.ts';
 import type { TrialSetup } from '../../worker/index.ts';
 import { expectedSchemes } from './expected-schemes.ts';
-import { schemesBefore } from './schemes-before.ts';
+import { schemesBefore, withoutMarked } from './schemes-before.ts';
 
 /** Which schemes may be played against which play of ours: what belief, probe and ticks are about. */
 export interface ScoutQuestion {
@@ -19,6 +19,8 @@ export interface ScoutQuestion {
   readonly level: Level | null;
   /** Each with how likely it is beforehand, beside the others. */
   readonly schemes: readonly ScoutedScheme[];
+  /** Man-ups that those weights count by their names already, by scheme; none when absent. */
+  readonly counted?: Readonly<Record<string, number>>;
 }
 
 export interface ScoutedScheme {
@@ -42,6 +44,12 @@ export function usualScoutSchemes(playbook: Playbook, opponent?: Opponent): read
 /** The same before any marks and ticks: for weighing them, so that none counts twice. */
 export function scoutSchemesBefore(playbook: Playbook, opponent?: Opponent): readonly ScoutedScheme[] {
   return withDiscipline(schemesBefore(playbook, opponent, usualMen), opponent);
+}
+
+/** What is weighed before any marks, and the man-ups that are counted in it by their names. */
+export function scoutedBefore(playbook: Playbook, opponent?: Opponent): Pick<ScoutQuestion, 'schemes' | 'counted'> {
+  const counted = opponent && withoutMarked(playbook, opponent).counted;
+  return { schemes: scoutSchemesBefore(playbook, opponent), ...(counted && { counted }) };
 }
 
 function withDiscipline(
