@@ -1,10 +1,18 @@
 import type { ReactNode } from 'react';
-import { type Chance, chanceResults, chanceResultWords, type Playbook, schemeName } from '../../playbook/index.ts';
+import {
+  type Chance,
+  type ChanceSide,
+  chanceResults,
+  chanceResultWords,
+  type Playbook,
+  schemeName,
+} from '../../playbook/index.ts';
+import { counted } from '../../render/index.ts';
 import { opponentName, playName } from '../../teach/index.ts';
 import { Button } from '../controls/button.tsx';
 import { PickList } from '../controls/pick-list.tsx';
 import { useIsNarrow } from '../play/use-is-narrow.ts';
-import { type ChanceFilter, everything, isEverything, writtenIn } from './filter-chances.ts';
+import { type ChanceFilter, everything, isEverything, isOfOthers, writtenIn } from './filter-chances.ts';
 import styles from './season.module.css';
 import { useSeason } from './season-state.ts';
 
@@ -13,11 +21,12 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
   const { filter, change } = useSeason();
   const isNarrow = useIsNarrow();
   const chances = playbook.chances ?? [];
+  const others = chances.filter(isOfOthers).length;
   const set = (part: Partial<ChanceFilter>): void => change({ filter: { ...filter, ...part } });
   return (
     <details className={styles.which} open={!isNarrow || undefined}>
       <summary>
-        Which chances: {shown} of {chances.length}
+        Which chances: {shown} of {filter.side === 'others' ? others : chances.length - others}
       </summary>
       <section className={styles.filters} aria-label="Which chances">
         <PickList
@@ -27,6 +36,7 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
             { value: '', text: 'ours and theirs' },
             { value: 'ours', text: 'ours' },
             { value: 'theirs', text: 'theirs' },
+            ...(others > 0 || filter.side === 'others' ? [{ value: 'others', text: whoseWords.others }] : []),
           ]}
           onChange={(side) => set({ side: side as ChanceFilter['side'] })}
         />
@@ -51,6 +61,12 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
           ]}
           onChange={(result) => set({ result })}
         />
+        {others > 0 && (
+          <p className={styles.quiet}>
+            {counted(others, 'man-up')} of other teams, from film: kept apart, and counted neither as ours nor as
+            theirs.
+          </p>
+        )}
         {!isEverything(filter) && <Button onClick={() => change({ filter: everything })}>Show all</Button>}
       </section>
     </details>
@@ -60,7 +76,7 @@ export function FilterBar({ playbook, shown }: { readonly playbook: Playbook; re
 /** What a filter lets through, for who reads only the page: "ours; Lantern; ended in goal". The opponent stands in the title. Empty for everything. */
 export function filterWords(playbook: Playbook, { side, call, scheme, result }: ChanceFilter): string {
   return [
-    side,
+    side && whoseWords[side],
     call && playName(playbook, call),
     scheme && `against ${schemeName(playbook, scheme)}`,
     result && `ended in ${chanceResultWords[result as Chance['result']]}`,
@@ -68,6 +84,13 @@ export function filterWords(playbook: Playbook, { side, call, scheme, result }: 
     .filter((part) => part !== '')
     .join('; ');
 }
+
+/** Whose a man-up was. */
+const whoseWords: Readonly<Record<ChanceSide, string>> = {
+  ours: 'ours',
+  theirs: 'theirs',
+  others: 'another team’s',
+};
 
 const kinds = [
   { kind: 'opponent', label: 'Opponent', name: opponentName },

@@ -31,6 +31,13 @@ describe('which chances are looked at', () => {
     expect(filterChances(list, everything)).toBe(list);
   });
 
+  it('without the man-ups of other teams, which have a choice of their own', () => {
+    const filmed = [...list, chance('f', { side: 'others', opponent: 'copper-falls' })];
+    expect(ids(filterChances(filmed, everything))).toBe('abcde');
+    expect(ids(filterChances(filmed, { ...everything, opponent: 'copper-falls' }))).toBe('ab');
+    expect(ids(filterChances(filmed, { ...everything, side: 'others' }))).toBe('f');
+  });
+
   it('can be chosen by what was written, each once', () => {
     expect(writtenIn(list, 'scheme')).toEqual(['jump']);
     expect(writtenIn(list, 'call')).toEqual(['gone', 'lantern']);

@@ -1,9 +1,9 @@
-import type { Chance } from '../../playbook/index.ts';
+import type { Chance, ChanceSide } from '../../playbook/index.ts';
 import { schemeSeen } from '../../teach/index.ts';
 
-/** Which chances are looked at; what is empty leaves out none. */
+/** Which chances are looked at; what is empty leaves out none, but for the side: then ours and theirs, without the man-ups of other teams. */
 export interface ChanceFilter {
-  readonly side: '' | 'ours' | 'theirs';
+  readonly side: '' | ChanceSide;
   readonly opponent: string;
   readonly call: string;
   readonly scheme: string;
@@ -14,16 +14,21 @@ export const everything: ChanceFilter = { side: '', opponent: '', call: '', sche
 
 /** The chances that a filter lets through, in their order; the same list when it lets all of them. */
 export function filterChances(chances: readonly Chance[], filter: ChanceFilter): readonly Chance[] {
-  if (isEverything(filter)) return chances;
+  if (isEverything(filter) && !chances.some(isOfOthers)) return chances;
   const { side, opponent, call, scheme, result } = filter;
   return chances.filter(
     (chance) =>
-      (side === '' || chance.side === side) &&
+      (side === '' ? !isOfOthers(chance) : chance.side === side) &&
       (opponent === '' || chance.opponent === opponent) &&
       (call === '' || chance.call === call) &&
       (scheme === '' || schemeSeen(chance) === scheme) &&
       (result === '' || chance.result === result),
   );
+}
+
+/** Whether a man-up is of other teams, looked at on film: it is counted neither as ours nor as theirs. */
+export function isOfOthers({ side }: Chance): boolean {
+  return side === 'others';
 }
 
 export function isEverything(filter: ChanceFilter): boolean {

@@ -66,14 +66,17 @@ function Played({ playbook }: { readonly playbook: Playbook }): ReactNode {
         />
       </div>
       <FilterBar playbook={playbook} shown={shown.chances?.length ?? 0} />
+      {view !== 'list' && filter.side === 'others' && (
+        <p>Man-ups of other teams are in no figures here. They are listed under “The chances”.</p>
+      )}
       {view === 'says' && (
         <>
-          <SeasonTables playbook={shown} />
+          {filter.side !== 'others' && <SeasonTables playbook={shown} />}
           <ProposalsPanel playbook={playbook} />
         </>
       )}
       {view === 'list' && <ChanceList playbook={playbook} chances={shown.chances ?? []} />}
-      {view === 'paper' && <SeasonPaper playbook={shown} filter={filter} />}
+      {view === 'paper' && filter.side !== 'others' && <SeasonPaper playbook={shown} filter={filter} />}
     </>
   );
 }
