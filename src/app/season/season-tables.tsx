@@ -72,7 +72,8 @@ function Side({ title, report }: { readonly title: string; readonly report: Side
           {cleared !== undefined && <p>{cleared}</p>}
           <p className={panel.quiet}>
             {countingSentence(manUps)} In the chart: dot as counted, bar where the truth lies 95 times in 100, stroke
-            the best guess. Best guess: drawn toward what is usual, more the fewer there are. {prior.source}
+            the best guess. Best guess: drawn toward what is usual, more the fewer there are. {prior.source} First shot:
+            the middle one, and between which two times half of them came; one or two say nothing of that.
           </p>
         </>
       )}

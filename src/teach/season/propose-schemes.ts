@@ -36,7 +36,9 @@ function proposalFor(playbook: Playbook, opponent: Opponent): Proposal | undefin
   // What was believed before any marks is moved alike: whoever takes those afterwards finds these man-ups in it.
   const unmarked = opponent.before && sharePosterior(sharesOf(opponent.before), strength, fresh);
   const beforeMarks = unmarked && Object.fromEntries(Object.entries(unmarked).map(([id, share]) => [id, share * 100]));
-  const listed = Object.entries(fresh).map(([id, count]) => `${schemeName(playbook, id)} ${count}`);
+  const listed = Object.entries(fresh).map(
+    ([id, count]) => `${schemeName(playbook, id)} ${count === 1 ? 'once' : `${count} times`}`,
+  );
   return {
     id: `schemes ${opponent.id}`,
     title: opponent.name,

@@ -67,7 +67,7 @@ export function seasonPages(playbook: Playbook, { opponent, only, paper, made }:
 
 /** What the figures rest on, in words that stand below every table of them. */
 function basisWords({ prior: { source }, manUps }: SideReport): string {
-  return `${countingSentence(manUps)} Goals: of how many chances. Share: goals a chance as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came. "Surely" leaves room for how many groups are compared.`;
+  return `${countingSentence(manUps)} Goals: of how many chances. Share: goals a chance as counted, and where the truth lies 95 times in 100 (Wilson). Best guess: the same drawn toward what is usual, more the fewer there are. ${source} First shot: the middle one, and between which two times half of them came; one or two say nothing of that. "Surely" leaves room for how many groups are compared.`;
 }
 
 function aboutWords({ chances = [] }: Playbook, opponent: string | undefined): string {

@@ -152,10 +152,11 @@ export function shotsText({ shots }: GroupNumbers): string {
   return shots.chances === 0 ? '–' : perChance(shots.shots / shots.chances);
 }
 
-/** "12 s (8 to 19)": half of the first shots came within. */
+/** "12 s (8 to 19)": half of the first shots came within; of one or two that cannot be said, and "15 s (only one)" says so. */
 export function firstShotText({ firstShot }: GroupNumbers): string {
   if (firstShot === undefined) return '–';
-  const { median, q1, q3 } = firstShot;
+  const { timed, median, q1, q3 } = firstShot;
+  if (timed <= 2) return `${Math.round(median)} s (only ${timed === 1 ? 'one' : 'two'})`;
   return `${Math.round(median)} s (${Math.round(q1)} to ${Math.round(q3)})`;
 }
 

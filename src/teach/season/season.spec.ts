@@ -12,7 +12,7 @@ import { proposeSchemes } from './propose-schemes.ts';
 import { seasonPages } from './season-pages.ts';
 import { priorOf } from './season-prior.ts';
 import { seasonReport } from './season-report.ts';
-import { brierSentence, conversionSentence, forecastSentence, planSentence } from './season-words.ts';
+import { brierSentence, conversionSentence, firstShotText, forecastSentence, planSentence } from './season-words.ts';
 
 const chance = (more: Partial<Chance> = {}): Chance => ({ id: 'c', side: 'ours', result: 'goal', ...more });
 
@@ -78,6 +78,19 @@ describe('a group', () => {
     );
     expect(shots).toEqual({ chances: 2, shots: 2 });
     expect(firstShot).toEqual({ timed: 2, q1: 12.5, median: 15, q3: 17.5 });
+    const textOf = (...times: readonly number[]) =>
+      firstShotText(
+        groupNumbers(
+          times.map((time) => chance({ firstShot: time })),
+          prior,
+        ),
+      );
+    expect([textOf(), textOf(15), textOf(10, 20), textOf(10, 20, 30)]).toEqual([
+      '–',
+      '15 s (only one)',
+      '15 s (only two)',
+      '20 s (15 to 25)',
+    ]);
     expect(groupNumbers([], prior)).toMatchObject({ goals: 0, firstShot: undefined, raw: { low: 0, high: 1 } });
   });
 
@@ -212,6 +225,7 @@ describe('proposals', () => {
   it('move the weights of an opponent by what was seen, once', () => {
     const accepted = edited(withChances(seen));
     // Box 3 to string 1, worth 4, and 1 and 0 and 3 jumps: 4, 1, 3 of 8.
+    expect(proposeSchemes(withChances(seen))[0]!.says).toMatch(/seen in \S.* 3 times, \S.* once\. /);
     expect(weightsOf(accepted)).toEqual({ 'box-zone': 0.5, 'box-string': 0.125, jump: 0.375 });
     expect(proposeSchemes(accepted)).toEqual([]);
   });
