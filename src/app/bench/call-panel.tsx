@@ -115,32 +115,51 @@ function round(goals: number): number {
 
 /** What a note on the calls goes by. */
 interface NoteGround {
-  readonly playbook: Playbook;
   readonly advice: CallAdvice;
-  readonly measured: MeasuredCalls | undefined;
   readonly learnt: number;
   readonly calls: readonly Call[];
-  /** Numbers of ours who are out of the game or in the box. */
-  readonly out: readonly number[];
+  /** What `staleWords` says of what was tried. */
+  readonly stale: string;
 }
 
 /** Where the values and the mix come from, and what they leave out. */
-export function callNote({ playbook, advice, measured, learnt, calls, out }: NoteGround): string {
-  if (advice.kind === 'inOrder' || measured === undefined)
+export function callNote({ advice, learnt, calls, stale }: NoteGround): string {
+  if (advice.kind === 'inOrder')
     return 'Nothing was tried against this before the game: the calls come in turn, in the playbook’s order.';
-  const old = outdatedCalls(playbook, measured, advice.calls);
-  const others = advice.calls.filter((call) => hasOtherSix(playbook, call, measured.out ?? [], out));
-  return [
+  return sentences(
     mixWords(advice, learnt),
-    old.length > 0 ? 'Something changed since they were tried.' : '',
-    others.length > 0 ? 'They were tried with another six: More, Try the calls.' : '',
+    stale,
     advice.untried > 0.05 ? 'Some of what they may play was not tried.' : '',
     calls.length > advice.calls.length
       ? `${calls.length - advice.calls.length} of ${calls.length} calls were not tried before the game and are left out.`
       : '',
-  ]
-    .filter((part) => part !== '')
-    .join(' ');
+  );
+}
+
+/** What holds of the calls no more since they were tried; empty when all does. `out`: numbers of ours who are out of the game or in the box. */
+export function staleWords({
+  playbook,
+  measured,
+  calls,
+  out,
+}: {
+  readonly playbook: Playbook;
+  readonly measured: MeasuredCalls | undefined;
+  readonly calls: readonly Call[];
+  readonly out: readonly number[];
+}): string {
+  if (measured === undefined) return '';
+  const tried = calls.filter((call) => measured.calls.some((one) => isSameCall(one, call)));
+  const isOld = outdatedCalls(playbook, measured, tried).length > 0;
+  const isOther = tried.some((call) => hasOtherSix(playbook, call, measured.out ?? [], out));
+  return sentences(
+    isOld ? 'Something changed since they were tried.' : '',
+    isOther ? 'They were tried with another six: More, Try the calls.' : '',
+  );
+}
+
+function sentences(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== '').join(' ');
 }
 
 /** A call that comes so often is the best beyond what luck explains. Share. */

@@ -6,13 +6,12 @@ import {
   type MeasuredCalls,
   offsideWords,
   type Situation,
-  servingNumbers,
   warningBetween,
 } from '../../teach/index.ts';
 import { useIsNarrow } from '../play/use-is-narrow.ts';
 import { warnBench } from './alerts.ts';
 import styles from './bench.module.css';
-import { CallPanel, callNote } from './call-panel.tsx';
+import { CallPanel, callNote, staleWords } from './call-panel.tsx';
 import { ChanceList } from './chance-list.tsx';
 import { ClockBar } from './clock-bar.tsx';
 import { EvenPad } from './even-pad.tsx';
@@ -23,6 +22,7 @@ import { StateCard } from './state-card.tsx';
 import { TapBar } from './tap-bar.tsx';
 import { UnitLine } from './unit-line.tsx';
 import { type GameNow, useCallNow, useCalls, useGame } from './use-game.ts';
+import { useMenOut } from './use-men-out.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 import { useWrittenChances } from './use-written-chances.ts';
 
@@ -40,12 +40,10 @@ export function GameBoard({
   const calls = useCalls(playbook, kept.game.settings.sides);
   const { belief, advice } = useCallNow(playbook, now, calls, measured);
   const { learnt } = kept.game.settings;
-  const out = [...new Set([...now.state.absent, ...servingNumbers(now.state.box)])].join(' ');
-  // Made once for each advice: it holds every play against what it was when it was tried.
-  const note = useMemo(
-    () => callNote({ playbook, advice, measured, learnt, calls, out: out === '' ? [] : out.split(' ').map(Number) }),
-    [playbook, advice, measured, learnt, calls, out],
-  );
+  const out = useMenOut(now.state);
+  // It holds every play against what it was when it was tried: not anew with each second that runs.
+  const stale = useMemo(() => staleWords({ playbook, measured, calls, out }), [playbook, measured, calls, out]);
+  const note = callNote({ advice, learnt, calls, stale });
   const noRoom = useWrittenChances(kept, now.state, now.code);
   const said = useWarnings(now);
   useWakeLock(true);

@@ -96,9 +96,8 @@ function triedWords(known: MeasuredCalls | undefined, calls: readonly Call[], op
   const fresh = open.filter((call) => !(known?.calls ?? []).some((one) => isSameCall(one, call))).length;
   const old = open.length - fresh;
   const stale = `${old} of ${calls.length} calls were tried before something changed that they depend on (the play, the team, the rules, or what is known of the opponent): their worth is that of then.`;
-  const missing = `${fresh} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or they are left out.`;
-  if (fresh === calls.length)
-    return `${fresh} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or the calls come in the playbook’s order.`;
+  const otherwise = fresh === calls.length ? 'the calls come in the playbook’s order' : 'they are left out';
+  const missing = `${fresh} of ${calls.length} calls were not tried against them. On the bench nothing is simulated: try them now, or ${otherwise}.`;
   return [old > 0 ? stale : '', fresh > 0 ? missing : ''].filter((part) => part !== '').join(' ');
 }
 

@@ -1,8 +1,9 @@
 import { type ReactNode, useMemo } from 'react';
 import type { Playbook } from '../../playbook/index.ts';
-import { benchUnit, type CallAdvice, changesWords, servingNumbers, unitChanges } from '../../teach/index.ts';
+import { benchUnit, type CallAdvice, changesWords, unitChanges } from '../../teach/index.ts';
 import styles from './bench.module.css';
 import { type GameNow, playOfCall } from './use-game.ts';
+import { useMenOut } from './use-men-out.ts';
 
 /** Who goes on, who comes off, and where. */
 export function UnitLine({
@@ -15,13 +16,13 @@ export function UnitLine({
   readonly advice: CallAdvice;
 }): ReactNode {
   const call = state.open?.call ?? advice.calls[0];
-  const out = [...new Set([...state.absent, ...servingNumbers(state.box)])].join(' ');
+  const out = useMenOut(state);
   const [play, fromSide] = [call?.play, call?.fromSide];
   const unit = useMemo(() => {
     if (play === undefined || fromSide === undefined) return undefined;
     const one = { play, fromSide };
     if (playOfCall(playbook, one) === undefined) return undefined;
-    const now = benchUnit(playbook, one, out === '' ? [] : out.split(' ').map(Number));
+    const now = benchUnit(playbook, one, out);
     return { now, changes: unitChanges(benchUnit(playbook, one, []), now) };
   }, [playbook, play, fromSide, out]);
   if (unit === undefined) return null;
@@ -38,7 +39,7 @@ export function UnitLine({
               </span>
             ))}
           </p>
-          {out !== '' && <p className={styles.changes}>{changesWords(unit.changes)}</p>}
+          {out.length > 0 && <p className={styles.changes}>{changesWords(unit.changes)}</p>}
         </>
       )}
     </section>
